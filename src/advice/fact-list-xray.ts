@@ -1,0 +1,67 @@
+import type { FactDefinition } from './fact-definition.ts'
+
+type Row = readonly [id: string, label: string, unit: FactDefinition['unit'], type: FactDefinition['type']]
+
+const OPTION: readonly Row[] = [
+  ['machine.label', 'machine', '', 'string'],
+  ['machine.channels', 'energy channels', '', 'number'],
+  ['machine.ideal', 'idealised detector', '', 'boolean'],
+  ['machine.views', 'views', '', 'number'],
+  ['machine.maxLinesPerSecond', 'fastest line rate', 'lines/s', 'number'],
+  ['fit.widthNeededMm', 'width the pack needs', 'mm', 'number'],
+  ['fit.widthAllowedMm', 'widest pack the machine takes', 'mm', 'number'],
+  ['fit.heightNeededMm', 'height the pack needs', 'mm', 'number'],
+  ['fit.heightAllowedMm', 'highest pack the machine takes', 'mm', 'number'],
+  ['fit.fanHalfAngleDeg', 'half angle of the fan needed', 'degrees', 'number'],
+  ['fit.fanRefused', 'fan too wide for the source distance', '', 'boolean'],
+  ['setting.kV', 'tube voltage', 'kV', 'number'],
+  ['setting.mA', 'tube current', 'mA', 'number'],
+  ['beam.pathMm', 'food in the beam', 'mm', 'number'],
+  ['beam.solidPathMm', 'solid food in the beam', 'mm', 'number'],
+  ['beam.signalLeftPct', 'signal left behind food and pack', '%', 'number'],
+  ['beam.packagingPassesPct', 'signal the packaging lets through', '%', 'number'],
+  ['beam.objectPixelMm', 'pixel size at the food', 'mm', 'number'],
+  ['beam.linesNeededPerSecond', 'line rate for square pixels', 'lines/s', 'number'],
+  ['findings.unmet', 'contaminants expected to be missed at the size to find', '', 'number'],
+  ['findings.close', 'contaminants found only on favourable assumptions', '', 'number'],
+]
+
+const FINDING: readonly Row[] = [
+  ['finding.possible', 'some size is within reach of the ideal machine', '', 'boolean'],
+  ['finding.looksLikeVoid', 'looks like a void in the food', '', 'boolean'],
+  ['finding.contrast', 'attenuation above the food it replaces, food = 1', '', 'number'],
+  ['finding.limitMm', 'largest size the model speaks of', 'mm', 'number'],
+  ['finding.bestMm', 'best possible size', 'mm', 'number'],
+  ['finding.expectedMm', 'expected size', 'mm', 'number'],
+  ['finding.cautiousMm', 'cautious size', 'mm', 'number'],
+  ['finding.spread', 'cautious ÷ expected size', '', 'number'],
+  ['finding.widest', 'assumption that widens the range most', '', 'string'],
+  ['finding.photonPct', 'share of noise from counting photons', '%', 'number'],
+  ['finding.electronicsPct', 'share of noise from electronics', '%', 'number'],
+  ['finding.grainPct', 'share of noise from the grain pattern', '%', 'number'],
+  ['finding.unevennessPct', 'share of noise from uneven food', '%', 'number'],
+  ['finding.packagingPct', 'share of noise from the packaging', '%', 'number'],
+  ['finding.blindZones', 'blind zones of the pack', '', 'number'],
+  ['finding.weakZones', 'degraded or blind zones of the pack', '', 'number'],
+  ['finding.weakZoneNames', 'names of the degraded or blind zones', '', 'string'],
+]
+
+const rows = (scope: 'option' | 'finding', list: readonly Row[]): FactDefinition[] =>
+  list.map(([id, label, unit, type]) => ({ id, label, unit, type, scope, families: ['xray'] }))
+
+const BEAM: FactDefinition = {
+  id: 'machine.beam',
+  label: 'direction of the beam',
+  unit: '',
+  type: 'string',
+  scope: 'option',
+  values: ['down', 'side'],
+  families: ['xray'],
+}
+
+/** Facts of one x-ray machine at one point, and of one contaminant in front of it. */
+export const XRAY_FACTS: readonly FactDefinition[] = [
+  BEAM,
+  ...rows('option', OPTION),
+  ...rows('finding', FINDING),
+]

@@ -1,0 +1,24 @@
+import type { FactDefinition } from './fact-definition.ts'
+import { BRIEF_FACTS } from './fact-list-brief.ts'
+import { XRAY_FACTS } from './fact-list-xray.ts'
+import { familyOf, type RuleScope, splitScope } from './rule-scope.ts'
+
+/** Every fact a rule may name, by id. Coil and other families add their own list here. */
+export const FACTS: ReadonlyMap<string, FactDefinition> = new Map(
+  [...BRIEF_FACTS, ...XRAY_FACTS].map((fact) => [fact.id, fact]),
+)
+
+/** Facts a rule of this scope may name: "xray:contaminant" sees the brief, the point, its machine and its finding. */
+export function factsIn(scope: RuleScope): ReadonlyMap<string, FactDefinition> {
+  const { ground, each } = splitScope(scope)
+  const family = familyOf(ground)
+  const visible = (fact: FactDefinition): boolean => {
+    if (fact.families && (family === null || !fact.families.includes(family))) return false
+    if (fact.scope === 'brief') return true
+    if (fact.scope === 'point') return ground !== 'brief'
+    if (fact.scope === 'contaminant') return each === 'contaminant'
+    if (fact.scope === 'option') return family !== null
+    return family !== null && each === 'contaminant'
+  }
+  return new Map([...FACTS].filter(([, fact]) => visible(fact)))
+}

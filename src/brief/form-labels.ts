@@ -1,0 +1,136 @@
+import { fieldAt } from './form-fields.ts'
+
+/** What a field is called on the page, and one short sentence beside it. */
+interface Label {
+  readonly label: string
+  readonly hint?: string
+}
+
+const PRODUCT: Readonly<Record<string, Label>> = {
+  food: { label: 'Food', hint: 'The nearest in the list, or your own composition.' },
+  'composition.waterPct': { label: 'Water' },
+  'composition.proteinPct': { label: 'Protein' },
+  'composition.fatPct': { label: 'Fat' },
+  'composition.carbohydratePct': { label: 'Carbohydrate' },
+  'composition.ashPct': { label: 'Ash (minerals)' },
+  densityGPerCm3: { label: 'Density of the food itself', hint: 'Without the air between pieces.' },
+  structure: { label: 'Structure' },
+  grainMm: { label: 'Grain size', hint: 'Of a kernel or piece; of plates, their thickness.' },
+  packing: { label: 'Packing', hint: 'Share of the filled space that is food, not air.' },
+  unevennessMm: { label: 'Unevenness', hint: 'How much the thickness wavers (rms) over 2 to 20 mm.' },
+  voidFree: { label: 'Free of bubbles and voids', hint: 'Yes only where no air pocket ever occurs.' },
+  temperatureC: { label: 'Temperature', hint: 'The highest it passes the machine at.' },
+  saltPct: { label: 'Salt' },
+  ironMgPerKg: { label: 'Added iron' },
+  conductivitySPerM: { label: 'Electrical conductivity', hint: 'Measured in the food, where you have it.' },
+}
+
+const POINT: Readonly<Record<string, Label>> = {
+  name: { label: 'Name of the point', hint: 'As people on the line call it.' },
+  stage: { label: 'How the food passes' },
+  heightMm: { label: 'Height of the food', hint: 'Of the food, without its packaging.' },
+  widthMm: { label: 'Width of the food', hint: 'Across the direction of travel.' },
+  lengthMm: {
+    label: 'Length of the food',
+    hint: 'Along the travel; with no packs, the length taken as one.',
+  },
+  massG: { label: 'Mass of a pack' },
+  outline: { label: 'Outline' },
+  inserts: { label: 'Inserts', hint: 'Separated by commas: clip, oxygen-absorber, metal-ring.' },
+  speedMPerMin: { label: 'Speed' },
+  packsPerMin: { label: 'Packs' },
+  kgPerHour: { label: 'Throughput' },
+  lanes: { label: 'Lanes side by side' },
+  hoursPerDay: { label: 'Running time per day' },
+  falseRejectsPerPack: { label: 'False rejects you accept', hint: 'As a share, or like 1 in 1000.' },
+  checkIntervalMin: { label: 'Time between checks' },
+  reactMin: { label: 'Time to react' },
+  apertureHeightMm: { label: 'Opening height', hint: 'Of the metal detector, where it is fixed.' },
+  apertureWidthMm: { label: 'Opening width', hint: 'Of the metal detector, where it is fixed.' },
+  fallHeightMm: { label: 'Fall height', hint: 'Free fall above the opening.' },
+  pipeDiameterMm: { label: 'Pipe diameter', hint: 'Inside, for pumped or falling food.' },
+}
+
+const LABELS: Readonly<Record<string, Label>> = {
+  title: { label: 'Title', hint: 'Printed at the head of the advice.' },
+  market: { label: 'Market' },
+  consumer: { label: 'Who eats it' },
+  readyToEat: { label: 'Ready to eat', hint: 'Eaten without a step that would remove a hard piece.' },
+  labelClaims: {
+    label: 'Claims on the label',
+    hint: 'Those that make a natural part a defect: boneless, pitted.',
+  },
+  points: { label: 'Inspection points' },
+  'points.parts': { label: 'Packaging' },
+  'points.parts.material': { label: 'Packaging material' },
+  'points.parts.mm': { label: 'Thickness of one layer' },
+  'points.parts.place': { label: 'Place' },
+  'points.parts.unevennessMm': { label: 'Unevenness of the part' },
+  'points.parts.sheetOhmPerSquare': { label: 'Sheet resistance' },
+  contaminants: { label: 'Contaminants' },
+  'contaminants.material': { label: 'Contaminant material' },
+  'contaminants.shape': { label: 'Shape' },
+  'contaminants.lengthMm': { label: 'Wire length' },
+  'contaminants.faceMm2': { label: 'Flake face' },
+  'contaminants.placement': { label: 'Where it lies' },
+  'contaminants.mustFindMm': {
+    label: 'Size you must find',
+    hint: 'Diameter of a sphere or wire, thickness of a flake.',
+  },
+  'contaminants.basis': { label: 'Why that size' },
+  'contaminants.severity': { label: 'Severity' },
+  'contaminants.likelihood': { label: 'Likelihood' },
+  'contaminants.foundPerMillionPacks': { label: 'Found per million packs' },
+  'contaminants.entersAt': { label: 'Where it enters' },
+  flow: { label: 'Steps of the line' },
+  'flow.step': { label: 'Step' },
+  'flow.entersHere': { label: 'What can enter here', hint: 'Separated by commas.' },
+  'flow.upstreamControl': { label: 'Control in place' },
+  'flow.rework': { label: 'Rework goes back from here' },
+  quotes: { label: 'Sizes a supplier quoted' },
+  'quotes.equipment': { label: 'Equipment quoted' },
+  'quotes.material': { label: 'Test piece material' },
+  'quotes.shape': { label: 'Test piece shape' },
+  'quotes.lengthMm': { label: 'Test wire length' },
+  'quotes.faceMm2': { label: 'Test flake face' },
+  'quotes.sizeMm': { label: 'Quoted size' },
+  'quotes.obtained': { label: 'How it was obtained' },
+  'quotes.position': { label: 'Position of the test piece' },
+  'quotes.runs': { label: 'Runs' },
+  'quotes.falseRejectsPerPack': { label: 'False rejects per pack' },
+  equipment: { label: 'Machines to compare' },
+  machines: { label: 'Machines described as JSON' },
+}
+
+function labelAt(path: string): Label | undefined {
+  const bare = path.replace(/\.\d+(?=\.|$)/g, '')
+  const product = /^(?:points\.)?product\.(.+)$/.exec(bare)?.[1]
+  if (product) return PRODUCT[product]
+  return LABELS[bare] ?? POINT[bare.replace(/^points\./, '')]
+}
+
+/** The words for a field, e.g. "Height of the food"; the path itself where the form has no such field. */
+export function labelOf(path: string): string {
+  return labelAt(path)?.label ?? path
+}
+
+/** One sentence that helps to answer; empty where the label says it all. */
+export function hintOf(path: string): string {
+  return labelAt(path)?.hint ?? ''
+}
+
+/** The range the brief accepts, e.g. "1 to 2000 mm"; empty for words and choices. */
+export function rangeOf(path: string): string {
+  const field = fieldAt(path)
+  if (field?.kind !== 'measure') return ''
+  return `${field.min} to ${field.max} ${field.unit}`.trim()
+}
+
+/** What to do about an answer that is needed and empty. */
+export function askFor(path: string): string {
+  const label = labelOf(path).toLowerCase()
+  const field = fieldAt(path)
+  const verb = field?.kind === 'measure' ? 'Enter' : 'Choose'
+  const row = /\.(\d+)\.[^.]+$/.exec(path)?.[1]
+  return `${verb} the ${label}${row ? ` in row ${Number(row) + 1}` : ''}`
+}

@@ -1,0 +1,201 @@
+import {
+  type Assumption,
+  type Brief,
+  briefSchema,
+  type Contaminant,
+  type ContaminantInput,
+  type Problem,
+} from '../contract/index.ts'
+import { archetypes, materials } from '../reference/index.ts'
+import { geometryProblems } from './geometry.ts'
+import { nearestWord } from './nearest.ts'
+import { fillPoint } from './point-defaults.ts'
+import { problemsOf } from './problems.ts'
+
+export type Parsed = { ok: true; brief: Brief } | { ok: false; problems: Problem[] }
+
+/** Machine values that must be there in pairs or in order; each problem names the field. */
+function machineProblems(machine: unknown, path: string): Problem[] {
+  const m = machine as Record<string, unknown> & { family: string }
+  const problems: Problem[] = []
+  if (m.family !== 'xray') return problems
+  const range = m.kVRange as [number, number] | undefined
+  if (m.kV === undefined && range === undefined) {
+    problems.push({
+      path: `${path}.kV`,
+      message: 'an x-ray machine needs kV (fixed) or kVRange [lowest, highest], 20 to 150 kV',
+    })
+  }
+  if (range && range[0] > range[1]) {
+    problems.push({
+      path: `${path}.kVRange`,
+      message: `the lowest voltage comes first; [${range.join(', ')}] was given`,
+    })
+  }
+  if (m.mA === undefined && m.maxPowerW === undefined && m.maxMA === undefined) {
+    problems.push({ path: `${path}.mA`, message: 'an x-ray machine needs mA, or maxPowerW, or maxMA' })
+  }
+  if (m.detectorLayers === undefined && m.windowsKeV === undefined) {
+    problems.push({
+      path: `${path}.detectorLayers`,
+      message: 'an x-ray machine needs detectorLayers (one or two) or windowsKeV',
+    })
+  }
+  if (m.detectorLayers !== undefined && m.windowsKeV !== undefined) {
+    problems.push({ path: `${path}.windowsKeV`, message: 'give detectorLayers or windowsKeV, not both' })
+  }
+  for (const [i, [from, to]] of ((m.windowsKeV as [number, number][] | undefined) ?? []).entries()) {
+    if (from >= to)
+      problems.push({
+        path: `${path}.windowsKeV.${i}`,
+        message: `a window runs from low to high; [${from}, ${to}] was given`,
+      })
+  }
+  return problems
+}
+
+function fillContaminant(
+  input: ContaminantInput,
+  index: number,
+  assumed: Assumption[],
+  problems: Problem[],
+): Contaminant {
+  const path = `contaminants.${index}`
+  if (!materials.has(input.material)) {
+    const near = nearestWord(input.material, materials.keys())
+    problems.push({
+      path: `${path}.material`,
+      message: `${JSON.stringify(input.material)} is not a listed material${near ? `; did you mean ${near}?` : ''}`,
+    })
+  }
+  const assume = <T extends number | string>(field: string, label: string, value: T, because: string): T => {
+    assumed.push({ path: `${path}.${field}`, label, value, range: null, because })
+    return value
+  }
+  const shape = input.shape ?? assume('shape', 'shape', 'sphere', 'the usual test piece')
+  const extra = { wire: 'lengthMm', flake: 'faceMm2', sphere: null } as const
+  const needed = extra[shape]
+  if (needed && input[needed] === undefined) {
+    problems.push({
+      path: `${path}.${needed}`,
+      message:
+        shape === 'wire' ? 'a wire needs its length in mm' : 'a flake needs the area of its face in mm²',
+    })
+  }
+  for (const field of ['lengthMm', 'faceMm2'] as const) {
+    if (input[field] !== undefined && needed !== field) {
+      problems.push({
+        path: `${path}.${field}`,
+        message: `a ${shape} has no ${field}; it belongs to a ${field === 'lengthMm' ? 'wire' : 'flake'}`,
+      })
+    }
+  }
+  const basis =
+    input.basis ??
+    assume(
+      'basis',
+      'basis of the size to find',
+      input.mustFindMm === undefined ? 'best-achievable' : 'customer',
+      'not said',
+    )
+  if (input.mustFindMm === undefined && basis !== 'best-achievable') {
+    problems.push({
+      path: `${path}.mustFindMm`,
+      message: `give the size you must find in mm (basis is ${basis}), or choose the basis best-achievable`,
+    })
+  }
+  return {
+    material: input.material,
+    shape,
+    lengthMm: input.lengthMm ?? null,
+    faceMm2: input.faceMm2 ?? null,
+    placement:
+      input.placement ??
+      assume('placement', 'placement', 'inside', 'a foreign body may lie anywhere in the food'),
+    mustFindMm: input.mustFindMm ?? null,
+    basis,
+    severity: input.severity ?? assume('severity', 'severity', 3, 'middle of 1 to 5'),
+    likelihood: input.likelihood ?? assume('likelihood', 'likelihood', 3, 'middle of 1 to 5'),
+    foundPerMillionPacks: input.foundPerMillionPacks ?? null,
+    entersAt: input.entersAt ?? '',
+  }
+}
+
+/** Same path assumed twice (product shared by several points) is said once. */
+function once(assumed: readonly Assumption[]): Assumption[] {
+  return [...new Map(assumed.map((a) => [a.path, a])).values()]
+}
+
+/**
+ * A brief from unknown input: every value present and marked given or assumed, or the list of problems,
+ * each naming its field, what was given and what is allowed. Nothing is half accepted.
+ */
+export function parseBrief(input: unknown): Parsed {
+  const parsed = briefSchema.safeParse(input)
+  if (!parsed.success) return { ok: false, problems: problemsOf(parsed.error.issues, input) }
+  const given = parsed.data
+  const problems: Problem[] = []
+  const assumed: Assumption[] = []
+  const filled = given.points.map((point, i) => fillPoint(point, i, given.product))
+  for (const { assumed: more, problems: wrong } of filled) {
+    assumed.push(...more)
+    problems.push(...wrong)
+  }
+  const contaminants = given.contaminants.map((c, i) => fillContaminant(c, i, assumed, problems))
+  given.equipment?.forEach((machine, i) => {
+    if (typeof machine !== 'string') problems.push(...machineProblems(machine, `equipment.${i}`))
+    else if (!archetypes.has(machine)) {
+      const near = nearestWord(machine, archetypes.keys())
+      problems.push({
+        path: `equipment.${i}`,
+        message: `${JSON.stringify(machine)} is not a known archetype${near ? `; did you mean ${near}?` : ''} Known: ${[...archetypes.keys()].join(', ')}`,
+      })
+    }
+  })
+  const ids = (given.equipment ?? []).map((m) => (typeof m === 'string' ? m : m.id))
+  ids.forEach((id, i) => {
+    if (ids.indexOf(id) !== i)
+      problems.push({
+        path: `equipment.${i}`,
+        message: `${JSON.stringify(id)} is named twice; every machine needs its own id`,
+      })
+  })
+  const unique = [...new Map(problems.map((p) => [`${p.path}|${p.message}`, p])).values()]
+  const points = filled.flatMap((f) => (f.point ? [f.point] : []))
+  if (points.length < given.points.length || unique.length > 0) return { ok: false, problems: unique }
+
+  const brief: Brief = {
+    given,
+    title: given.title ?? 'Untitled brief',
+    market: given.market ?? 'other',
+    consumer: given.consumer ?? 'general',
+    readyToEat: given.readyToEat ?? true,
+    labelClaims: given.labelClaims ?? [],
+    points,
+    contaminants,
+    quotes: given.quotes ?? [],
+    equipment: given.equipment ?? [],
+    assumed: once([
+      ...(given.market
+        ? []
+        : [{ path: 'market', label: 'market', value: 'other', range: null, because: 'not said' }]),
+      ...(given.consumer
+        ? []
+        : [{ path: 'consumer', label: 'consumer', value: 'general', range: null, because: 'not said' }]),
+      ...(given.readyToEat !== undefined
+        ? []
+        : [
+            {
+              path: 'readyToEat',
+              label: 'ready to eat',
+              value: true,
+              range: null,
+              because: 'not said; the stricter case',
+            },
+          ]),
+      ...assumed,
+    ]),
+  }
+  const impossible = geometryProblems(brief)
+  return impossible.length > 0 ? { ok: false, problems: impossible } : { ok: true, brief }
+}

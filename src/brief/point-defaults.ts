@@ -1,0 +1,114 @@
+import type { Assumption, Part, Point, PointInput, Problem, ProductInput } from '../contract/index.ts'
+import { materials } from '../reference/index.ts'
+import { nearestWord } from './nearest.ts'
+import { fillProduct } from './product-defaults.ts'
+
+/** Thickness variation of a glass wall, mm rms, unless given (judgement). */
+export const GLASS_UNEVENNESS_MM = 0.3
+
+interface Filled {
+  point: Point | null
+  assumed: Assumption[]
+  problems: Problem[]
+}
+
+/** One inspection point with every value present, its product laid over the brief's. */
+export function fillPoint(input: PointInput, index: number, briefProduct: ProductInput): Filled {
+  const path = `points.${index}`
+  const assumed: Assumption[] = []
+  const problems: Problem[] = []
+  const assume = <T extends number | string | boolean>(
+    field: string,
+    label: string,
+    value: T,
+    range: readonly [number, number] | null,
+    because: string,
+  ): T => {
+    assumed.push({ path: `${path}.${field}`, label, value, range, because })
+    return value
+  }
+  const stage = input.stage ?? assume('stage', 'stage', 'packed', null, 'not said')
+  const inPipe = (stage === 'pumped' || stage === 'free-fall') && input.pipeDiameterMm !== undefined
+  const need = (field: 'heightMm' | 'widthMm' | 'lengthMm' | 'speedMPerMin', label: string): number => {
+    const given = input[field]
+    if (given !== undefined) return given
+    if (inPipe && field !== 'speedMPerMin') {
+      return assume(field, label, input.pipeDiameterMm!, null, 'the pipe filled: its diameter')
+    }
+    const unit = field === 'speedMPerMin' ? 'm/min' : 'mm'
+    problems.push({ path: `${path}.${field}`, message: `give the ${label} in ${unit}` })
+    return Number.NaN
+  }
+  const heightMm = need('heightMm', 'height of the food')
+  const widthMm = need('widthMm', 'width of the food')
+  const lengthMm = need(
+    'lengthMm',
+    stage === 'packed' ? 'length of the food' : 'length of flow that stands for a pack',
+  )
+  const speedMPerMin = need('speedMPerMin', 'speed')
+
+  const parts: Part[] = (input.parts ?? []).map((part, p) => {
+    const material = materials.get(part.material)
+    if (!material || material.kind === 'food') {
+      const packaging = [...materials.values()].filter((m) => m.kind !== 'food').map((m) => m.id)
+      const near = nearestWord(part.material, packaging)
+      problems.push({
+        path: `${path}.parts.${p}.material`,
+        message: `${JSON.stringify(part.material)} is not a listed packaging material${near ? `; did you mean ${near}?` : ''}`,
+      })
+      return part
+    }
+    if (part.unevennessMm !== undefined || material.kind !== 'glass') return part
+    return {
+      ...part,
+      unevennessMm: assume(
+        `parts.${p}.unevennessMm`,
+        'unevenness of the glass',
+        GLASS_UNEVENNESS_MM,
+        [0.2, 0.45],
+        'judgement, no source',
+      ),
+    }
+  })
+
+  const own = input.product ?? {}
+  const changed = own.food !== undefined && own.food !== briefProduct.food
+  const merged = { ...(changed ? {} : briefProduct), ...own, food: own.food ?? briefProduct.food }
+  const filled = fillProduct(merged, input.product ? `${path}.product` : 'product', stage)
+  problems.push(...filled.problems)
+  if (problems.length > 0 || !filled.product) return { point: null, assumed, problems }
+
+  const point: Point = {
+    name: input.name || assume('name', 'name', `point ${index + 1}`, null, 'not named'),
+    stage,
+    heightMm,
+    widthMm,
+    lengthMm,
+    massG: input.massG ?? null,
+    outline: input.outline ?? assume('outline', 'outline', 'box', null, 'not said'),
+    parts,
+    inserts: input.inserts ?? [],
+    speedMPerMin,
+    packsPerMin: input.packsPerMin ?? null,
+    kgPerHour: input.kgPerHour ?? null,
+    lanes: input.lanes ?? 1,
+    hoursPerDay: input.hoursPerDay ?? assume('hoursPerDay', 'hours per day', 16, [8, 24], 'two shifts'),
+    falseRejectsPerPack:
+      input.falseRejectsPerPack ??
+      assume(
+        'falseRejectsPerPack',
+        'false rejects per pack',
+        0.001,
+        [0.0001, 0.005],
+        'a usual wish, no source',
+      ),
+    checkIntervalMin: input.checkIntervalMin ?? null,
+    reactMin: input.reactMin ?? null,
+    apertureHeightMm: input.apertureHeightMm ?? null,
+    apertureWidthMm: input.apertureWidthMm ?? null,
+    fallHeightMm: input.fallHeightMm ?? null,
+    pipeDiameterMm: input.pipeDiameterMm ?? null,
+    product: filled.product,
+  }
+  return { point, assumed: [...filled.assumed, ...assumed], problems }
+}

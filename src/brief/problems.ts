@@ -1,0 +1,92 @@
+import type { z } from 'zod'
+import { briefSchema, type Problem } from '../contract/index.ts'
+import { nearestWord } from './nearest.ts'
+
+type Issue = z.core.$ZodIssue
+type Schema = z.core.$ZodType
+
+type Definition = Record<string, unknown> & { type: string }
+function definitionOf(schema: Schema): Definition {
+  return schema._zod.def as unknown as Definition
+}
+
+/** Keys the contract allows at a path of the brief (empty where the path names no object). */
+function keysAt(path: readonly PropertyKey[], input: unknown): string[] {
+  let schemas: Schema[] = [briefSchema]
+  let value = input
+  for (const step of [...path, null]) {
+    schemas = schemas.flatMap((schema) => openUp(schema, value))
+    if (step === null) break
+    schemas = schemas.flatMap((schema) => {
+      const def = definitionOf(schema)
+      if (def.type === 'object') {
+        const inner = (def.shape as Record<string, Schema>)[String(step)]
+        return inner ? [inner] : []
+      }
+      return def.type === 'array' ? [def.element as Schema] : []
+    })
+    value = (value as Record<PropertyKey, unknown> | undefined)?.[step]
+  }
+  return schemas.flatMap((schema) => {
+    const def = definitionOf(schema)
+    return def.type === 'object' ? Object.keys(def.shape as object) : []
+  })
+}
+
+/** Wrappers taken off; of a union the branch that fits the value's family (or all). */
+function openUp(schema: Schema, value: unknown): Schema[] {
+  const def = definitionOf(schema)
+  if (def.type === 'optional') return openUp(def.innerType as Schema, value)
+  if (def.type !== 'union') return [schema]
+  const options = (def.options as Schema[]).flatMap((option) => openUp(option, value))
+  const family = (value as { family?: unknown } | undefined)?.family
+  const fitting = options.filter((option) => {
+    const shape = definitionOf(option).shape as { family?: Schema } | undefined
+    const literals = shape?.family && (definitionOf(shape.family).values as unknown[] | undefined)
+    return literals?.includes(family)
+  })
+  return fitting.length > 0 ? fitting : options
+}
+
+function at(input: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>(
+    (value, key) => (value as Record<PropertyKey, unknown> | undefined)?.[key],
+    input,
+  )
+}
+
+function toProblems(issue: Issue, before: readonly PropertyKey[], input: unknown): Problem[] {
+  const path = [...before, ...issue.path]
+  if (issue.code === 'unrecognized_keys') {
+    const allowed = keysAt(path, input)
+    return issue.keys.map((key) => {
+      const near = nearestWord(key, allowed)
+      const advice = near ? `did you mean ${near}?` : `allowed here: ${allowed.join(', ')}`
+      return { path: [...path, key].join('.'), message: `unknown key ${JSON.stringify(key)}; ${advice}` }
+    })
+  }
+  if (issue.code === 'invalid_union' && issue.errors.length > 0) {
+    const isText = typeof at(input, path) === 'string'
+    const branch = issue.errors.find((errors) => {
+      const first = errors[0]
+      const rejectsType = first?.code === 'invalid_type' && first.path.length === 0
+      return isText
+        ? first?.code !== 'invalid_union' && !rejectsType
+        : !(rejectsType && first.expected === 'string')
+    })
+    return (branch ?? issue.errors.at(-1)!).flatMap((inner) => toProblems(inner, path, input))
+  }
+  if (issue.code === 'invalid_type' && at(input, path) === undefined && !issue.message.includes('given')) {
+    return [{ path: path.join('.'), message: `${String(path.at(-1) ?? 'the brief')} is missing` }]
+  }
+  if (issue.code === 'invalid_type' && !issue.message.includes('given')) {
+    const given = JSON.stringify(at(input, path))?.slice(0, 60)
+    return [{ path: path.join('.'), message: `must be ${issue.expected}; ${given} was given` }]
+  }
+  return [{ path: path.join('.'), message: issue.message }]
+}
+
+/** Everything the schema has against an input, in words that name the field and what is allowed. */
+export function problemsOf(issues: readonly Issue[], input: unknown): Problem[] {
+  return issues.flatMap((issue) => toProblems(issue, [], input))
+}

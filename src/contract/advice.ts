@@ -1,0 +1,250 @@
+import { z } from 'zod'
+import { briefSchema } from './brief.ts'
+
+export const VERDICTS = ['best-fit', 'worth-a-test', 'conditional', 'not-suitable'] as const
+export const MEETS = ['yes', 'maybe', 'no', 'cannot', 'open'] as const
+export const TRUTHS = ['true', 'false', 'unknown'] as const
+export const OUTCOMES = ['fired', 'not-fired', 'unknown', 'not-applicable'] as const
+export const EFFECTS = ['excludes', 'weakens', 'favours', 'requires', 'places', 'tests', 'warns'] as const
+export const EVIDENCE = [
+  'standard',
+  'regulation',
+  'paper',
+  'computed',
+  'common practice',
+  'judgement',
+] as const
+export const ORIGINS = ['entered', 'assumed', 'computed'] as const
+
+const size = z.number().nullable()
+
+export const zoneSchema = z.object({
+  name: z.string(),
+  state: z.enum(['findable', 'degraded', 'blind']),
+  /** Container material the beam crosses there, mm; null where geometry does not allow computing it. */
+  pathMm: z.number().nullable(),
+  sizeMm: size,
+  because: z.string(),
+})
+
+export const findingSchema = z.object({
+  contaminant: z.number().int(),
+  material: z.string(),
+  shape: z.string(),
+  placement: z.string(),
+  lengthMm: z.number().nullable(),
+  faceMm2: z.number().nullable(),
+  bestMm: size,
+  halfMm: size,
+  expectedMm: size,
+  sureMm: size,
+  cautiousMm: size,
+  chanceAtMustFind: z.number().nullable(),
+  /** Flakes only: chance averaged over random orientations at the size to find (or at expectedMm). */
+  chanceAnyOrientation: z.number().nullable(),
+  meets: z.enum(MEETS),
+  mustFindMm: z.number().nullable(),
+  curve: z.object({ sizesMm: z.array(z.number()), chance: z.array(z.number()) }),
+  zones: z.array(zoneSchema),
+  /** Why a size is null, or what limits it; empty when there is nothing to say. */
+  note: z.string(),
+  calculation: z.string(),
+})
+
+export const reasonSchema = z.object({
+  rule: z.string(),
+  type: z.enum(EFFECTS),
+  text: z.string(),
+  because: z.string(),
+  truth: z.enum(TRUTHS),
+  decisive: z.boolean(),
+  evidence: z.enum(EVIDENCE),
+  sources: z.array(z.string()),
+  book: z.string(),
+})
+
+export const whyNotSchema = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('rule'), rule: z.string(), text: z.string() }),
+  z.object({
+    kind: z.literal('size'),
+    contaminant: z.number().int(),
+    gapMm: z.number().nullable(),
+    text: z.string(),
+  }),
+])
+
+export const cautionSchema = z.object({ id: z.string(), text: z.string(), sources: z.array(z.string()) })
+
+export const optionSchema = z.object({
+  equipment: z.string(),
+  label: z.string(),
+  family: z.string(),
+  rank: z.number().int().nullable(),
+  burden: z.number(),
+  verdict: z.enum(VERDICTS),
+  because: z.string(),
+  settings: z.object({
+    kV: z.number().nullable(),
+    mA: z.number().nullable(),
+    frequenciesKHz: z.array(z.number()),
+  }),
+  findings: z.array(findingSchema),
+  reasons: z.array(reasonSchema),
+  whyNot: z.array(whyNotSchema),
+  cautions: z.array(cautionSchema),
+})
+
+export const removalSchema = z.object({
+  equipment: z.string(),
+  label: z.string(),
+  contaminant: z.number().int(),
+  shareRemoved: z.tuple([z.number(), z.number()]),
+  ceiling: z.number(),
+  neverRemoves: z.string(),
+  condition: z.string(),
+})
+
+/** A condition with its truth: the evaluated tree of a rule. */
+export interface ConditionTrace {
+  kind: 'all' | 'any' | 'not' | 'leaf'
+  truth: (typeof TRUTHS)[number]
+  children?: ConditionTrace[]
+  fact?: string
+  label?: string
+  value?: string | number | boolean | null
+  unit?: string
+  origin?: (typeof ORIGINS)[number]
+  calculation?: string
+  operator?: string
+  threshold?: {
+    id: string | null
+    value: string | number | boolean | (string | number)[] | null
+    unit: string
+  }
+  margin?: { absolute: number; relative: number | null } | null
+}
+
+export const conditionTraceSchema: z.ZodType<ConditionTrace> = z.object({
+  kind: z.enum(['all', 'any', 'not', 'leaf']),
+  truth: z.enum(TRUTHS),
+  children: z.array(z.lazy((): z.ZodType<ConditionTrace> => conditionTraceSchema)).optional(),
+  fact: z.string().optional(),
+  label: z.string().optional(),
+  value: z.union([z.string(), z.number(), z.boolean(), z.null()]).optional(),
+  unit: z.string().optional(),
+  origin: z.enum(ORIGINS).optional(),
+  calculation: z.string().optional(),
+  operator: z.string().optional(),
+  threshold: z
+    .object({
+      id: z.string().nullable(),
+      value: z.union([
+        z.string(),
+        z.number(),
+        z.boolean(),
+        z.array(z.union([z.string(), z.number()])),
+        z.null(),
+      ]),
+      unit: z.string(),
+    })
+    .optional(),
+  margin: z.object({ absolute: z.number(), relative: z.number().nullable() }).nullable().optional(),
+}) as z.ZodType<ConditionTrace>
+
+export const factSchema = z.object({
+  id: z.string(),
+  /** Where it holds: "brief", "point 0", or "point 0, xray-dual". */
+  scope: z.string(),
+  label: z.string(),
+  value: z.union([z.string(), z.number(), z.boolean(), z.null()]),
+  unit: z.string(),
+  origin: z.enum(ORIGINS),
+  calculation: z.string().optional(),
+})
+
+export const calculationSchema = z.object({
+  id: z.string(),
+  label: z.string(),
+  symbol: z.string(),
+  value: z.union([z.number(), z.string(), z.null()]),
+  unit: z.string(),
+  formula: z.string(),
+  inputs: z.array(z.string()),
+  sources: z.array(z.string()),
+})
+
+export const ruleTraceSchema = z.object({
+  id: z.string(),
+  equipment: z.string(),
+  point: z.string(),
+  outcome: z.enum(OUTCOMES),
+  conditions: conditionTraceSchema,
+})
+
+export const sourceSchema = z.object({ id: z.string(), text: z.string(), mark: z.string() })
+
+export const adviceSchema = z
+  .object({
+    brief: briefSchema,
+    assumed: z.array(
+      z.object({
+        path: z.string(),
+        label: z.string(),
+        value: z.union([z.string(), z.number(), z.boolean()]),
+        range: z.tuple([z.number(), z.number()]).nullable(),
+        because: z.string(),
+      }),
+    ),
+    versions: z.object({ gritwise: z.string(), rules: z.string(), reference: z.string() }),
+    summary: z.string(),
+    points: z.array(
+      z.object({ name: z.string(), options: z.array(optionSchema), removals: z.array(removalSchema) }),
+    ),
+    combination: z.object({
+      uses: z.array(
+        z.object({ point: z.string(), equipment: z.string(), contaminants: z.array(z.number().int()) }),
+      ),
+      unmet: z.array(z.number().int()),
+      because: z.string(),
+    }),
+    changes: z.array(
+      z.object({
+        inputs: z.array(z.object({ path: z.string(), from: z.number(), to: z.number() })),
+        effect: z.string(),
+        verified: z.boolean(),
+      }),
+    ),
+    quotes: z.array(
+      z.object({
+        quote: z.number().int(),
+        judgement: z.enum(['better-than-possible', 'inside', 'loose', 'cannot-tell']),
+        text: z.string(),
+      }),
+    ),
+    register: z.record(z.string(), z.unknown()),
+    checks: z.record(z.string(), z.unknown()),
+    trace: z.object({
+      facts: z.array(factSchema),
+      calculations: z.array(calculationSchema),
+      rules: z.array(ruleTraceSchema),
+      sources: z.array(sourceSchema),
+    }),
+    cautions: z.array(cautionSchema),
+  })
+  .meta({ id: 'Advice', description: 'Technologies compared for a brief, with sizes, reasons and sources' })
+
+export type Advice = z.infer<typeof adviceSchema>
+export type Option = z.infer<typeof optionSchema>
+export type Finding = z.infer<typeof findingSchema>
+export type Zone = z.infer<typeof zoneSchema>
+export type Reason = z.infer<typeof reasonSchema>
+export type WhyNot = z.infer<typeof whyNotSchema>
+export type Caution = z.infer<typeof cautionSchema>
+export type Removal = z.infer<typeof removalSchema>
+export type Fact = z.infer<typeof factSchema>
+export type Calculation = z.infer<typeof calculationSchema>
+export type RuleTrace = z.infer<typeof ruleTraceSchema>
+export type Source = z.infer<typeof sourceSchema>
+export type Verdict = (typeof VERDICTS)[number]
+export type Meets = (typeof MEETS)[number]
+export type Truth = (typeof TRUTHS)[number]

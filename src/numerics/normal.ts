@@ -1,0 +1,41 @@
+/** Standard normal distribution: tails that keep their digits far out. */
+
+const SQRT_2PI = Math.sqrt(2 * Math.PI)
+
+/** Upper tail probability P(Z > x), relative accuracy about 1e-12 (series below 2, continued fraction above). */
+export function normalUpperTail(x: number): number {
+  if (x < 0) return 1 - normalUpperTail(-x)
+  const density = Math.exp((-x * x) / 2) / SQRT_2PI
+  if (x < 2.5) {
+    let term = x
+    let sum = x
+    for (let k = 1; k < 80 && Math.abs(term) > 1e-17; k++) {
+      term *= (x * x) / (2 * k + 1)
+      sum += term
+    }
+    return 0.5 - density * sum
+  }
+  let fraction = 0
+  for (let k = 60; k > 0; k--) fraction = k / (x + fraction)
+  return density / (x + fraction)
+}
+
+/** P(Z <= x). */
+export function normalChance(x: number): number {
+  return x > 0 ? 1 - normalUpperTail(x) : normalUpperTail(-x)
+}
+
+/** z with P(Z > z) = tail, for 0 < tail < 1, by Newton steps on the logarithm of the tail. */
+export function normalUpperQuantile(tail: number): number {
+  if (!(tail > 0 && tail < 1)) throw new RangeError(`a tail lies between 0 and 1; ${tail} was given`)
+  if (tail > 0.5) return -normalUpperQuantile(1 - tail)
+  let z = tail < 0.02 ? Math.sqrt(Math.max(1, -2 * Math.log(tail) - 1.8 - Math.log(-Math.log(tail)))) : 1
+  for (let k = 0; k < 60; k++) {
+    const current = normalUpperTail(z)
+    const slope = -Math.exp((-z * z) / 2) / SQRT_2PI / current
+    const step = (Math.log(current) - Math.log(tail)) / slope
+    z -= Math.max(-1, Math.min(1, step))
+    if (Math.abs(step) < 1e-12) break
+  }
+  return z
+}

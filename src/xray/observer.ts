@@ -1,0 +1,218 @@
+import type { Shape } from '../contract/index.ts'
+import { besselJ1 } from '../numerics/bessel.ts'
+import { tabulatedJ0 } from '../numerics/bessel-table.ts'
+import { discreteGauss } from '../numerics/discrete-gauss.ts'
+import { gaussLegendre } from '../numerics/gauss-legendre.ts'
+import type { Channels, PackInBeam } from './channels.ts'
+import { type Imaging, invertSymmetric, modulationTransfer, type NoiseKind, noiseMatrix } from './noise.ts'
+import { grainKnots, UNEVENNESS_LONGEST_MM } from './texture.ts'
+
+/**
+ * Hotelling observer over the channels (Barrett & Myers 2004, Foundations of Image Science, ch. 13):
+ * d′² = ∫ 2πf·Sᵀ K⁻¹ S df for spheres and flakes, ℓ·2∫ Sᵀ K⁻¹ S df for wires, up to the pixel's Nyquist
+ * frequency. The noise is worked out once per image; each size then costs a few microseconds.
+ */
+export interface Observer {
+  readonly channels: Channels
+  readonly pack: PackInBeam
+  readonly imaging: Imaging
+  readonly frequencies: Float64Array
+  /** Quadrature weight × MTF² at each frequency. */
+  readonly weights: Float64Array
+  /** K⁻¹ at each frequency, count × count numbers each. */
+  readonly inverse: Float64Array
+}
+
+/** An object in the beam: what it changes per mm, as few exponentials per channel. */
+export interface SeenObject {
+  readonly shape: Shape
+  readonly nodes: readonly Float64Array[]
+  readonly nodeWeights: readonly Float64Array[]
+  /** Wires: length gathered along the wire, mm. */
+  readonly gatheredMm: number
+  /** Flakes: area of the face, mm². */
+  readonly faceMm2: number
+}
+
+const POINTS_PER_PANEL = 12
+const POINTS_PER_GRAIN_PANEL = 5
+const EXPONENTIALS = 8
+
+function frequencyPanels(nyquist: number, grainMm: number): [number, number, number][] {
+  const coarse = [0, 1 / UNEVENNESS_LONGEST_MM, 0.15, 0.3, 0.6, 1, 1.6, 2.5]
+  const knots = grainMm > 0 ? grainKnots.map((x) => x / grainMm) : []
+  const inside = [...new Set([...coarse, ...knots])].filter((f) => f < nyquist).sort((a, b) => a - b)
+  return inside.map((from, i) => {
+    const to = inside[i + 1] ?? nyquist
+    const grainy = grainMm > 0 && from < knots.at(-1)!
+    return [from, to, grainy ? POINTS_PER_GRAIN_PANEL : POINTS_PER_PANEL]
+  })
+}
+
+/** Sets up the observer for one image: channels behind a pack, and how it is imaged. */
+export function prepareObserver(channels: Channels, pack: PackInBeam, imaging: Imaging): Observer {
+  const panels = frequencyPanels(1 / (2 * imaging.objectPixelMm), pack.grainMm)
+  const total = panels.reduce((sum, [, , n]) => sum + n, 0)
+  const n = channels.count
+  const frequencies = new Float64Array(total)
+  const weights = new Float64Array(total)
+  const inverse = new Float64Array(total * n * n)
+  const k = new Float64Array(n * n)
+  let at = 0
+  for (const [from, to, points] of panels) {
+    const rule = gaussLegendre(points)
+    for (let q = 0; q < points; q++, at++) {
+      const f = from + ((to - from) * (rule.nodes[q]! + 1)) / 2
+      frequencies[at] = f
+      const mtf = modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels)
+      weights[at] = ((to - from) / 2) * rule.weights[q]! * mtf * mtf
+      noiseMatrix(k, f, channels, pack, imaging)
+      invertSymmetric(k, n)
+      inverse.set(k, at * n * n)
+    }
+  }
+  return { channels, pack, imaging, frequencies, weights, inverse }
+}
+
+/** An object's difference in attenuation (1/mm per energy bin) reduced to a few exponentials per channel. */
+export function seeObject(
+  channels: Channels,
+  deltaMuPerMm: Float64Array,
+  shape: Shape,
+  gatheredMm: number,
+  faceMm2: number,
+): SeenObject {
+  const rules = channels.weights.map((w) => discreteGauss(deltaMuPerMm, w, channels.bins, EXPONENTIALS))
+  return {
+    shape,
+    nodes: rules.map((rule) => rule.nodes),
+    nodeWeights: rules.map((rule) => rule.weights),
+    gatheredMm,
+    faceMm2,
+  }
+}
+
+/** Relative signal drop in a channel along a chord in mm: 1 − Σ w·exp(−Δμ·chord). */
+export function signalDrop(object: SeenObject, channel: number, chordMm: number): number {
+  const nodes = object.nodes[channel]!
+  const weights = object.nodeWeights[channel]!
+  let sum = 0
+  for (let i = 0; i < nodes.length; i++) sum -= weights[i]! * Math.expm1(-nodes[i]! * chordMm)
+  return sum
+}
+
+function radialPoints(largestPhase: number): number {
+  if (largestPhase < 8) return 10
+  if (largestPhase < 16) return 16
+  if (largestPhase < 40) return 32
+  return Math.min(200, 24 + Math.ceil(largestPhase / 2))
+}
+
+/**
+ * Transforms of an object of a size (sphere and wire: diameter; flake: thickness), mm, without the MTF:
+ * channel after channel, one value per frequency of the observer. Spheres and flakes mm², wires mm.
+ */
+export function objectTransform(observer: Observer, object: SeenObject, sizeMm: number): Float64Array {
+  const { frequencies, channels } = observer
+  const points = frequencies.length
+  const n = channels.count
+  const result = new Float64Array(n * points)
+  if (object.shape === 'flake') {
+    const radius = Math.sqrt(object.faceMm2 / Math.PI)
+    for (let c = 0; c < n; c++) {
+      const drop = signalDrop(object, c, sizeMm)
+      for (let q = 0; q < points; q++) {
+        const f = frequencies[q]!
+        result[c * points + q] = (drop * radius * besselJ1(2 * Math.PI * f * radius)) / f
+      }
+    }
+    return result
+  }
+  const r = sizeMm / 2
+  const rule = gaussLegendre(radialPoints(2 * Math.PI * frequencies[points - 1]! * r))
+  const sphere = object.shape === 'sphere'
+  const kernel = sphere ? tabulatedJ0() : Math.cos
+  for (let j = 0; j < rule.nodes.length; j++) {
+    const theta = ((rule.nodes[j]! + 1) * Math.PI) / 4
+    const cosine = Math.cos(theta)
+    const rho = r * Math.sin(theta)
+    const measure = rule.weights[j]! * (Math.PI / 4) * r * cosine * (sphere ? 2 * Math.PI * rho : 2)
+    const first = measure * signalDrop(object, 0, sizeMm * cosine)
+    const second = n > 1 ? measure * signalDrop(object, 1, sizeMm * cosine) : 0
+    const phase = 2 * Math.PI * rho
+    for (let q = 0; q < points; q++) {
+      const wave = kernel(phase * frequencies[q]!)
+      result[q]! += first * wave
+      if (n > 1) result[points + q]! += second * wave
+    }
+    for (let c = 2; c < n; c++) {
+      const more = measure * signalDrop(object, c, sizeMm * cosine)
+      for (let q = 0; q < points; q++) result[c * points + q]! += more * kernel(phase * frequencies[q]!)
+    }
+  }
+  return result
+}
+
+/** Detectability d′ of an object of one size, mm; see {@link Observer}. */
+export function detectability(observer: Observer, object: SeenObject, sizeMm: number): number {
+  const { frequencies, weights, inverse, channels } = observer
+  const points = frequencies.length
+  const n = channels.count
+  if (n === 0) return 0
+  const s = objectTransform(observer, object, sizeMm)
+  const wire = object.shape === 'wire'
+  let sum = 0
+  for (let q = 0; q < points; q++) {
+    let form = 0
+    const base = q * n * n
+    for (let i = 0; i < n; i++) {
+      const si = s[i * points + q]!
+      form += inverse[base + i * n + i]! * si * si
+      for (let j = 0; j < i; j++) form += 2 * inverse[base + i * n + j]! * si * s[j * points + q]!
+    }
+    sum += weights[q]! * form * (wire ? 1 : Math.PI * frequencies[q]!)
+  }
+  return Math.sqrt(Math.max(0, 2 * sum * (wire ? object.gatheredMm : 1)))
+}
+
+/**
+ * Shares of the noise in the observer's decision on one object, by kind; they add up to 1.
+ * The decision filter K⁻¹S passes each kind of noise with its own power.
+ */
+export function noiseShares(
+  observer: Observer,
+  object: SeenObject,
+  sizeMm: number,
+): Record<NoiseKind, number> {
+  const { frequencies, weights, inverse, channels, pack, imaging } = observer
+  const points = frequencies.length
+  const n = channels.count
+  const shares: Record<NoiseKind, number> = {
+    photon: 0,
+    electronics: 0,
+    grain: 0,
+    unevenness: 0,
+    packaging: 0,
+  }
+  if (n === 0) return shares
+  const s = objectTransform(observer, object, sizeMm)
+  const filter = new Float64Array(n)
+  const part = new Float64Array(n * n)
+  for (let q = 0; q < points; q++) {
+    const f = frequencies[q]!
+    const weight = weights[q]! * (object.shape === 'wire' ? 1 : f)
+    for (let i = 0; i < n; i++) {
+      filter[i] = 0
+      for (let j = 0; j < n; j++) filter[i]! += inverse[q * n * n + i * n + j]! * s[j * points + q]!
+    }
+    for (const kind of Object.keys(shares) as NoiseKind[]) {
+      noiseMatrix(part, f, channels, pack, imaging, new Set([kind]))
+      for (let i = 0; i < n; i++) {
+        for (let j = 0; j < n; j++) shares[kind] += weight * filter[i]! * part[i * n + j]! * filter[j]!
+      }
+    }
+  }
+  const total = Object.values(shares).reduce((sum, v) => sum + v, 0)
+  for (const kind of Object.keys(shares) as NoiseKind[]) shares[kind] = total > 0 ? shares[kind] / total : 0
+  return shares
+}
