@@ -39,3 +39,6 @@ export const UNITS = [
   '°C',
 ] as const
 export type Unit = (typeof UNITS)[number]
+
+/** Prefix under which a condition or a text names a threshold of the rule book. */
+export const THRESHOLD = 'threshold.'

@@ -1,4 +1,13 @@
-import { BASES, CONSUMERS, MARKETS, OUTLINES, PLACEMENTS, SHAPES, STAGES, STRUCTURES } from '../contract/index.ts'
+import {
+  BASES,
+  CONSUMERS,
+  MARKETS,
+  OUTLINES,
+  PLACEMENTS,
+  SHAPES,
+  STAGES,
+  STRUCTURES,
+} from '../contract/index.ts'
 import type { FactDefinition, FactScope } from './fact-definition.ts'
 import { NATURAL_PARTS } from './natural-parts.ts'
 import { PACK_KINDS } from './pack-kind.ts'

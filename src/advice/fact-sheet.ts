@@ -41,7 +41,13 @@ export class FactWriter {
   }
 
   /** Worked out here from other facts; the formula becomes a calculation of the trace. */
-  derived(id: string, value: number | null, symbol: string, formula: string, inputs: readonly string[]): void {
+  derived(
+    id: string,
+    value: number | null,
+    symbol: string,
+    formula: string,
+    inputs: readonly string[],
+  ): void {
     const { label, unit } = definitionOf(id)
     const calculation = `${id} (${this.scope})`
     this.#calculations.push({

@@ -1,4 +1,4 @@
-import type { Brief, XrayMachine } from '../contract/index.ts'
+import type { Brief, Calculation, XrayMachine } from '../contract/index.ts'
 import type { XrayAssessment, XrayFinding } from '../xray/assessment.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { pointAt } from './facts.ts'
@@ -19,26 +19,16 @@ export function factsForXray(
   write.computed('machine.channels', assessment.channels)
   write.computed('machine.ideal', assessment.ideal)
   writeFit(write, brief, pointIndex, machine, assessment)
-  write.computed('setting.kV', assessment.setting.kV, calculationFor(assessment, 'setting.kV'))
-  write.computed('setting.mA', assessment.setting.mA, calculationFor(assessment, 'setting.mA'))
-  write.computed('beam.pathMm', assessment.pathMm, calculationFor(assessment, 'beam.pathMm'))
-  write.computed('beam.solidPathMm', assessment.solidPathMm, calculationFor(assessment, 'beam.solidPathMm'))
-  const { first, last } = assessment.transmission
-  write.computed(
-    'beam.signalLeftPct',
-    100 * Math.min(first, last),
-    calculationFor(assessment, 'beam.signalLeftPct'),
-  )
-  write.computed(
-    'beam.packagingPassesPct',
-    100 * assessment.packagingTransmission,
-    calculationFor(assessment, 'beam.packagingPassesPct'),
-  )
-  write.computed(
-    'beam.objectPixelMm',
-    assessment.objectPixelMm,
-    calculationFor(assessment, 'beam.objectPixelMm'),
-  )
+  const at = (name: string) => calculationAt(assessment, name)
+  write.computed('setting.kV', assessment.setting.kV, at('kV'))
+  write.computed('setting.mA', assessment.setting.mA, at('mA'))
+  write.computed('beam.pathMm', assessment.pathMm)
+  write.derived('beam.solidPathMm', assessment.solidPathMm, 'φ·L', 'food in the beam × packing fraction', [
+    'beam.pathMm',
+    'food.packingPct',
+  ])
+  writeSignal(write, assessment)
+  write.computed('beam.objectPixelMm', assessment.objectPixelMm, at('object-pixel'))
   writeLines(write, brief, pointIndex, machine)
   writeCounts(write, brief, assessment)
   return write.sheet()
@@ -54,27 +44,31 @@ export function factsForXrayFinding(
 ): FactSheet {
   const write = new FactWriter(`point ${pointIndex}, ${machine.id}, contaminant ${contaminant}`, brief)
   const finding = assessment.findings.find((one) => one.contaminant === contaminant)
-  if (finding) writeFinding(write, finding)
+  if (finding) writeFinding(write, finding, assessment.calculations)
   return write.sheet()
 }
 
-function writeFinding(write: FactWriter, finding: XrayFinding): void {
-  const say = (id: string, value: string | number | boolean) => write.computed(id, value, finding.calculation)
-  say('finding.possible', finding.bestMm !== null)
-  say('finding.looksLikeVoid', finding.looksLikeVoid)
-  say('finding.contrast', finding.contrast)
+function writeFinding(write: FactWriter, finding: XrayFinding, calculations: readonly Calculation[]): void {
+  const base = finding.calculation.slice(0, finding.calculation.lastIndexOf('.') + 1)
+  const say = (id: string, value: string | number | boolean, name = 'expected') => {
+    const calculation = calculations.find((one) => one.id === base + name)?.id ?? finding.calculation
+    write.computed(id, value, calculation)
+  }
+  say('finding.possible', finding.bestMm !== null, 'best')
+  say('finding.looksLikeVoid', finding.looksLikeVoid, 'contrast')
+  say('finding.contrast', finding.contrast, 'contrast')
   say('finding.limitMm', finding.limitMm)
-  if (finding.bestMm !== null) say('finding.bestMm', finding.bestMm)
+  if (finding.bestMm !== null) say('finding.bestMm', finding.bestMm, 'best')
   if (finding.expectedMm !== null) say('finding.expectedMm', finding.expectedMm)
-  if (finding.cautiousMm !== null) say('finding.cautiousMm', finding.cautiousMm)
+  if (finding.cautiousMm !== null) say('finding.cautiousMm', finding.cautiousMm, 'cautious')
   if (finding.expectedMm !== null && finding.cautiousMm !== null)
-    say('finding.spread', finding.cautiousMm / finding.expectedMm)
-  say('finding.widest', finding.widest)
-  say('finding.photonPct', 100 * finding.noise.photon)
-  say('finding.electronicsPct', 100 * finding.noise.electronics)
-  say('finding.grainPct', 100 * finding.noise.grain)
-  say('finding.unevennessPct', 100 * finding.noise.unevenness)
-  say('finding.packagingPct', 100 * finding.noise.packaging)
+    say('finding.spread', finding.cautiousMm / finding.expectedMm, 'cautious')
+  say('finding.widest', finding.widest, 'ranges')
+  say('finding.photonPct', 100 * finding.noise.photon, 'detectability')
+  say('finding.electronicsPct', 100 * finding.noise.electronics, 'detectability')
+  say('finding.grainPct', 100 * finding.noise.grain, 'detectability')
+  say('finding.unevennessPct', 100 * finding.noise.unevenness, 'detectability')
+  say('finding.packagingPct', 100 * finding.noise.packaging, 'detectability')
   const weak = finding.zones.filter((zone) => zone.state !== 'findable')
   say('finding.blindZones', weak.filter((zone) => zone.state === 'blind').length)
   say('finding.weakZones', weak.length)
@@ -93,8 +87,11 @@ function writeFit(
   const refused = (id: string) => assessment.refusals.find((refusal) => refusal.id === id)
   const wide = refused('too-wide')
   const high = refused('too-high')
-  write.computed('fit.widthNeededMm', wide?.given ?? point.widthMm)
-  write.computed('fit.heightNeededMm', high?.given ?? point.heightMm)
+  write.derived('fit.widthNeededMm', wide?.given ?? point.widthMm * point.lanes, 'W', 'width × lanes', [
+    'point.widthMm',
+    'point.lanes',
+  ])
+  write.derived('fit.heightNeededMm', high?.given ?? point.heightMm, 'H', 'height', ['point.heightMm'])
   const widest = wide?.allowed ?? machine.maxWidthMm
   const highest = high?.allowed ?? machine.maxHeightMm
   if (widest !== undefined) write.fromMachine('fit.widthAllowedMm', widest, machine.id)
@@ -102,13 +99,13 @@ function writeFit(
   write.computed('fit.fanRefused', refused('fan-too-wide') !== undefined)
   if (machine.sourceToDetectorMm === undefined || machine.magnification === undefined) return
   const sourceToFoodMm = machine.sourceToDetectorMm / machine.magnification
-  const acrossMm = machine.beam === 'side' ? point.heightMm : point.widthMm
+  const acrossMm = machine.beam === 'side' ? point.heightMm : point.widthMm * point.lanes
   write.derived(
     'fit.fanHalfAngleDeg',
     (180 / Math.PI) * Math.atan(acrossMm / 2 / sourceToFoodMm),
     'α',
     'arc tangent of half the extent across the fan ÷ (source to detector ÷ magnification)',
-    [machine.beam === 'side' ? 'point.heightMm' : 'point.widthMm'],
+    [machine.beam === 'side' ? 'point.heightMm' : 'fit.widthNeededMm'],
   )
 }
 
@@ -138,7 +135,22 @@ function writeCounts(write: FactWriter, brief: Brief, assessment: XrayAssessment
   write.computed('findings.close', close)
 }
 
-/** Calculation of the physics that carries a fact's id as its own or as its last part; none if it has no such. */
-function calculationFor(assessment: XrayAssessment, fact: string): string | undefined {
-  return assessment.calculations.find(({ id }) => id === fact || id.endsWith(`/${fact}`))?.id
+/** What food and packaging leave of the open beam, in the channel that loses most. */
+function writeSignal(write: FactWriter, assessment: XrayAssessment): void {
+  const { first, last } = assessment.transmission
+  const inputs = ['photons', 'food-mu0'].flatMap((name) => calculationAt(assessment, name) ?? [])
+  const formula = 'signal behind food and pack ÷ signal with an empty belt, in the channel that loses most'
+  write.derived('beam.signalLeftPct', 100 * Math.min(first, last), 'S/S₀', formula, inputs)
+  write.derived(
+    'beam.packagingPassesPct',
+    100 * assessment.packagingTransmission,
+    'S_p/S₀',
+    'signal behind the packaging alone ÷ signal with an empty belt, first channel',
+    inputs.slice(0, 1),
+  )
+}
+
+/** Calculation of the physics with this name as the last part of its id; none where it made none. */
+function calculationAt(assessment: XrayAssessment, name: string): string | undefined {
+  return assessment.calculations.find(({ id }) => id.endsWith(`.${name}`))?.id
 }

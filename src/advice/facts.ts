@@ -59,10 +59,7 @@ export function factsForContaminant(brief: Brief, index: number, materials: Mate
   write.computed('contaminant.hardOrSharp', material ? isHardOrSharp(material) : null)
   const part = naturalPart(brief.given.product.food, contaminant.material, material?.kind)
   write.computed('contaminant.naturalPart', part)
-  write.computed(
-    'contaminant.labelSaysRemoved',
-    part === null ? null : saysRemoved(part, brief.labelClaims),
-  )
+  write.computed('contaminant.labelSaysRemoved', part === null ? null : saysRemoved(part, brief.labelClaims))
   return write.sheet()
 }
 
@@ -121,9 +118,7 @@ function writeFlow(write: FactWriter, point: Point): void {
     'point.lengthMm',
   ])
   const perDay =
-    point.packsPerMin === null
-      ? null
-      : point.falseRejectsPerPack * point.packsPerMin * 60 * point.hoursPerDay
+    point.packsPerMin === null ? null : point.falseRejectsPerPack * point.packsPerMin * 60 * point.hoursPerDay
   write.derived(
     'flow.falseRejectsPerDay',
     perDay,

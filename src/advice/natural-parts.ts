@@ -6,16 +6,7 @@ export type NaturalPart = (typeof NATURAL_PARTS)[number]
 
 /** Foods (reference ids) and the natural part they may still hold. The project's own list. */
 const FOODS: Readonly<Record<Exclude<NaturalPart, 'none'>, readonly string[]>> = {
-  bone: [
-    'chicken_breast',
-    'chicken_mince',
-    'beef_mince',
-    'ham',
-    'sausage',
-    'cod',
-    'salmon',
-    'tuna_canned',
-  ],
+  bone: ['chicken_breast', 'chicken_mince', 'beef_mince', 'ham', 'sausage', 'cod', 'salmon', 'tuna_canned'],
   shell: ['almond', 'hazelnut', 'walnut', 'cashew', 'peanut', 'chocolate_hazelnut'],
   stone: ['olive', 'prune'],
 }

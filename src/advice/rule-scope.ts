@@ -33,3 +33,9 @@ export function splitScope(scope: RuleScope): { ground: Ground; each: Each } {
 /** The family a ground names, or null for the brief and the point. */
 export const familyOf = (ground: Ground): Family | null =>
   ground === 'brief' || ground === 'point' ? null : ground
+
+/** Scopes a rule is asked in. */
+export const scopesOf = (rule: {
+  readonly appliesTo: readonly Ground[]
+  readonly each: Each
+}): readonly RuleScope[] => rule.appliesTo.map((ground) => scopeOf(ground, rule.each))

@@ -21,17 +21,19 @@ interface Notes {
   problems: Problem[]
   understood: Record<string, string>
   rows: Record<string, number[]>
+  /** Machines chosen by tick; those after them in the brief were written as JSON. */
+  ticked: number
 }
 
 /** Reads a form. Empty fields stay out of the brief (they will be assumed, and said to be). */
 export function readForm(answers: Answers): ReadForm {
-  const notes: Notes = { problems: [], understood: {}, rows: {} }
+  const notes: Notes = { problems: [], understood: {}, rows: {}, ticked: 0 }
   const input = readGroup(BRIEF_FIELDS, '', answers, notes)
   return {
     input,
     problems: notes.problems,
     understood: notes.understood,
-    formPath: (path) => toFormPath(path, notes.rows),
+    formPath: (path) => toFormPath(path, notes),
   }
 }
 
@@ -89,6 +91,7 @@ function readRows(fields: Fields, path: string, needed: boolean, answers: Answer
 
 function readEquipment(path: string, answers: Answers, notes: Notes): unknown {
   const ticked = Object.keys(answers).filter((key) => key.startsWith(`${path}.`) && answers[key] === 'on')
+  notes.ticked = ticked.length
   const ids: unknown[] = ticked.map((key) => key.slice(path.length + 1))
   const typed = answers.machines?.trim() ?? ''
   if (typed !== '') {
@@ -171,7 +174,9 @@ function isBlank(answers: Answers, prefix: string): boolean {
   )
 }
 
-function toFormPath(path: string, rows: Readonly<Record<string, number[]>>): string {
+function toFormPath(path: string, { rows, ticked }: Notes): string {
+  const machine = /^equipment\.(\d+)/.exec(path)?.[1]
+  if (machine) return Number(machine) < ticked ? 'equipment' : 'machines'
   let form = ''
   for (const key of path.split('.')) {
     const row = rows[form]?.[Number(key)]

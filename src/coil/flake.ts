@@ -1,6 +1,16 @@
-import { add, type Complex, complex, divide, exponential, multiply, polynomial, scale, subtract } from './complex.ts'
-import { discPolarizability, onePole } from './sheet.ts'
-import { angularFrequency, type Conductor, MU0, skinArgument } from './skin-argument.ts'
+import {
+  add,
+  type Complex,
+  complex,
+  divide,
+  exponential,
+  multiply,
+  polynomial,
+  scale,
+  subtract,
+} from './complex.ts'
+import { discPolarizability } from './sheet.ts'
+import { type Conductor, skinArgument } from './skin-argument.ts'
 
 /** tanh(x)/x − 1 in powers of z = x², without its leading zero. */
 const TANH_SERIES = [-1 / 3, 2 / 15, -17 / 315, 62 / 2835, -1382 / 155925, 21844 / 6081075]
@@ -32,7 +42,12 @@ function magnetised(excess: Complex, demagnetisation: number, volumeM3: number):
  * m = μr·tanh(x)/x − 1 with x = γt/2 (infinite plate, exact; −iωμ0σt²/12 for a thin non-magnetic one),
  * N the oblate spheroid's (J. A. Osborn 1945, Phys. Rev. 67:351). Joining the two is an assumption.
  */
-export function flakeInPlane(faceM2: number, thicknessM: number, metal: Conductor, frequencyHz: number): Complex {
+export function flakeInPlane(
+  faceM2: number,
+  thicknessM: number,
+  metal: Conductor,
+  frequencyHz: number,
+): Complex {
   const mu = metal.relativePermeability
   const tanh = tanhExcess(skinArgument(thicknessM / 2, metal, frequencyHz))
   const excess = complex(mu * tanh.re + (mu - 1), mu * tanh.im)
@@ -45,7 +60,12 @@ export function flakeInPlane(faceM2: number, thicknessM: number, metal: Conducto
  * conductance is the share of σt the skin depth leaves, σt·|tanh(x)/x|, plus the (small) magnetisation
  * V(μr − 1)/(1 + N(μr − 1)). Assumption between the limits, as for the disc.
  */
-export function flakeFaceOn(faceM2: number, thicknessM: number, metal: Conductor, frequencyHz: number): Complex {
+export function flakeFaceOn(
+  faceM2: number,
+  thicknessM: number,
+  metal: Conductor,
+  frequencyHz: number,
+): Complex {
   const radiusM = Math.sqrt(faceM2 / Math.PI)
   const tanh = tanhExcess(skinArgument(thicknessM / 2, metal, frequencyHz))
   const share = Math.hypot(1 + tanh.re, tanh.im)
@@ -53,17 +73,4 @@ export function flakeFaceOn(faceM2: number, thicknessM: number, metal: Conductor
   const still = complex(metal.relativePermeability - 1)
   const normal = oblateDemagnetisation(thicknessM / (2 * radiusM)).normal
   return add(eddy, magnetised(still, normal, faceM2 * thicknessM))
-}
-
-/**
- * Thin closed spherical shell of radius R and sheet conductance S, m³, and the field left inside over the
- * field outside: α = −2πR³·iq/(1 + iq), T = 1/(1 + iq), q = ωμ0SR/3 (textbook; exact for a thin shell).
- */
-export function thinShell(
-  radiusM: number,
-  sheetConductanceS: number,
-  frequencyHz: number,
-): { alpha: Complex; inside: Complex } {
-  const q = (angularFrequency(frequencyHz) * MU0 * sheetConductanceS * radiusM) / 3
-  return { alpha: onePole(2 * Math.PI * radiusM ** 3, q), inside: divide(complex(1), complex(1, q)) }
 }

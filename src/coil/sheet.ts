@@ -15,11 +15,7 @@ const perfectDiscM3 = (radiusM: number): number => (8 / 3) * radiusM ** 3
  * Both limits are exact: −i(π/8)R⁴ωμ0S and −(8/3)R³; between them one pole (assumption),
  * q = (3π/64)·ωμ0SR.
  */
-export function discPolarizability(
-  radiusM: number,
-  sheetConductanceS: number,
-  frequencyHz: number,
-): Complex {
+export function discPolarizability(radiusM: number, sheetConductanceS: number, frequencyHz: number): Complex {
   const q = ((3 * Math.PI) / 64) * angularFrequency(frequencyHz) * MU0 * sheetConductanceS * radiusM
   return onePole(perfectDiscM3(radiusM), q)
 }

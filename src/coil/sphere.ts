@@ -1,4 +1,14 @@
-import { add, type Complex, complex, divide, exponential, multiply, polynomial, scale, subtract } from './complex.ts'
+import {
+  add,
+  type Complex,
+  complex,
+  divide,
+  exponential,
+  multiply,
+  polynomial,
+  scale,
+  subtract,
+} from './complex.ts'
 import { type Conductor, skinArgument } from './skin-argument.ts'
 
 /** Below this |x| the series below is used: x·coth x − 1 − x²/3 would lose its digits. */

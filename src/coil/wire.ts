@@ -35,10 +35,7 @@ export function besselExcess(x: Complex): Complex {
  */
 export function axialFluxExcess(radiusM: number, metal: Conductor, frequencyHz: number): Complex {
   const y = besselExcess(skinArgument(radiusM, metal, frequencyHz))
-  return divide(
-    subtract(complex(2 * (metal.relativePermeability - 1)), y),
-    add(complex(2), y),
-  )
+  return divide(subtract(complex(2 * (metal.relativePermeability - 1)), y), add(complex(2), y))
 }
 
 /**

@@ -61,6 +61,11 @@ export const reasonSchema = z.object({
   evidence: z.enum(EVIDENCE),
   sources: z.array(z.string()),
   book: z.string(),
+  title: z.string(),
+  /** When the rule does not hold although its conditions do. */
+  exception: z.string(),
+  /** The contaminant it speaks of; null when it speaks of the machine, the pack or the brief. */
+  contaminant: z.number().int().nullable(),
 })
 
 export const whyNotSchema = z.discriminatedUnion('kind', [
@@ -177,6 +182,7 @@ export const ruleTraceSchema = z.object({
   id: z.string(),
   equipment: z.string(),
   point: z.string(),
+  contaminant: z.number().int().nullable(),
   outcome: z.enum(OUTCOMES),
   conditions: conditionTraceSchema,
 })

@@ -1,16 +1,16 @@
 import type { Shape } from '../contract/index.ts'
 import { besselJ1 } from '../numerics/bessel.ts'
-import { tabulatedJ0 } from '../numerics/bessel-table.ts'
 import { discreteGauss } from '../numerics/discrete-gauss.ts'
 import { gaussLegendre } from '../numerics/gauss-legendre.ts'
 import type { Channels, PackInBeam } from './channels.ts'
+import { chordBasis, DEGREE, FIT_MATRIX, FIT_PLACES, STEPS_PER_UNIT, TABLE_END } from './chord-basis.ts'
 import { type Imaging, invertSymmetric, modulationTransfer, type NoiseKind, noiseMatrix } from './noise.ts'
 import { grainKnots, UNEVENNESS_LONGEST_MM } from './texture.ts'
 
 /**
  * Hotelling observer over the channels (Barrett & Myers 2004, Foundations of Image Science, ch. 13):
  * d′² = ∫ 2πf·Sᵀ K⁻¹ S df for spheres and flakes, ℓ·2∫ Sᵀ K⁻¹ S df for wires, up to the pixel's Nyquist
- * frequency. The noise is worked out once per image; each size then costs a few microseconds.
+ * frequency. A filter gathers at least as much along a wire as the wire is thick. The noise is worked out once per image; each size then costs a few microseconds.
  */
 export interface Observer {
   readonly channels: Channels
@@ -28,7 +28,8 @@ export interface SeenObject {
   readonly shape: Shape
   readonly nodes: readonly Float64Array[]
   readonly nodeWeights: readonly Float64Array[]
-  /** Wires: length gathered along the wire, mm. */
+  /** Wires: length of the wire and length an image filter gathers along it, mm. */
+  readonly lengthMm: number
   readonly gatheredMm: number
   /** Flakes: area of the face, mm². */
   readonly faceMm2: number
@@ -79,6 +80,7 @@ export function seeObject(
   channels: Channels,
   deltaMuPerMm: Float64Array,
   shape: Shape,
+  lengthMm: number,
   gatheredMm: number,
   faceMm2: number,
 ): SeenObject {
@@ -87,6 +89,7 @@ export function seeObject(
     shape,
     nodes: rules.map((rule) => rule.nodes),
     nodeWeights: rules.map((rule) => rule.weights),
+    lengthMm,
     gatheredMm,
     faceMm2,
   }
@@ -101,16 +104,28 @@ export function signalDrop(object: SeenObject, channel: number, chordMm: number)
   return sum
 }
 
-function radialPoints(largestPhase: number): number {
-  if (largestPhase < 8) return 10
-  if (largestPhase < 16) return 16
-  if (largestPhase < 40) return 32
-  return Math.min(200, 24 + Math.ceil(largestPhase / 2))
+/** Coefficients of u¹ … u⁷ of the signal drop of a round object, channel after channel, times `scale`. */
+function chordCoefficients(
+  object: SeenObject,
+  channels: number,
+  sizeMm: number,
+  scale: number,
+): Float64Array {
+  const coefficients = new Float64Array(channels * DEGREE)
+  for (let c = 0; c < channels; c++) {
+    for (let place = 0; place < DEGREE; place++) {
+      const u = FIT_PLACES[place]!
+      const value = (scale * signalDrop(object, c, sizeMm * u)) / u
+      for (let j = 0; j < DEGREE; j++)
+        coefficients[c * DEGREE + j]! += FIT_MATRIX[j * DEGREE + place]! * value
+    }
+  }
+  return coefficients
 }
 
 /**
  * Transforms of an object of a size (sphere and wire: diameter; flake: thickness), mm, without the MTF:
- * channel after channel, one value per frequency of the observer. Spheres and flakes mm², wires mm.
+ * at each frequency of the observer one value per channel. Spheres and flakes mm², wires mm.
  */
 export function objectTransform(observer: Observer, object: SeenObject, sizeMm: number): Float64Array {
   const { frequencies, channels } = observer
@@ -119,35 +134,29 @@ export function objectTransform(observer: Observer, object: SeenObject, sizeMm: 
   const result = new Float64Array(n * points)
   if (object.shape === 'flake') {
     const radius = Math.sqrt(object.faceMm2 / Math.PI)
-    for (let c = 0; c < n; c++) {
-      const drop = signalDrop(object, c, sizeMm)
-      for (let q = 0; q < points; q++) {
-        const f = frequencies[q]!
-        result[c * points + q] = (drop * radius * besselJ1(2 * Math.PI * f * radius)) / f
-      }
+    const drops = channels.weights.map((_, c) => signalDrop(object, c, sizeMm) * radius)
+    for (let q = 0; q < points; q++) {
+      const f = frequencies[q]!
+      const wave = besselJ1(2 * Math.PI * f * radius) / f
+      for (let c = 0; c < n; c++) result[q * n + c] = drops[c]! * wave
     }
     return result
   }
   const r = sizeMm / 2
-  const rule = gaussLegendre(radialPoints(2 * Math.PI * frequencies[points - 1]! * r))
-  const sphere = object.shape === 'sphere'
-  const kernel = sphere ? tabulatedJ0() : Math.cos
-  for (let j = 0; j < rule.nodes.length; j++) {
-    const theta = ((rule.nodes[j]! + 1) * Math.PI) / 4
-    const cosine = Math.cos(theta)
-    const rho = r * Math.sin(theta)
-    const measure = rule.weights[j]! * (Math.PI / 4) * r * cosine * (sphere ? 2 * Math.PI * rho : 2)
-    const first = measure * signalDrop(object, 0, sizeMm * cosine)
-    const second = n > 1 ? measure * signalDrop(object, 1, sizeMm * cosine) : 0
-    const phase = 2 * Math.PI * rho
-    for (let q = 0; q < points; q++) {
-      const wave = kernel(phase * frequencies[q]!)
-      result[q]! += first * wave
-      if (n > 1) result[points + q]! += second * wave
-    }
-    for (let c = 2; c < n; c++) {
-      const more = measure * signalDrop(object, c, sizeMm * cosine)
-      for (let q = 0; q < points; q++) result[c * points + q]! += more * kernel(phase * frequencies[q]!)
+  const basis = chordBasis(object.shape)
+  const coefficients = chordCoefficients(object, n, sizeMm, object.shape === 'sphere' ? r * r : r)
+  const step = 2 * Math.PI * r * STEPS_PER_UNIT
+  const end = TABLE_END * STEPS_PER_UNIT
+  for (let q = 0; q < points; q++) {
+    const position = step * frequencies[q]!
+    if (position >= end) break
+    const row = position | 0
+    const share = position - row
+    const at = row * DEGREE
+    for (let j = 0; j < DEGREE; j++) {
+      const low = basis[at + j]!
+      const value = low + share * (basis[at + DEGREE + j]! - low)
+      for (let c = 0; c < n; c++) result[q * n + c]! += coefficients[c * DEGREE + j]! * value
     }
   }
   return result
@@ -166,13 +175,14 @@ export function detectability(observer: Observer, object: SeenObject, sizeMm: nu
     let form = 0
     const base = q * n * n
     for (let i = 0; i < n; i++) {
-      const si = s[i * points + q]!
+      const si = s[q * n + i]!
       form += inverse[base + i * n + i]! * si * si
-      for (let j = 0; j < i; j++) form += 2 * inverse[base + i * n + j]! * si * s[j * points + q]!
+      for (let j = 0; j < i; j++) form += 2 * inverse[base + i * n + j]! * si * s[q * n + j]!
     }
     sum += weights[q]! * form * (wire ? 1 : Math.PI * frequencies[q]!)
   }
-  return Math.sqrt(Math.max(0, 2 * sum * (wire ? object.gatheredMm : 1)))
+  const gathered = Math.min(object.lengthMm, Math.max(object.gatheredMm, sizeMm))
+  return Math.sqrt(Math.max(0, 2 * sum * (wire ? gathered : 1)))
 }
 
 /**
@@ -203,7 +213,7 @@ export function noiseShares(
     const weight = weights[q]! * (object.shape === 'wire' ? 1 : f)
     for (let i = 0; i < n; i++) {
       filter[i] = 0
-      for (let j = 0; j < n; j++) filter[i]! += inverse[q * n * n + i * n + j]! * s[j * points + q]!
+      for (let j = 0; j < n; j++) filter[i]! += inverse[q * n * n + i * n + j]! * s[q * n + j]!
     }
     for (const kind of Object.keys(shares) as NoiseKind[]) {
       noiseMatrix(part, f, channels, pack, imaging, new Set([kind]))

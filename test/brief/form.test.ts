@@ -5,6 +5,7 @@ import { readForm, writeForm } from '../../src/brief/form.ts'
 import { BRIEF_FIELDS, type Field, fieldAt } from '../../src/brief/form-fields.ts'
 import { labelOf } from '../../src/brief/form-labels.ts'
 import { addRow, readAction, removeRow } from '../../src/brief/form-rows.ts'
+import { parseBrief } from '../../src/brief/index.ts'
 import { type BriefInput, briefSchema } from '../../src/contract/index.ts'
 
 const word = fc.stringMatching(/^[a-zé<"&][a-zé <"&,-]{0,14}[a-zé>]$/)
@@ -67,6 +68,10 @@ describe('a brief in a form', () => {
     expect(readForm(writeForm(brief)).input).toEqual(brief)
   })
 
+  it.each(demos.map((demo) => [demo.id, demo.brief] as const))('accepts the demo brief %s', (_, brief) => {
+    expect(parseBrief(brief)).toMatchObject({ ok: true })
+  })
+
   it('names every field in words', () => {
     const walk = (fields: Readonly<Record<string, Field>>, prefix: string) => {
       for (const [key, field] of Object.entries(fields)) {
@@ -110,6 +115,12 @@ describe('a form as people fill it', () => {
     expect(read.formPath('contaminants.0.mustFindMm')).toBe('contaminants.1.mustFindMm')
     expect(read.formPath('points.0.heightMm')).toBe('points.0.heightMm')
     expect(read.formPath('product.food')).toBe('product.food')
+  })
+
+  it('finds the field of a machine, ticked or written as JSON', () => {
+    const { formPath } = readForm({ 'equipment.sieve': 'on', machines: '[{"id":"a","family":"xray"}]' })
+    expect(formPath('equipment.0')).toBe('equipment')
+    expect(formPath('equipment.1.kV')).toBe('machines')
   })
 
   it('names the field it cannot read', () => {

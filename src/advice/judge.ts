@@ -1,0 +1,107 @@
+import type { Brief, Calculation, Fact, Family, Machine, XrayMachine } from '../contract/index.ts'
+import type { XrayAssessment } from '../xray/assessment.ts'
+import { decide } from './decide.ts'
+import { type FactSheet, joinSheets } from './fact-sheet.ts'
+import { factsForBrief, factsForContaminant, factsForPoint } from './facts.ts'
+import { factsForXray, factsForXrayFinding } from './facts-xray.ts'
+import type { Materials } from './pack-kind.ts'
+import type { RuleOutcome } from './rule-outcome.ts'
+import type { Rulebook } from './rule-schema.ts'
+import { type RuleScope, scopeOf } from './rule-scope.ts'
+
+/** A machine at a point with what the physics says of it. Families without physics of their own have none. */
+export type AssessedOption =
+  | {
+      readonly family: 'xray'
+      readonly pointIndex: number
+      readonly machine: XrayMachine
+      readonly assessment: XrayAssessment
+    }
+  | {
+      readonly family: Exclude<Family, 'xray'>
+      readonly pointIndex: number
+      readonly machine: Machine
+      readonly assessment: null
+    }
+
+/** An outcome with its place: a rule on "brief" has neither point nor equipment. */
+export interface PlacedOutcome extends RuleOutcome {
+  readonly pointIndex: number | null
+  readonly equipment: string | null
+  readonly contaminant: number | null
+}
+
+export interface Judgement {
+  /** Every fact once, with its scope; for the trace. */
+  readonly facts: readonly Fact[]
+  /** Small calculations made while the facts were collected; for the trace, beside those of the physics. */
+  readonly calculations: readonly Calculation[]
+  /** In the order brief, points, options; within a place by contaminant and rule id. */
+  readonly outcomes: readonly PlacedOutcome[]
+}
+
+interface Place {
+  readonly pointIndex: number | null
+  readonly equipment: string | null
+  readonly family: Family | null
+}
+
+/** Asks every rule of the book everywhere it applies: the brief, each point, each option, each contaminant. */
+export async function judge(
+  book: Rulebook,
+  brief: Brief,
+  options: readonly AssessedOption[],
+  materials: Materials,
+): Promise<Judgement> {
+  const sheets: FactSheet[] = []
+  const outcomes: PlacedOutcome[] = []
+  const keep = (sheet: FactSheet): FactSheet => {
+    sheets.push(sheet)
+    return sheet
+  }
+  const contaminants = brief.contaminants.map((_, i) => keep(factsForContaminant(brief, i, materials)))
+  const ask = async (scope: RuleScope, place: Place, contaminant: number | null, facts: FactSheet) => {
+    for (const outcome of await decide(book, scope, facts.facts))
+      outcomes.push({ ...outcome, pointIndex: place.pointIndex, equipment: place.equipment, contaminant })
+  }
+  /** One place: asked once, then once for each contaminant with what is known of it there. */
+  const askAt = async (
+    place: Place,
+    facts: FactSheet,
+    finding: (contaminant: number) => FactSheet | null,
+  ) => {
+    const ground = place.family ?? (place.pointIndex === null ? 'brief' : 'point')
+    await ask(scopeOf(ground, 'once'), place, null, facts)
+    for (const [i, contaminant] of contaminants.entries()) {
+      const found = finding(i)
+      const all = joinSheets(facts, contaminant, ...(found ? [keep(found)] : []))
+      await ask(scopeOf(ground, 'contaminant'), place, i, all)
+    }
+  }
+
+  const ofBrief = keep(factsForBrief(brief))
+  await askAt({ pointIndex: null, equipment: null, family: null }, ofBrief, () => null)
+  const ofPoints = brief.points.map((_, i) => keep(factsForPoint(brief, i, materials)))
+  for (const [i, ofPoint] of ofPoints.entries()) {
+    await askAt({ pointIndex: i, equipment: null, family: null }, joinSheets(ofBrief, ofPoint), () => null)
+  }
+  for (const option of options) {
+    const ofPoint = ofPoints[option.pointIndex]
+    if (!ofPoint) throw new Error(`option ${option.machine.id} names the point ${option.pointIndex}`)
+    const place = { pointIndex: option.pointIndex, equipment: option.machine.id, family: option.family }
+    const own = ownFacts(brief, option)
+    const facts = joinSheets(ofBrief, ofPoint, ...(own ? [keep(own)] : []))
+    await askAt(place, facts, (contaminant) => findingFacts(brief, option, contaminant))
+  }
+  const all = joinSheets(...sheets)
+  return { facts: all.facts, calculations: all.calculations, outcomes }
+}
+
+/** Facts of the machine at its point. A new family adds its case here and in findingFacts. */
+const ownFacts = (brief: Brief, option: AssessedOption): FactSheet | null =>
+  option.family === 'xray' ? factsForXray(brief, option.pointIndex, option.machine, option.assessment) : null
+
+const findingFacts = (brief: Brief, option: AssessedOption, contaminant: number): FactSheet | null =>
+  option.family === 'xray'
+    ? factsForXrayFinding(brief, option.pointIndex, option.machine, option.assessment, contaminant)
+    : null

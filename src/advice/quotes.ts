@@ -1,0 +1,77 @@
+import type { Advice, Brief, Contaminant, Option, Quote } from '../contract/index.ts'
+
+/** The finding of a quoted piece, if the brief asks for the same material and shape. */
+function matching(brief: Brief, options: readonly Option[], quote: Quote) {
+  const same = (c: Contaminant) =>
+    c.material === quote.material &&
+    c.shape === (quote.shape ?? 'sphere') &&
+    (quote.lengthMm === undefined || c.lengthMm === quote.lengthMm) &&
+    (quote.faceMm2 === undefined || c.faceMm2 === quote.faceMm2)
+  const index = brief.contaminants.findIndex(same)
+  const option = options.find((o) => o.equipment === quote.equipment)
+  return option?.findings.find((f) => f.contaminant === index) ?? null
+}
+
+const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
+
+function judge(
+  brief: Brief,
+  options: readonly Option[],
+  quote: Quote,
+): { judgement: Advice['quotes'][number]['judgement']; text: string } {
+  const finding = matching(brief, options, quote)
+  if (!finding) {
+    return {
+      judgement: 'cannot-tell',
+      text: `Nothing to compare with: add the machine ${quote.equipment} and a contaminant ${quote.material} ${quote.shape ?? 'sphere'} to the brief.`,
+    }
+  }
+  const { bestMm, cautiousMm } = finding
+  if (bestMm === null) {
+    return {
+      judgement: 'better-than-possible',
+      text: `Quoted ${mm(quote.sizeMm)}; by the physics this machine finds no size of it in this product. Ask for a demonstration in your product.`,
+    }
+  }
+  if (quote.sizeMm < bestMm) {
+    const how =
+      quote.obtained === 'in-product'
+        ? 'in the product'
+        : quote.obtained === 'empty'
+          ? 'with an empty machine'
+          : 'in a way not stated'
+    return {
+      judgement: 'better-than-possible',
+      text: `Quoted ${mm(quote.sizeMm)}, obtained ${how}; the best possible in this product is ${mm(bestMm)}. Ask how and where it was found, in how many runs, at what false-reject rate.`,
+    }
+  }
+  if ((quote.obtained ?? 'unknown') !== 'in-product') {
+    return {
+      judgement: 'cannot-tell',
+      text: `Quoted ${mm(quote.sizeMm)}, not obtained in your product. Ask for runs in the product at line speed, with the number of runs and the false-reject rate.`,
+    }
+  }
+  if (cautiousMm !== null && quote.sizeMm > cautiousMm) {
+    return {
+      judgement: 'loose',
+      text: `Quoted ${mm(quote.sizeMm)}; ${mm(cautiousMm)} can be promised. There is room to ask for less.`,
+    }
+  }
+  return {
+    judgement: 'inside',
+    text: `Quoted ${mm(quote.sizeMm)} lies between the best possible ${mm(bestMm)} and what can be promised${cautiousMm === null ? '' : ` (${mm(cautiousMm)})`}.`,
+  }
+}
+
+/** Each quote held against the computed sizes of the last inspection point that has its machine. */
+export function judgeQuotes(
+  brief: Brief,
+  points: readonly { readonly options: readonly Option[] }[],
+): Advice['quotes'] {
+  return brief.quotes.map((quote, index) => {
+    const at = [...points]
+      .reverse()
+      .find(({ options }) => options.some((o) => o.equipment === quote.equipment))
+    return { quote: index, ...judge(brief, at?.options ?? [], quote) }
+  })
+}

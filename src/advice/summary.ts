@@ -1,0 +1,49 @@
+import type { Brief, Option } from '../contract/index.ts'
+import { contaminantWords } from './why-not.ts'
+
+const list = (words: readonly string[]) =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+
+/** Contaminants that no ranked machine at any point can find at any size computed. */
+export function hopeless(brief: Brief, points: readonly { readonly options: readonly Option[] }[]): number[] {
+  const ranked = points.flatMap(({ options }) => options.filter((o) => o.rank !== null))
+  if (ranked.length === 0) return []
+  return brief.contaminants
+    .map((_, c) => c)
+    .filter((c) => ranked.every((o) => o.findings.find((f) => f.contaminant === c)?.meets === 'cannot'))
+}
+
+function pointSentence(name: string, options: readonly Option[], many: boolean): string {
+  const where = many ? `At “${name}” ` : ''
+  const start = (text: string) => (where ? where + text : text.charAt(0).toUpperCase() + text.slice(1))
+  const best = options.find((o) => o.verdict === 'best-fit')
+  if (best)
+    return start(`${best.label} is the best fit: it meets every size you must find, with the least burden.`)
+  const test = options.find((o) => o.verdict === 'worth-a-test')
+  if (test)
+    return start(`no machine can promise every size; ${test.label} is the one worth a test on your product.`)
+  const maybe = options.find((o) => o.verdict === 'conditional' && o.rank !== null)
+  if (maybe) {
+    const open = maybe.findings.some((f) => f.meets === 'open')
+    const missed = maybe.findings.filter((f) => f.meets === 'no' || f.meets === 'cannot').length
+    if (open && missed === 0)
+      return start(`${maybe.label} comes first; set the sizes you must find to get a verdict.`)
+    return start(
+      `${maybe.label} comes closest, but ${missed} of ${maybe.findings.length} contaminants stay out of its reach.`,
+    )
+  }
+  return start('no machine compared here suits this brief.')
+}
+
+/** One or two sentences a buyer can repeat: the honest no first, then the fit per point. */
+export function summarise(
+  brief: Brief,
+  points: readonly { readonly name: string; readonly options: readonly Option[] }[],
+): string {
+  const lost = hopeless(brief, points)
+  const no =
+    lost.length > 0
+      ? `No machine compared here finds ${list(lost.map((c) => contaminantWords(brief, c)))} in this product: that needs prevention. `
+      : ''
+  return no + points.map(({ name, options }) => pointSentence(name, options, points.length > 1)).join(' ')
+}

@@ -1,0 +1,116 @@
+import { readFileSync } from 'node:fs'
+import { combine } from './advice/combine.ts'
+import { xrayFindings } from './advice/findings.ts'
+import { type AssessedOption, judge } from './advice/judge.ts'
+import { type LinedUp, lineUp } from './advice/line-up.ts'
+import { type Candidate, outcomesFor, rankOptions } from './advice/options.ts'
+import { judgeQuotes } from './advice/quotes.ts'
+import { toRuleTrace } from './advice/reason.ts'
+import { loadRulebook, type Rulebook } from './advice/rulebook.ts'
+import { STANDING_CAUTIONS } from './advice/safety.ts'
+import { summarise } from './advice/summary.ts'
+import type { Advice, Brief, Calculation, Caution, Finding, Source } from './contract/index.ts'
+import { materials, sources as referenceSources, referenceVersion } from './reference/index.ts'
+import { assessXray } from './xray/assess.ts'
+
+const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
+  version: string
+}
+
+export interface AdviseOptions {
+  /** The rule book to decide by; the house's own unless given. */
+  readonly book?: Rulebook
+}
+
+let houseBook: Rulebook | null = null
+
+/** One machine at one point, worked out by its family's physics; null for a family without any here. */
+function assess(
+  brief: Brief,
+  pointIndex: number,
+  { machine }: LinedUp,
+): { assessed: AssessedOption; findings: Finding[] } | null {
+  if (machine.family !== 'xray') return null
+  const point = brief.points[pointIndex]!
+  const prefix = `p${pointIndex}.${machine.id}`
+  const assessment = assessXray({ machine, point, contaminants: brief.contaminants, prefix })
+  return {
+    assessed: { family: 'xray', pointIndex, machine, assessment },
+    findings: xrayFindings(brief, pointIndex, assessment),
+  }
+}
+
+/** Each id once, in the order first met. */
+function byId<T extends { readonly id: string }>(items: readonly T[]): T[] {
+  return [...new Map(items.map((item) => [item.id, item])).values()]
+}
+
+function usedSources(
+  book: Rulebook,
+  calculations: readonly Calculation[],
+  reasons: readonly string[],
+): Source[] {
+  const ids = new Set([...calculations.flatMap((c) => c.sources), ...reasons])
+  return [...ids].sort().flatMap((id): Source[] => {
+    const source = book.sources.get(id) ?? referenceSources.get(id)
+    return source ? [{ id, text: source.text, mark: source.mark }] : []
+  })
+}
+
+/**
+ * The one public function: a brief in, advice out. Physics works out the sizes, rules decide over facts, and
+ * everything said can be walked back through the trace. Errors: a rule book that contradicts itself.
+ */
+export async function advise(brief: Brief, options: AdviseOptions = {}): Promise<Advice> {
+  houseBook ??= options.book ? null : loadRulebook()
+  const book = options.book ?? houseBook!
+  const lines = brief.points.map((point, pointIndex) =>
+    lineUp(brief, point.stage).flatMap((linedUp) => {
+      const done = assess(brief, pointIndex, linedUp)
+      return done ? [{ linedUp, ...done }] : []
+    }),
+  )
+  const assessed = lines.flat().map((one) => one.assessed)
+  const judgement = await judge(book, brief, assessed, materials)
+
+  const points = lines.map((line, pointIndex) => {
+    const candidates = line.map(
+      (one): Candidate => ({
+        ...one,
+        outcomes: outcomesFor(judgement.outcomes, pointIndex, one.linedUp.machine.id),
+      }),
+    )
+    return { name: brief.points[pointIndex]!.name, options: rankOptions(brief, candidates), removals: [] }
+  })
+  const general = judgement.outcomes.filter((o) => o.outcome === 'fired' && o.equipment === null)
+  const cautions: Caution[] = general
+    .filter((o) => o.pointIndex === null || o.type === 'warns')
+    .map((o) => ({ id: o.rule, text: o.text, sources: [...o.sources] }))
+  const calculations = byId([
+    ...assessed.flatMap((one) => (one.assessment ? one.assessment.calculations : [])),
+    ...judgement.calculations,
+  ])
+  return {
+    brief: brief.given,
+    assumed: brief.assumed.map((a) => ({ ...a, range: a.range ? [a.range[0], a.range[1]] : null })),
+    versions: { gritwise: version, rules: book.version, reference: referenceVersion },
+    summary: summarise(brief, points),
+    points,
+    combination: combine(brief, points),
+    changes: [],
+    quotes: judgeQuotes(brief, points),
+    register: {},
+    checks: {},
+    trace: {
+      facts: [...judgement.facts],
+      calculations,
+      rules: judgement.outcomes.map((o) => toRuleTrace(o, brief)),
+      sources: usedSources(
+        book,
+        calculations,
+        judgement.outcomes.filter((o) => o.outcome === 'fired').flatMap((o) => [...o.sources]),
+      ),
+    },
+    cautions: byId([...cautions, ...STANDING_CAUTIONS]),
+  }
+}

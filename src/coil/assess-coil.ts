@@ -1,0 +1,170 @@
+import type { CoilMachine, Contaminant, Machine, Point } from '../contract/index.ts'
+import { normalUpperQuantile } from '../numerics/normal.ts'
+import type { CoilAssessment, CoilLayer } from './assessment.ts'
+import { backgroundOf } from './background.ts'
+import { findingOf } from './finding.ts'
+import { emptyHearings, type FindingContext, listening, spreadOf } from './finding-context.ts'
+import { expectedAt, fittingSizes, gainsFrom } from './fitting.ts'
+import { bestStep, frequencyStep, frequencySubsets } from './frequency-choice.ts'
+import { coilLabels } from './labels.ts'
+import { fieldOpening } from './opening.ts'
+import { conductingParts } from './packaging.ts'
+import { COIL_PARAMETERS, type CoilParameters, cautiousParameters } from './parameters.ts'
+import { pieceOf } from './piece.ts'
+import { type Situation, situationOf } from './situation.ts'
+import { emptyFinding, staticFieldNote } from './static-field.ts'
+import { metalFreeZoneMm, packGapMm } from './surroundings.ts'
+import { coilTrail } from './trail.ts'
+
+export type StaticFieldMachine = Extract<Machine, { family: 'static-field' }>
+
+/** One metal detector at one inspection point. */
+export interface CoilInput {
+  readonly machine: CoilMachine | StaticFieldMachine
+  readonly point: Point
+  readonly contaminants: readonly Contaminant[]
+  /** Most frequencies that `choose` may run together; all of them unless given. */
+  readonly mostAtOnce?: number
+  /** Begins every calculation id; "coil" unless given. */
+  readonly idPrefix?: string
+  readonly parameters?: CoilParameters
+}
+
+const toHz = (kHz: readonly number[]): number[] => kHz.map((f) => f * 1000)
+
+function layersOf(point: Point, situation: Situation): readonly CoilLayer[] {
+  if (situation.arrangement !== 'tunnel') return []
+  return conductingParts(point.parts).map(
+    ({ part, kind, conductanceS, mostConductanceS, magnetic, film }) => ({
+      material: part.material,
+      place: part.place,
+      kind,
+      conductanceS,
+      mostConductanceS,
+      magnetic: magnetic !== null,
+      film,
+    }),
+  )
+}
+
+function packGap(point: Point, openingHeightMm: number) {
+  const pitchMm =
+    point.packsPerMin === null || point.stage !== 'packed'
+      ? null
+      : (point.speedMPerMin * 1000 * point.lanes) / point.packsPerMin
+  return {
+    neededMm: packGapMm(openingHeightMm),
+    givenMm: pitchMm === null ? null : Math.max(0, pitchMm - point.lengthMm),
+  }
+}
+
+/**
+ * Findable sizes of a balanced-coil metal detector at a point, with all that led to them. A refused pack
+ * still gets its sizes: they say what the machine would find if the pack fitted.
+ */
+export function assessCoil(input: CoilInput): CoilAssessment {
+  const { point, contaminants, parameters = COIL_PARAMETERS, idPrefix = 'coil' } = input
+  const machine: CoilMachine =
+    input.machine.family === 'coil'
+      ? input.machine
+      : { ...input.machine, family: 'coil', frequenciesKHz: [], arrangement: 'tunnel' }
+  const situation = situationOf(machine, point)
+  const { conductivity, sceneAt } = situation
+  const scene = sceneAt(conductivity.valueSPerM, 'central')
+  const thresholdZ = normalUpperQuantile(point.falseRejectsPerPack / parameters.looksPerPack)
+  const together = machine.use === 'together' || machine.frequenciesKHz.length < 2
+  const choicesKHz = together
+    ? [machine.frequenciesKHz]
+    : frequencySubsets(machine.frequenciesKHz, input.mostAtOnce ?? machine.frequenciesKHz.length)
+  const context: FindingContext = {
+    parameters,
+    cautious: cautiousParameters(parameters),
+    scene,
+    conductive: sceneAt(conductivity.highSPerM, 'central'),
+    worst: sceneAt(conductivity.highSPerM, 'most'),
+    arrangement: situation.arrangement,
+    opening: situation.opening,
+    thresholdZ,
+    limitMm: situation.limitMm,
+    choices: choicesKHz.map(toHz),
+  }
+  const openingHeightMm = fieldOpening(situation.opening).heightM * 1000
+  const layers = layersOf(point, situation)
+  const base = {
+    arrangement: situation.arrangement,
+    refusals: situation.refusals,
+    opening: situation.opening,
+    conductivity,
+    productSignal: scene.block !== null,
+    susceptibility: situation.susceptibility,
+    layers,
+    filling: situation.filling,
+    metalFreeZone: metalFreeZoneMm(openingHeightMm),
+    packGap: packGap(point, openingHeightMm),
+    thresholdZ,
+    spread: spreadOf(scene, parameters),
+  }
+  const idOf = (index: number) => `${idPrefix}.contaminant.${index}.expected`
+  if (input.machine.family === 'static-field') {
+    return {
+      ...base,
+      family: 'static-field',
+      fitting: null,
+      frequenciesKHz: [],
+      frequencySteps: [],
+      background: [],
+      findings: contaminants.map((contaminant, index) => {
+        const { answers, note } = staticFieldNote(contaminant)
+        return emptyFinding(index, answers, note, situation.limitMm, '')
+      }),
+      labels: [],
+      calculations: [],
+    }
+  }
+  const pieces = contaminants.map(pieceOf)
+  const mustFindMm = contaminants.map((contaminant) => contaminant.mustFindMm)
+  const steps = choicesKHz.map((kHz) => {
+    const listen = listening(context, scene, toHz(kHz), parameters)
+    return { listen, step: frequencyStep(kHz, expectedAt(context, pieces, listen), mustFindMm) }
+  })
+  const chosen = bestStep(steps.map(({ step }) => step))
+  const { listen } = steps.find(({ step }) => step === chosen)!
+  const empty = emptyHearings(context)
+  const findings = contaminants.map((contaminant, index) => {
+    const piece = pieces[index]!
+    return piece === null
+      ? emptyFinding(
+          index,
+          false,
+          'Not a metal with known constants: a coil does not answer to it.',
+          situation.limitMm,
+          '',
+        )
+      : findingOf(context, contaminant, index, piece, listen, empty, idOf(index))
+  })
+  const fitting = fittingSizes(situation, point, context, pieces, toHz(chosen.frequenciesKHz))
+  const all = machine.frequenciesKHz.length
+  return {
+    ...base,
+    family: 'coil',
+    fitting,
+    frequenciesKHz: chosen.frequenciesKHz,
+    frequencySteps: steps
+      .map(({ step }) => step)
+      .filter(
+        (step) => step.frequenciesKHz.length === 1 || step.frequenciesKHz.length === all || step === chosen,
+      ),
+    background: backgroundOf(listen.hearing),
+    findings,
+    labels: coilLabels({
+      situation,
+      point,
+      layers,
+      productSignal: scene.block !== null,
+      findings,
+      frequenciesKHz: chosen.frequenciesKHz,
+      oversized: gainsFrom(fitting, findings),
+    }),
+    calculations: coilTrail({ idPrefix, situation, scene, context, listen, pieces, contaminants, findings }),
+  }
+}

@@ -1,0 +1,99 @@
+import { contaminantWords } from '../advice/why-not.ts'
+import type { Advice, Brief, Option, Reason } from '../contract/index.ts'
+import { textTable } from './text-table.ts'
+
+const VERDICT_WORDS = {
+  'best-fit': 'best fit to this brief',
+  'worth-a-test': 'worth a test on your product',
+  conditional: 'only if …',
+  'not-suitable': 'not for this',
+} as const
+
+const size = (value: number | null) => (value === null ? '–' : value.toFixed(value < 1 ? 2 : 1))
+
+function optionText(brief: Brief, option: Option): string {
+  const setting = option.settings.kV === null ? '' : `, ${option.settings.kV} kV ${option.settings.mA} mA`
+  const rank = option.rank === null ? 'not ranked' : `${option.rank}.`
+  const head = `${rank} ${option.label} [${option.equipment}] — ${VERDICT_WORDS[option.verdict]} (burden ${option.burden}${setting})`
+  const table = textTable(
+    ['contaminant', 'must find', 'best', 'expected', 'promise ≥', 'chance', 'meets'],
+    option.findings.map((f) => [
+      `${contaminantWords(brief, f.contaminant)}, ${f.placement}`,
+      size(f.mustFindMm),
+      size(f.bestMm),
+      size(f.expectedMm),
+      size(f.cautiousMm),
+      f.chanceAtMustFind === null ? '–' : f.chanceAtMustFind.toFixed(3),
+      f.meets,
+    ]),
+  )
+  const zones = option.findings.flatMap((f) => {
+    const weak = f.zones.filter((z) => z.state !== 'findable')
+    return weak.length === 0 || f.bestMm === null
+      ? []
+      : [
+          `weak for ${contaminantWords(brief, f.contaminant)}: ${weak.map((z) => `${z.name} (${z.state})`).join(', ')}`,
+        ]
+  })
+  return [head, option.because, table, ...new Set(zones)].join('\n')
+}
+
+function reasonText(brief: Brief, reason: Reason): string {
+  const about = reason.contaminant === null ? '' : ` [${contaminantWords(brief, reason.contaminant)}]`
+  return [
+    `  ${reason.type}${about}: ${reason.text}`,
+    `      because: ${reason.because}`,
+    `      except: ${reason.exception}`,
+    `      rule ${reason.rule} (${reason.evidence}, book ${reason.book}); sources: ${reason.sources.join(', ')}`,
+  ].join('\n')
+}
+
+function reasonsText(brief: Brief, option: Option): string {
+  const whyNot = option.whyNot.map((w) => `  why not: ${w.text}`)
+  const reasons = option.reasons.map((r) => reasonText(brief, r))
+  return [
+    `Reasons for ${option.label}:`,
+    ...whyNot,
+    ...(reasons.length > 0 ? reasons : ['  no rule fired']),
+  ].join('\n')
+}
+
+/** Advice for a terminal: the answer, one table per machine and point, on request the reasons. */
+export function adviceText(brief: Brief, advice: Advice, withReasons: boolean): string {
+  const parts: string[] = [brief.title, '', advice.summary]
+  for (const point of advice.points) {
+    parts.push('', `== ${point.name}`)
+    for (const option of point.options) {
+      parts.push('', optionText(brief, option))
+      if (withReasons) parts.push('', reasonsText(brief, option))
+    }
+    if (point.options.length === 0) parts.push('', 'No machine compared here can stand at this point.')
+  }
+  parts.push('', `Together: ${advice.combination.because}`)
+  for (const use of advice.combination.uses) {
+    parts.push(
+      `  ${use.point}: ${use.equipment} for ${use.contaminants.map((c) => contaminantWords(brief, c)).join(', ')}`,
+    )
+  }
+  if (advice.combination.unmet.length > 0) {
+    parts.push(`  unmet: ${advice.combination.unmet.map((c) => contaminantWords(brief, c)).join(', ')}`)
+  }
+  if (advice.quotes.length > 0) {
+    parts.push('', 'Quotes:')
+    for (const quote of advice.quotes) parts.push(`  ${quote.quote + 1}. ${quote.judgement}: ${quote.text}`)
+  }
+  parts.push('', 'Assumed:')
+  for (const a of advice.assumed) {
+    const range = a.range ? ` (${a.range.map((v) => Number(v.toPrecision(3))).join(' to ')})` : ''
+    parts.push(`  ${a.label} [${a.path}] = ${a.value}${range}: ${a.because}`)
+  }
+  parts.push('', 'Mind:')
+  for (const caution of advice.cautions) parts.push(`  ${caution.text}`)
+  parts.push(
+    '',
+    'Sizes are findable sizes in mm (the trade says sensitivity): chance of finding 0.90 at the false rejects asked for.',
+    `"best" is the best possible, "promise ≥" means promise no better than. Practice constants: provisional.`,
+    `gritwise ${advice.versions.gritwise}, rules ${advice.versions.rules}, reference ${advice.versions.reference}`,
+  )
+  return `${parts.join('\n')}\n`
+}

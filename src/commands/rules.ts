@@ -1,0 +1,27 @@
+import { runExamples } from '../advice/rule-examples.ts'
+import { loadRulebook } from '../advice/rulebook.ts'
+import { advise } from '../advise.ts'
+import { parseBrief } from '../brief/index.ts'
+import { InputError } from './input.ts'
+
+/** gritwise rules check [DIR]: lint the book (with DIR laid over it) and run every rule's examples. */
+export async function rulesCommand(args: string[]): Promise<number> {
+  const [verb, directory, ...more] = args
+  if (verb !== 'check' || more.length > 0) throw new InputError('rules knows one verb: rules check [DIR]')
+  const book = loadRulebook(directory ? [directory] : [])
+  const report = await runExamples(book, async (input) => {
+    const parsed = parseBrief(input)
+    if (!parsed.ok) throw new Error(parsed.problems.map((p) => `${p.path}: ${p.message}`).join('; '))
+    return advise(parsed.brief, { book })
+  })
+  for (const failure of report.failures) {
+    process.stdout.write(`${failure.file} ${failure.rule}, example ${failure.example}: ${failure.message}\n`)
+  }
+  for (const id of report.neverFired) process.stdout.write(`${id}: fires in no example\n`)
+  for (const id of report.alwaysFired) process.stdout.write(`${id}: fires in every example\n`)
+  const passed = report.results.length - report.failures.length
+  process.stdout.write(
+    `${book.rules.length} rules, ${report.results.length} examples: ${passed} hold, ${report.failures.length} fail\n`,
+  )
+  return report.failures.length === 0 ? 0 : 1
+}

@@ -1,0 +1,17 @@
+import { parseArgs } from 'node:util'
+import { serve } from '../web/serve.ts'
+import { InputError } from './input.ts'
+
+/** gritwise serve [--port 8317] [--listen 127.0.0.1] */
+export async function serveCommand(args: string[]): Promise<number> {
+  const { values } = parseArgs({
+    args,
+    options: { port: { type: 'string', default: '8317' }, listen: { type: 'string', default: '127.0.0.1' } },
+  })
+  const port = Number(values.port)
+  if (!Number.isInteger(port) || port < 0 || port > 65535) {
+    throw new InputError(`--port must be a whole number from 0 to 65535; ${values.port} was given`)
+  }
+  await serve({ port, listen: values.listen })
+  return 0
+}

@@ -1,0 +1,59 @@
+#!/usr/bin/env node
+import { RulebookError } from './advice/rule-problem.ts'
+import { adviseCommand } from './commands/advise.ts'
+import { InputError } from './commands/input.ts'
+import { rulesCommand } from './commands/rules.ts'
+import { serveCommand } from './commands/serve.ts'
+
+const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: string; does: string }> = {
+  serve: {
+    run: serveCommand,
+    usage: 'serve [--port 8317] [--listen 127.0.0.1]',
+    does: 'pages and API with the demo briefs',
+  },
+  advise: {
+    run: adviseCommand,
+    usage: 'advise BRIEF.json [--json] [--reasons] [--rules DIR]',
+    does: 'advice as a table, or as JSON',
+  },
+  rules: { run: rulesCommand, usage: 'rules check [DIR]', does: 'lint the rule book and run every example' },
+}
+
+function usage(): string {
+  const lines = Object.values(VERBS).map((v) => `  gritwise ${v.usage}\n      ${v.does}`)
+  return `gritwise: from a brief of a food line to sourced advice on finding hard foreign bodies\n\n${lines.join('\n')}\n\n- reads standard input. Exit 0 done, 1 the work found a problem, 2 the input is wrong.\n`
+}
+
+/** Errors that mean the input was wrong; anything else is a fault of the program and keeps its stack. */
+function isInputFault(error: unknown): error is Error {
+  const code = (error as { code?: unknown }).code
+  return (
+    error instanceof InputError ||
+    error instanceof RulebookError ||
+    (typeof code === 'string' && code.startsWith('ERR_PARSE_ARGS'))
+  )
+}
+
+async function main(argv: string[]): Promise<number> {
+  const [word, ...rest] = argv
+  if (word === undefined || word === 'help' || word === '--help' || word === '-h') {
+    process.stdout.write(usage())
+    return word === undefined ? 2 : 0
+  }
+  const verb = Object.hasOwn(VERBS, word) ? VERBS[word] : undefined
+  if (!verb) {
+    process.stderr.write(
+      `gritwise: no verb ${JSON.stringify(word)}; known: ${Object.keys(VERBS).join(', ')}\n`,
+    )
+    return 2
+  }
+  try {
+    return await verb.run(rest)
+  } catch (error) {
+    if (!isInputFault(error)) throw error
+    process.stderr.write(`gritwise ${word}: ${error.message}\n`)
+    return 2
+  }
+}
+
+process.exitCode = await main(process.argv.slice(2))

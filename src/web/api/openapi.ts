@@ -1,0 +1,64 @@
+import type { Context } from 'hono'
+import { z } from 'zod'
+import { adviceSchema, briefSchema } from '../../contract/index.ts'
+import { version } from '../version.ts'
+
+const problemsSchema = z
+  .object({ problems: z.array(z.object({ path: z.string(), message: z.string() })) })
+  .meta({ id: 'Problems', description: 'What is wrong, and where' })
+
+type Schema = Record<string, unknown>
+
+/** zod's own JSON schema (2020-12, as OpenAPI 3.1 takes it), its definitions moved to the document's. */
+function definitions(schema: z.ZodType, io: 'input' | 'output'): Schema {
+  const { $defs = {} } = z.toJSONSchema(schema, { io }) as { $defs?: Schema }
+  return JSON.parse(JSON.stringify($defs).replaceAll('"#/$defs/', '"#/components/schemas/')) as Schema
+}
+
+const json = (name: string) => ({
+  'application/json': { schema: { $ref: `#/components/schemas/${name}` } },
+})
+
+const refused = (description: string) => ({ description, content: json('Problems') })
+
+/** The API in its own words, from the schemas that check it. */
+export const openapi = {
+  openapi: '3.1.0',
+  info: {
+    title: 'gritwise',
+    version,
+    description: 'From a brief of a food line to sourced advice on finding hard foreign bodies.',
+  },
+  paths: {
+    '/api/advice': {
+      post: {
+        operationId: 'advise',
+        summary: 'Advice on a brief',
+        requestBody: { required: true, content: json('Brief') },
+        responses: {
+          200: { description: 'The advice', content: json('Advice') },
+          400: refused('The body is not readable JSON'),
+          413: refused('The body is too large'),
+          415: refused('The body is not application/json'),
+          422: refused('The brief has problems'),
+        },
+      },
+    },
+    '/api/openapi.json': {
+      get: {
+        operationId: 'describe',
+        summary: 'This description',
+        responses: { 200: { description: 'OpenAPI 3.1', content: { 'application/json': { schema: {} } } } },
+      },
+    },
+  },
+  components: {
+    schemas: {
+      ...definitions(z.object({ problems: problemsSchema }), 'output'),
+      ...definitions(z.object({ advice: adviceSchema }), 'output'),
+      ...definitions(z.object({ brief: briefSchema }), 'input'),
+    },
+  },
+}
+
+export const openapiDocument = (c: Context) => c.json(openapi)

@@ -1,0 +1,31 @@
+import { createHash } from 'node:crypto'
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Context } from 'hono'
+
+const own = (name: string) => readFileSync(new URL(`./assets/${name}`, import.meta.url))
+const script = readFileSync(createRequire(import.meta.url).resolve('htmx.org/dist/htmx.min.js'))
+
+const asset = (type: string, body: Buffer) => ({
+  type,
+  body: body.toString('utf8'),
+  etag: `"${createHash('sha256').update(body).digest('base64url').slice(0, 16)}"`,
+})
+
+/** Everything a page loads beside itself; nothing comes from elsewhere. */
+const ASSETS = new Map([
+  ['gritwise.css', asset('text/css; charset=utf-8', own('gritwise.css'))],
+  ['icon.svg', asset('image/svg+xml', own('icon.svg'))],
+  ['htmx.js', asset('text/javascript; charset=utf-8', script)],
+])
+
+export const assetFile = (c: Context) => {
+  const found = ASSETS.get(c.req.param('name') ?? '')
+  if (!found) return c.notFound()
+  c.header('etag', found.etag)
+  c.header('cache-control', 'no-cache')
+  const known = (c.req.header('if-none-match') ?? '').includes(found.etag.slice(1, -1))
+  if (known) return c.body(null, 304)
+  c.header('content-type', found.type)
+  return c.body(found.body)
+}

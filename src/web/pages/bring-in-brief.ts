@@ -1,0 +1,31 @@
+import type { Context } from 'hono'
+import { parseBrief } from '../../brief/index.ts'
+import type { Advise } from '../advisor.ts'
+import { packBrief } from '../packed-brief.ts'
+import { EMPTY_FORM } from '../sheet.ts'
+import { showForm } from './brief-page.tsx'
+
+/** A brief pasted or uploaded as JSON: into the form when it is good, back with the reason when not. */
+export const bringInBrief = (advise: Advise) => async (c: Context) => {
+  const { json, file } = await c.req.parseBody()
+  const typed =
+    file instanceof File && file.size > 0 ? await file.text() : typeof json === 'string' ? json : ''
+  const refuse = (wrong: string) =>
+    showForm(c, advise, EMPTY_FORM, {
+      problems: [{ path: 'brief-json', message: wrong }],
+      imported: { typed, wrong },
+    })
+  let brief: unknown
+  try {
+    brief = JSON.parse(typed)
+  } catch (error) {
+    return refuse(
+      typed.trim() === ''
+        ? 'Paste a brief or choose a file'
+        : `Not readable as JSON: ${(error as Error).message}`,
+    )
+  }
+  const parsed = parseBrief(brief)
+  if (!parsed.ok) return refuse(parsed.problems.map(({ path, message }) => `${path}: ${message}`).join('; '))
+  return c.redirect(`/brief?b=${packBrief(parsed.brief.given)}`, 303)
+}

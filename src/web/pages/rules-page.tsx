@@ -1,0 +1,30 @@
+import type { Context } from 'hono'
+import { HTTPException } from 'hono/http-exception'
+import { RulesPage, RulesPart } from '../../../views/trail/rules-page.tsx'
+import type { Advise } from '../advisor.ts'
+import { goodBrief } from '../asked-brief.ts'
+
+/** Every rule tried on one machine at one point, fired or not. */
+async function triedRules(c: Context, advise: Advise) {
+  const { packed, brief } = goodBrief(c)
+  const advice = await advise(brief)
+  const point = advice.points[Number(c.req.query('point'))]
+  const option = point?.options.find(({ equipment }) => equipment === c.req.query('equipment'))
+  if (!point || !option)
+    throw new HTTPException(404, { message: 'This advice has no such machine at that point.' })
+  const rules = advice.trace.rules.filter(
+    (rule) =>
+      (rule.equipment === option.equipment || rule.equipment === '') &&
+      (rule.point === point.name || rule.point === ''),
+  )
+  return { rules, links: { packed }, label: option.label, point: point.name }
+}
+
+export const rulesPage = (advise: Advise) => async (c: Context) =>
+  c.html(<RulesPage {...(await triedRules(c, advise))} />)
+
+/** The same for the place on the advice page where it is opened. */
+export const rulesPart = (advise: Advise) => async (c: Context) => {
+  const { rules, links } = await triedRules(c, advise)
+  return c.html(<RulesPart rules={rules} links={links} />)
+}

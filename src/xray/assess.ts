@@ -1,0 +1,226 @@
+import type { Calculation, Contaminant, Point, XrayMachine } from '../contract/index.ts'
+import type { KvStep, NoiseSplit, XrayAssessment, XrayFinding, XraySetting } from './assessment.ts'
+import { halfValueLayersMmAl } from './beam-quality.ts'
+import { cautiousSize, ensembleScenes } from './cautious.ts'
+import { channelsBehind, type PackInBeam } from './channels.ts'
+import {
+  buildOf,
+  filteredSpectrum,
+  linesPerSecond,
+  objectPixelMm,
+  openBeam,
+  type XrayBuild,
+} from './exposure.ts'
+import { noiseShares } from './observer.ts'
+import { chanceAnyOrientation } from './orientation.ts'
+import { materialAttenuation, packInBeam } from './pack-in-beam.ts'
+import { IDEAL, PRACTICE } from './practice.ts'
+import { refusalsOf } from './refusals.ts'
+import {
+  CHANCE_HALF,
+  CHANCE_NINE_IN_TEN,
+  CHANCE_SURE,
+  chanceOf,
+  differenceInBeam,
+  firstChannelMu,
+  looksLikeVoid,
+  objectIn,
+  positionsOf,
+  type Scene,
+  setScene,
+  sizeAt,
+} from './scene.ts'
+import { settingAt, voltagesOf } from './settings.ts'
+import { findingTrail, machineTrail } from './trail.ts'
+import { zoneOf, zonesOf } from './zones.ts'
+
+/** What the practice constants are called on every page until they are calibrated. */
+export const CONSTANTS_STATUS = 'first fit, provisional'
+
+export interface AssessInput {
+  readonly machine: XrayMachine
+  readonly point: Point
+  readonly contaminants: readonly Contaminant[]
+  /** Start of every calculation id, unique to this machine and point. */
+  readonly prefix: string
+}
+
+interface Step {
+  readonly setting: XraySetting
+  readonly ideal: Scene
+  readonly practice: Scene
+  readonly bestMm: readonly (number | null)[]
+  readonly expectedMm: readonly (number | null)[]
+}
+
+function sizeIn(scene: Scene, contaminant: Contaminant, point: Point, deviate: number): number | null {
+  const mu = materialAttenuation(contaminant.material)
+  if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return null
+  return sizeAt(scene, objectIn(scene, contaminant, mu), deviate)
+}
+
+function stepAt(input: AssessInput, build: XrayBuild, pack: PackInBeam, kV: number): Step {
+  const { machine, point, contaminants } = input
+  const setting = settingAt(machine, build, kV, point.speedMPerMin)
+  const ideal = setScene(build, point, pack, setting, IDEAL)
+  const practice = setScene(build, point, pack, setting, PRACTICE)
+  const bestMm = contaminants.map((c) => sizeIn(ideal, c, point, CHANCE_NINE_IN_TEN))
+  const expectedMm = contaminants.map((c, i) =>
+    bestMm[i] === null ? null : sizeIn(practice, c, point, CHANCE_NINE_IN_TEN),
+  )
+  return { setting, ideal, practice, bestMm, expectedMm }
+}
+
+/**
+ * Worst ratio of expected size to the size to find at each step. A contaminant without a size to find is
+ * measured against its smallest expected size over the steps; one that no step finds is left out, and one
+ * that only some steps find counts as infinitely bad where it is lost.
+ */
+function worstRatios(steps: readonly Step[], contaminants: readonly Contaminant[]): (number | null)[] {
+  const yardsticks = contaminants.map((c, i) => {
+    const sizes = steps.flatMap((s) => (s.expectedMm[i] == null ? [] : [s.expectedMm[i]!]))
+    return sizes.length === 0 ? null : (c.mustFindMm ?? Math.min(...sizes))
+  })
+  return steps.map((step) => {
+    const ratios = yardsticks.flatMap((y, i) => {
+      if (y === null) return []
+      const size = step.expectedMm[i]
+      return [size == null ? Number.POSITIVE_INFINITY : size / y]
+    })
+    return ratios.length === 0 ? null : Math.max(...ratios)
+  })
+}
+
+function smallest(sizes: readonly (number | null)[]): number | null {
+  const found = sizes.filter((s): s is number => s !== null)
+  return found.length > 0 ? Math.min(...found) : null
+}
+
+function curveOf(
+  scene: Scene,
+  object: ReturnType<typeof objectIn>,
+  halfMm: number | null,
+  sureMm: number | null,
+) {
+  const from = halfMm === null ? Math.min(0.5, scene.limitMm / 4) : halfMm / 3
+  const to = Math.min(scene.limitMm, sureMm === null ? scene.limitMm : sureMm * 1.8)
+  const count = 25
+  const sizesMm = Array.from({ length: count }, (_, i) => from * (to / from) ** (i / (count - 1)))
+  return { sizesMm, chance: sizesMm.map((d) => chanceOf(scene, object, d)) }
+}
+
+/** Everything the physics says of one x-ray machine at one inspection point. Sizes in mm. */
+export function assessXray(input: AssessInput): XrayAssessment {
+  const { machine, point, contaminants, prefix } = input
+  const build = buildOf(machine)
+  const pack = packInBeam(point, build)
+  const steps = voltagesOf(machine).map((kV) => stepAt(input, build, pack, kV))
+  const ratios = worstRatios(steps, contaminants)
+  const order = ratios.map((r, i) => ({ r: r ?? 0, i })).sort((x, y) => x.r - y.r || x.i - y.i)
+  const chosen = steps[order[0]!.i]!
+  const scene = chosen.practice
+  const ensemble = ensembleScenes(build, point, pack, chosen.setting)
+  const zoneScenes = zonesOf(point, build, pack).map((geometry) => ({
+    geometry,
+    scene: geometry.pack && setScene(build, point, geometry.pack, chosen.setting, PRACTICE),
+  }))
+  const trail = new Map<string, Calculation>()
+  const trailInput = {
+    prefix,
+    machine,
+    build,
+    point,
+    setting: chosen.setting,
+    scene,
+    constantsStatus: CONSTANTS_STATUS,
+  }
+  machineTrail(trailInput, trail)
+
+  const findings = contaminants.map((contaminant, c): XrayFinding => {
+    const mu = materialAttenuation(contaminant.material)
+    const object = objectIn(scene, contaminant, mu)
+    const looks = looksLikeVoid(scene, mu, contaminant.placement)
+    const lost = looks && !point.product.voidFree
+    const expectedMm = chosen.expectedMm[c]!
+    const halfMm = lost ? null : sizeAt(scene, object, CHANCE_HALF)
+    const sureMm = lost ? null : sizeAt(scene, object, CHANCE_SURE)
+    const { cautiousMm, widest } = cautiousSize(ensemble, contaminant, point, expectedMm)
+    const asked = contaminant.mustFindMm
+    const noise: NoiseSplit = noiseShares(scene.observer, object, expectedMm ?? scene.limitMm)
+    const partial = {
+      contaminant: c,
+      bestMm: smallest(steps.map((s) => s.bestMm[c]!)),
+      halfMm,
+      expectedMm,
+      sureMm,
+      cautiousMm,
+      chanceAtMustFind:
+        asked === null ? null : lost ? 0 : chanceOf(scene, object, Math.min(asked, scene.limitMm)),
+      chanceAnyOrientation:
+        contaminant.shape === 'flake' && !lost && (asked ?? expectedMm) !== null
+          ? chanceAnyOrientation(scene, object, contaminant, (asked ?? expectedMm)!)
+          : null,
+      curve: lost ? { sizesMm: [], chance: [] } : curveOf(scene, object, halfMm, sureMm),
+      looksLikeVoid: looks,
+      contrast:
+        scene.channels.count === 0
+          ? 0
+          : firstChannelMu(scene.channels, differenceInBeam(pack, mu, contaminant.placement)) /
+            scene.channels.foodMu[0]!,
+      limitMm: scene.limitMm,
+      noise,
+      widest,
+      zones: zoneScenes.map(({ geometry, scene: there }) =>
+        zoneOf(
+          geometry,
+          there && !lost ? sizeIn(there, contaminant, point, CHANCE_NINE_IN_TEN) : null,
+          expectedMm,
+          contaminant,
+        ),
+      ),
+    }
+    return { ...partial, calculation: findingTrail(trailInput, contaminant, mu, partial, trail) }
+  })
+
+  return {
+    refusals: refusalsOf(machine, build, point),
+    setting: chosen.setting,
+    kvSteps: steps.map(
+      (step, i): KvStep => ({
+        kV: step.setting.kV,
+        mA: step.setting.mA,
+        worstRatio: ratios[i] === Number.POSITIVE_INFINITY ? null : ratios[i]!,
+        expectedMm: step.expectedMm,
+      }),
+    ),
+    channels: build.channels.length,
+    ideal: build.counting,
+    ...beamFacts(build, point, pack, chosen.setting),
+    meanEnergyKeV: scene.channels.meanEnergyKeV,
+    objectPixelMm: objectPixelMm(build, point.speedMPerMin),
+    linesPerSecond: linesPerSecond(build, point.speedMPerMin),
+    positions: positionsOf(point, build),
+    thresholdZ: scene.thresholdZ,
+    findings,
+    calculations: [...trail.values()],
+  }
+}
+
+function beamFacts(build: XrayBuild, point: Point, pack: PackInBeam, setting: XraySetting) {
+  const a = objectPixelMm(build, point.speedMPerMin)
+  const open = openBeam(build, setting.kV, setting.mA, point.speedMPerMin)
+  const behind = channelsBehind(open, pack, build.channels, a).signal
+  const empty = channelsBehind(open, { ...pack, pathMm: 0, parts: [] }, build.channels, a).signal
+  const wrapped = channelsBehind(open, { ...pack, pathMm: 0 }, build.channels, a).signal
+  const share = (signal: readonly number[], i: number) => {
+    const of = empty.at(i)
+    return of ? (signal.at(i) ?? 0) / of : 0
+  }
+  return {
+    pathMm: pack.pathMm,
+    solidPathMm: pack.pathMm * pack.packing,
+    transmission: { first: share(behind, 0), last: share(behind, -1) },
+    packagingTransmission: share(wrapped, 0),
+    openBeamHvlMmAl: halfValueLayersMmAl(filteredSpectrum(build, setting.kV)).first,
+  }
+}

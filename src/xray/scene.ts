@@ -1,0 +1,153 @@
+import type { Contaminant, Point } from '../contract/index.ts'
+import { normalChance, normalUpperQuantile } from '../numerics/normal.ts'
+import { type Channels, channelsBehind, type PackInBeam } from './channels.ts'
+import { objectPixelMm, openBeam, type XrayBuild } from './exposure.ts'
+import { lastCrossing } from './last-crossing.ts'
+import { detectability, type Observer, prepareObserver, type SeenObject, seeObject } from './observer.ts'
+import { projectedAreaMm2 } from './pack-in-beam.ts'
+import { efficiencyOf, type PracticeConstants } from './practice.ts'
+import type { Variation } from './variation.ts'
+
+/** Upper limit of a size the model speaks of, mm. */
+export const LARGEST_MM = 25
+
+/** Normal deviates of the chances that name the sizes. */
+export const CHANCE_HALF = 0
+export const CHANCE_NINE_IN_TEN = normalUpperQuantile(0.1)
+export const CHANCE_SURE = normalUpperQuantile(0.005)
+
+/** One image of one point: channels, noise and the rule that turns d′ into a chance. */
+export interface Scene {
+  readonly build: XrayBuild
+  readonly channels: Channels
+  readonly pack: PackInBeam
+  readonly observer: Observer
+  readonly efficiency: number
+  readonly gatheredWireMm: number
+  readonly thresholdZ: number
+  readonly limitMm: number
+}
+
+/** Independent places in a pack: projected area over the square of two object-plane pixels. */
+export function positionsOf(point: Point, build: XrayBuild): number {
+  return projectedAreaMm2(point, build.beam) / (2 * objectPixelMm(build, point.speedMPerMin)) ** 2
+}
+
+/** Threshold z: upper tail = false rejects per pack / positions; each of two views gets half the false rejects. */
+export function thresholdZ(point: Point, build: XrayBuild): number {
+  const tail = point.falseRejectsPerPack / build.views / Math.max(1, positionsOf(point, build))
+  return normalUpperQuantile(Math.min(0.5, tail))
+}
+
+/** A pack with the draw's factors on it. */
+function varied(pack: PackInBeam, v: Variation): PackInBeam {
+  return {
+    ...pack,
+    solidMuPerMm: pack.solidMuPerMm.map((mu) => mu * v.density),
+    pathMm: pack.pathMm * v.height,
+    unevennessMm: pack.unevennessMm * v.unevenness,
+    parts: pack.parts.map((part) => ({ ...part, unevennessMm: part.unevennessMm * v.unevenness })),
+  }
+}
+
+/** Sets the scene at a tube voltage and current for a set of constants, optionally with one draw of the assumptions. */
+export function setScene(
+  build: XrayBuild,
+  point: Point,
+  pack: PackInBeam,
+  setting: { readonly kV: number; readonly mA: number },
+  constants: PracticeConstants,
+  variation?: Variation,
+): Scene {
+  const a = objectPixelMm(build, point.speedMPerMin)
+  const seen = variation ? varied(pack, variation) : pack
+  const open = openBeam(build, setting.kV, setting.mA * (variation?.dose ?? 1), point.speedMPerMin)
+  const channels = channelsBehind(open, seen, build.channels, a)
+  const observer = prepareObserver(channels, seen, {
+    objectPixelMm: a,
+    blurPixels: build.blurPixels * (variation?.blur ?? 1),
+    textureScale: variation
+      ? Math.max(constants.textureScale, variation.textureScale)
+      : constants.textureScale,
+    compositionResidual: constants.compositionResidual,
+  })
+  return {
+    build,
+    channels,
+    pack: seen,
+    observer,
+    efficiency: efficiencyOf(constants, build.channels.length) * (variation?.efficiency ?? 1),
+    gatheredWireMm: constants.gatheredWireMm,
+    thresholdZ: thresholdZ(point, build),
+    limitMm: Math.min(pack.pathMm / 2, LARGEST_MM),
+  }
+}
+
+/** What the contaminant replaces taken off: μ alone outside the food, μ − packing·μ_solid inside. */
+export function differenceInBeam(
+  pack: PackInBeam,
+  contaminantMu: Float64Array,
+  placement: 'inside' | 'outside',
+) {
+  if (placement === 'outside') return contaminantMu
+  return contaminantMu.map((mu, i) => mu - pack.packing * pack.solidMuPerMm[i]!)
+}
+
+/** Attenuation weighted in the first channel, 1/mm. */
+export function firstChannelMu(channels: Channels, muPerMm: Float64Array): number {
+  const w = channels.weights[0]
+  if (!w) return 0
+  let sum = 0
+  for (let i = 0; i < channels.bins; i++) sum += w[i]! * muPerMm[i]!
+  return sum
+}
+
+/** Lies inside and attenuates no more than the solid food: a void, a bubble or a fold looks the same. */
+export function looksLikeVoid(
+  scene: Scene,
+  contaminantMu: Float64Array,
+  placement: 'inside' | 'outside',
+): boolean {
+  if (placement === 'outside' || scene.channels.count === 0) return false
+  return firstChannelMu(scene.channels, contaminantMu) <= scene.channels.foodMu[0]!
+}
+
+/** The contaminant as this scene's observer sees it. */
+export function objectIn(scene: Scene, contaminant: Contaminant, contaminantMu: Float64Array): SeenObject {
+  const delta = differenceInBeam(scene.pack, contaminantMu, contaminant.placement)
+  return seeObject(
+    scene.channels,
+    delta,
+    contaminant.shape,
+    contaminant.lengthMm ?? 0,
+    scene.gatheredWireMm,
+    contaminant.faceMm2 ?? 0,
+  )
+}
+
+/** d′ that gives a chance (as a normal deviate) in this scene: (z + deviate) / √η. */
+export function neededDetectability(scene: Scene, deviate: number): number {
+  return (scene.thresholdZ + deviate) / Math.sqrt(scene.efficiency)
+}
+
+/** Probability of detection (chance of finding) an object of a size: Φ(√η·d′ − z). */
+export function chanceOf(scene: Scene, object: SeenObject, sizeMm: number): number {
+  const d = detectability(scene.observer, object, sizeMm)
+  return normalChance(Math.sqrt(scene.efficiency) * d - scene.thresholdZ)
+}
+
+/** Grain steps of the search: fine where single-energy grain can hide a larger piece again. */
+function searchRatio(scene: Scene): number {
+  return scene.pack.grainMm > 0 ? 1.06 : 1.12
+}
+
+/** Size above which every size has at least the chance (normal deviate) asked; null beyond the model's limit. */
+export function sizeAt(scene: Scene, object: SeenObject, deviate: number): number | null {
+  if (scene.channels.count === 0) return null
+  return lastCrossing(
+    (d) => detectability(scene.observer, object, d),
+    neededDetectability(scene, deviate),
+    scene.limitMm,
+    searchRatio(scene),
+  )
+}

@@ -1,0 +1,104 @@
+import { mergeBrief } from '../../src/advice/rule-examples.ts'
+import { parseBrief } from '../../src/brief/parse.ts'
+import type { Brief, XrayMachine } from '../../src/contract/index.ts'
+import type { XrayAssessment, XrayFinding } from '../../src/xray/assessment.ts'
+
+const BASE = {
+  title: 'Almonds in a bag',
+  market: 'UK',
+  product: { food: 'almond' },
+  points: [
+    {
+      name: 'after packing',
+      stage: 'packed',
+      heightMm: 60,
+      widthMm: 200,
+      lengthMm: 250,
+      massG: 1000,
+      parts: [{ material: 'pe', mm: 0.08, place: 'wrap' }],
+      speedMPerMin: 30,
+      packsPerMin: 60,
+      lanes: 1,
+      falseRejectsPerPack: 0.001,
+    },
+  ],
+  contaminants: [{ material: 'quartz', mustFindMm: 3 }],
+}
+
+/** A parsed brief: almonds in a bag with the differences asked for. */
+export function sampleBrief(over: Record<string, unknown> = {}): Brief {
+  const parsed = parseBrief(mergeBrief(BASE, over))
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
+  return parsed.brief
+}
+
+export const SAMPLE_MACHINE: XrayMachine = {
+  id: 'sample-machine',
+  label: 'sample machine',
+  family: 'xray',
+  kVRange: [40, 80],
+  maxPowerW: 600,
+  pixelMm: 0.8,
+  sourceToDetectorMm: 480,
+  magnification: 1.2,
+  maxWidthMm: 400,
+  maxHeightMm: 150,
+}
+
+const FINDING: XrayFinding = {
+  contaminant: 0,
+  bestMm: 2,
+  halfMm: 2.2,
+  expectedMm: 2.5,
+  sureMm: 3.1,
+  cautiousMm: 4,
+  chanceAtMustFind: 0.97,
+  chanceAnyOrientation: null,
+  curve: { sizesMm: [], chance: [] },
+  looksLikeVoid: false,
+  contrast: 5.5,
+  limitMm: 25,
+  noise: { photon: 0.2, electronics: 0.01, grain: 0.7, unevenness: 0.07, packaging: 0.02 },
+  widest: 'grain pattern',
+  zones: [],
+  calculation: 'p0.sample.c0.expected',
+}
+
+/** A hand-written assessment, so that facts are tested against figures that were chosen, not computed. */
+export function sampleAssessment(
+  over: Partial<XrayAssessment> = {},
+  finding: Partial<XrayFinding> = {},
+): XrayAssessment {
+  const calculation = (id: string) => ({
+    id,
+    label: id,
+    symbol: '',
+    value: null,
+    unit: '',
+    formula: '',
+    inputs: [],
+    sources: [],
+  })
+  return {
+    refusals: [],
+    setting: { kV: 60, mA: 10, currentLimit: 'power' },
+    kvSteps: [],
+    channels: 1,
+    ideal: false,
+    pathMm: 60,
+    solidPathMm: 33,
+    transmission: { first: 0.2, last: 0.3 },
+    packagingTransmission: 0.998,
+    meanEnergyKeV: [42],
+    openBeamHvlMmAl: 1.5,
+    objectPixelMm: 0.667,
+    linesPerSecond: 750,
+    positions: 28_000,
+    thresholdZ: 5.4,
+    findings: [{ ...FINDING, ...finding }],
+    calculations: ['kV', 'mA', 'object-pixel', 'c0.expected', 'c0.best', 'c0.cautious', 'c0.contrast'].map(
+      (name) => calculation(`p0.sample.${name}`),
+    ),
+    ...over,
+  }
+}

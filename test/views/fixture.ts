@@ -1,0 +1,296 @@
+import type { Advice, BriefInput, Finding, Option } from '../../src/contract/index.ts'
+
+/** An advice written by hand to show every state a page can meet; its sizes are not computed. */
+export const brief: BriefInput = {
+  title: 'Kernels <1 kg> & "friends"',
+  market: 'EU',
+  product: { food: 'hazelnut' },
+  points: [
+    { name: 'belt', stage: 'loose', heightMm: 15, widthMm: 400, lengthMm: 400, speedMPerMin: 20 },
+    {
+      name: 'after packing',
+      stage: 'packed',
+      heightMm: 45,
+      widthMm: 170,
+      lengthMm: 220,
+      speedMPerMin: 30,
+      packsPerMin: 80,
+    },
+  ],
+  contaminants: [
+    { material: 'quartz', shape: 'sphere', mustFindMm: 3, basis: 'customer' },
+    { material: 'ss304', shape: 'wire', lengthMm: 10, mustFindMm: 0.6, basis: 'customer' },
+    { material: 'wood', shape: 'sphere', basis: 'best-achievable' },
+  ],
+}
+
+const blank: Finding = {
+  contaminant: 0,
+  material: 'quartz',
+  shape: 'sphere',
+  placement: 'inside',
+  lengthMm: null,
+  faceMm2: null,
+  bestMm: null,
+  halfMm: null,
+  expectedMm: null,
+  sureMm: null,
+  cautiousMm: null,
+  chanceAtMustFind: null,
+  chanceAnyOrientation: null,
+  meets: 'cannot',
+  mustFindMm: 3,
+  curve: { sizesMm: [], chance: [] },
+  zones: [],
+  note: '',
+  calculation: 'size',
+}
+
+const quartz = (more: Partial<Finding>): Finding => ({ ...blank, ...more })
+const wire = (more: Partial<Finding>): Finding => ({
+  ...blank,
+  contaminant: 1,
+  material: 'ss304',
+  shape: 'wire',
+  lengthMm: 10,
+  mustFindMm: 0.6,
+  ...more,
+})
+const wood: Finding = {
+  ...blank,
+  contaminant: 2,
+  material: 'wood',
+  mustFindMm: null,
+  note: 'Wood is lighter than the kernels and looks like a void.',
+}
+
+const option = (equipment: string, label: string, more: Partial<Option>): Option => ({
+  equipment,
+  label,
+  family: 'xray',
+  rank: 1,
+  burden: 3,
+  verdict: 'worth-a-test',
+  because: 'Quartz may be found at the size asked.',
+  settings: { kV: 60, mA: 10, frequenciesKHz: [] },
+  findings: [],
+  reasons: [],
+  whyNot: [],
+  cautions: [],
+  ...more,
+})
+
+const dual = option('xray-dual', 'x-ray from above, dual energy', {
+  verdict: 'best-fit',
+  burden: 4,
+  because: 'Every size asked is met with the cautious value.',
+  findings: [
+    quartz({
+      bestMm: 2.01,
+      halfMm: 2.21,
+      expectedMm: 2.41,
+      sureMm: 2.71,
+      cautiousMm: 2.91,
+      chanceAtMustFind: 0.9951,
+      meets: 'yes',
+      zones: [
+        {
+          name: 'seam',
+          state: 'degraded',
+          pathMm: null,
+          sizeMm: 3.4,
+          because: 'Film lies double at the seam.',
+        },
+      ],
+    }),
+    wire({ bestMm: 0.3, halfMm: 0.34, expectedMm: 0.4, sureMm: 0.5, cautiousMm: 0.55, meets: 'yes' }),
+    wood,
+  ],
+  reasons: [
+    {
+      rule: 'grain-hides-stones',
+      type: 'favours',
+      text: 'Dual energy cancels the pattern of kernels <script>alert(1)</script>.',
+      because: 'Two energies weigh the same grain differently.',
+      truth: 'true',
+      decisive: true,
+      evidence: 'computed',
+      sources: ['s1'],
+      book: 'gritwise',
+      title: 'Grain hides stones',
+      exception: 'Powders have no grain to cancel.',
+      contaminant: null,
+    },
+  ],
+  cautions: [{ id: 'rays', text: 'Keep the curtains whole.', sources: [] }],
+})
+
+const single = option('xray-single', 'x-ray from above, single energy', {
+  rank: 2,
+  findings: [
+    quartz({ bestMm: 2.2, halfMm: 2.5, expectedMm: 2.9, sureMm: 3.6, cautiousMm: null, meets: 'maybe' }),
+    wire({ bestMm: 0.4, halfMm: 0.6, expectedMm: 0.72, sureMm: 0.9, cautiousMm: 1.04, meets: 'no' }),
+    wood,
+  ],
+  whyNot: [{ kind: 'size', contaminant: 1, gapMm: 0.12, text: 'The wire is missed by 0.12 mm.' }],
+})
+
+const coil = option('coil-multi', 'metal detector, several frequencies together', {
+  family: 'coil',
+  rank: null,
+  burden: 2,
+  verdict: 'not-suitable',
+  because: 'It sees metal only.',
+  settings: { kV: null, mA: null, frequenciesKHz: [100, 300] },
+  findings: [quartz({}), wire({ bestMm: 0.7, expectedMm: 0.9, cautiousMm: 1.2, meets: 'no' }), wood],
+  whyNot: [{ kind: 'rule', rule: 'no-metal', text: 'Quartz is no metal.' }],
+})
+
+export const advice: Advice = {
+  brief,
+  assumed: [
+    {
+      path: 'points.0.hoursPerDay',
+      label: 'hours per day',
+      value: 16,
+      range: [8, 24],
+      because: 'two shifts',
+    },
+    { path: 'product.voidFree', label: 'void-free', value: false, range: null, because: 'rarely true' },
+  ],
+  versions: { gritwise: '0.1.0', rules: 'r1', reference: 'd1' },
+  summary: 'Dual-energy x-ray after packing finds the quartz and the wire; nothing finds the wood.',
+  points: [
+    { name: 'belt', options: [single], removals: [] },
+    {
+      name: 'after packing',
+      options: [dual, single, coil],
+      removals: [
+        {
+          equipment: 'sieve',
+          label: 'sieve',
+          contaminant: 0,
+          shareRemoved: [0.2, 0.6],
+          ceiling: 0.9,
+          neverRemoves: 'pieces of kernel size',
+          condition: 'mesh above the largest kernel',
+        },
+      ],
+    },
+  ],
+  combination: {
+    uses: [{ point: 'after packing', equipment: 'xray-dual', contaminants: [0, 1] }],
+    unmet: [2],
+    because: 'One machine meets both.',
+  },
+  changes: [
+    {
+      inputs: [
+        { path: 'points.1.heightMm', from: 45, to: 30 },
+        { path: 'points.1.speedMPerMin', from: 30, to: 45 },
+      ],
+      effect: 'x-ray, single energy meets the wire',
+      verified: true,
+    },
+  ],
+  quotes: [],
+  register: {},
+  checks: {},
+  trace: {
+    facts: [
+      {
+        id: 'f-height',
+        scope: 'point 1',
+        label: 'height of the food',
+        value: 45,
+        unit: 'mm',
+        origin: 'entered',
+      },
+    ],
+    calculations: [
+      {
+        id: 'size',
+        label: 'expected size of quartz',
+        symbol: 'd₉₀',
+        value: 2.41,
+        unit: 'mm',
+        formula: 'POD(d) = 0.90',
+        inputs: ['contrast', 'noise', 'f-height'],
+        sources: [],
+      },
+      {
+        id: 'contrast',
+        label: 'contrast of the sphere',
+        symbol: 'C',
+        value: 0.0123456,
+        unit: '',
+        formula: '1 − exp(−Δμ·l)',
+        inputs: ['mu'],
+        sources: [],
+      },
+      {
+        id: 'noise',
+        label: 'noise at the pixel',
+        symbol: 'q',
+        value: 0.00000345,
+        unit: 'mm²',
+        formula: 'V/S²·a²',
+        inputs: ['mu'],
+        sources: [],
+      },
+      {
+        id: 'mu',
+        label: 'attenuation of quartz at 40 keV',
+        symbol: 'μ',
+        value: 0.0689,
+        unit: '1/mm',
+        formula: '',
+        inputs: [],
+        sources: ['s1'],
+      },
+    ],
+    rules: [
+      {
+        id: 'grain-hides-stones',
+        equipment: 'xray-dual',
+        point: 'after packing',
+        contaminant: null,
+        outcome: 'fired',
+        conditions: {
+          kind: 'all',
+          truth: 'true',
+          children: [
+            {
+              kind: 'leaf',
+              truth: 'true',
+              fact: 'product.grainMm',
+              label: 'grain size',
+              value: 13,
+              unit: 'mm',
+              origin: 'assumed',
+              operator: 'greaterThan',
+              threshold: { id: 'threshold.grain', value: 5, unit: 'mm' },
+              margin: { absolute: 8, relative: 1.6 },
+            },
+          ],
+        },
+      },
+      {
+        id: 'foil-closes-coil',
+        equipment: 'xray-dual',
+        point: 'after packing',
+        contaminant: null,
+        outcome: 'not-applicable',
+        conditions: { kind: 'leaf', truth: 'unknown', fact: 'wrapper.foil', operator: 'equal' },
+      },
+    ],
+    sources: [{ id: 's1', text: 'Table of attenuation coefficients', mark: 'V' }],
+  },
+  cautions: [],
+}
+
+export const names = new Map([
+  ['quartz', 'quartz, flint or chert'],
+  ['ss304', 'stainless steel 304'],
+  ['wood', 'wood, air dry'],
+])

@@ -1,0 +1,69 @@
+import type { Advice } from '../../src/contract/advice.ts'
+import { Page } from '../page.tsx'
+import type { Names } from '../words/contaminant.ts'
+import { Assumptions } from './assumptions.tsx'
+import { Cautions } from './cautions.tsx'
+import { Changes } from './changes.tsx'
+import { citationsOf } from './citations.ts'
+import { CitedSources } from './cited.tsx'
+import { Combination } from './combination.tsx'
+import { Comparison } from './comparison.tsx'
+import { HonestNo } from './honest-no.tsx'
+import { Ladders } from './ladders.tsx'
+import { Quotes } from './quotes.tsx'
+import { Reasons } from './reasons.tsx'
+import { Removals } from './removals.tsx'
+import { Versions } from './versions.tsx'
+
+export interface AdvicePageProps {
+  readonly advice: Advice
+  readonly title: string
+  readonly names: Names
+  readonly packed: string
+  readonly pointLines: readonly string[]
+  readonly print: boolean
+}
+
+/** The answer first, then what cannot be done, then the picture, the table, the reasons. */
+export function AdvicePage({ advice, title, names, packed, pointLines, print }: AdvicePageProps) {
+  const links = { packed }
+  const citations = citationsOf(advice)
+  return (
+    <Page title={`Advice: ${title}`} packed={packed} here="advice" print={print}>
+      <p class="over-title">Advice</p>
+      <h1>{title}</h1>
+      <p class="answer">{advice.summary}</p>
+      {print ? null : <Acts packed={packed} />}
+      <HonestNo advice={advice} names={names} />
+      <Combination advice={advice} names={names} />
+      <Ladders advice={advice} names={names} links={links} print={print} />
+      <Comparison advice={advice} names={names} links={links} pointLines={pointLines} />
+      <Removals advice={advice} names={names} />
+      <Reasons advice={advice} names={names} links={links} citations={citations} print={print} />
+      <Changes advice={advice} />
+      <Quotes advice={advice} names={names} />
+      <Assumptions advice={advice} links={links} />
+      <Cautions advice={advice} citations={citations} />
+      <CitedSources citations={citations} />
+      <Versions advice={advice} />
+    </Page>
+  )
+}
+
+function Acts({ packed }: { packed: string }) {
+  return (
+    <ul class="acts">
+      <li>
+        <a href={`/brief?b=${packed}`}>Change the brief</a>
+      </li>
+      <li>
+        <a href={`/advice?b=${packed}&print=1`}>For paper, everything open</a>
+      </li>
+      <li>
+        <a href={`/brief.json?b=${packed}`} download>
+          Brief as a file
+        </a>
+      </li>
+    </ul>
+  )
+}

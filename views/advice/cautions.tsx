@@ -1,0 +1,33 @@
+import type { Advice, Caution } from '../../src/contract/advice.ts'
+import type { Citations } from './citations.ts'
+import { Cited } from './cited.tsx'
+
+/** Cautions where the work can hurt: those of the advice, and those all machines share. */
+export function Cautions({ advice, citations }: { advice: Advice; citations: Citations }) {
+  const ofMachines = advice.points.flatMap((point) => point.options.flatMap((option) => option.cautions))
+  const all = [...advice.cautions, ...sharedCautions(ofMachines)]
+  return (
+    <section class="cautions" aria-labelledby="cautions">
+      <h2 id="cautions">Before you act on this</h2>
+      <ul>
+        {all.map((caution) => (
+          <li>
+            {caution.text}
+            <Cited ids={caution.sources} citations={citations} />
+          </li>
+        ))}
+      </ul>
+      <p class="small">What holds for one machine only stands among its reasons.</p>
+    </section>
+  )
+}
+
+/** A caution that speaks of one contaminant or one machine has another text each time; those stay there. */
+function sharedCautions(cautions: readonly Caution[]): Caution[] {
+  const byId = new Map<string, Caution[]>()
+  for (const caution of cautions) byId.set(caution.id, [...(byId.get(caution.id) ?? []), caution])
+  return [...byId.values()].flatMap((same) => {
+    const [first] = same
+    return first && same.length > 1 && same.every(({ text }) => text === first.text) ? [first] : []
+  })
+}

@@ -1,0 +1,116 @@
+import type { Advice, Option } from '../../src/contract/advice.ts'
+import { type Names, pieceWords } from '../words/contaminant.ts'
+import { sizeWords } from '../words/size.ts'
+import { MEETS_WORDS, VERDICT_WORDS } from '../words/verdict.ts'
+import { findingOf, type Wanted, wantedOf } from './findings.ts'
+import { type Links, reasonsAnchor, trailLink } from './links.ts'
+import { settingsWords } from './settings-words.ts'
+
+interface Props {
+  readonly advice: Advice
+  readonly names: Names
+  readonly links: Links
+  /** Facts of each point in one line, e.g. its false rejects a day. */
+  readonly pointLines: readonly string[]
+}
+
+/** The machines side by side, one table per inspection point. */
+export function Comparison({ advice, names, links, pointLines }: Props) {
+  const wanted = wantedOf(advice)
+  return (
+    <section aria-labelledby="comparison">
+      <h2 id="comparison">Machines compared</h2>
+      <p>
+        Each size: <em>expected</em>, then <em>promise no better than</em>, in mm, rounded up; both
+        provisional. Every pair leads to its calculation.
+      </p>
+      {advice.points.map((point, at) => (
+        <section class="scroll" tabindex={0} aria-labelledby={`compared-${at}`}>
+          <table class="comparison">
+            <caption id={`compared-${at}`}>
+              {point.name}
+              {pointLines[at] ? <span class="caption-line">{pointLines[at]}</span> : null}
+            </caption>
+            <thead>
+              <tr>
+                <th scope="col">Machine</th>
+                <th scope="col">Verdict</th>
+                <th scope="col" class="n">
+                  Burden, 1 to 5
+                </th>
+                {wanted.map((one) => (
+                  <th scope="col" class="n">
+                    <a href={`#ladder-${one.contaminant}`}>{pieceWords(one, names)}</a>
+                    <span class="asked">
+                      {one.mustFindMm === null ? 'no size asked' : `find ${one.mustFindMm} mm`}
+                    </span>
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {point.options.map((option) => (
+                <OptionRow option={option} point={at} wanted={wanted} links={links} />
+              ))}
+            </tbody>
+          </table>
+        </section>
+      ))}
+      <p class="small">
+        Burden is purchase, upkeep, space and skill together, from 1 (light) to 5 (heavy); no prices. Marks: ●
+        yes, ◐ maybe, ○ no, ✕ cannot.
+      </p>
+    </section>
+  )
+}
+
+function OptionRow({
+  option,
+  point,
+  wanted,
+  links,
+}: {
+  option: Option
+  point: number
+  wanted: readonly Wanted[]
+  links: Links
+}) {
+  const verdict = VERDICT_WORDS[option.verdict]
+  return (
+    <tr class={option.verdict}>
+      <th scope="row">
+        <a href={`#${reasonsAnchor(point, option.equipment)}`}>{option.label}</a>
+        <span class="settings">{settingsWords(option)}</span>
+      </th>
+      <td>
+        <span aria-hidden="true">{verdict.mark}</span> {verdict.words}
+        <span class="settings">{option.because}</span>
+      </td>
+      <td class="n">{option.burden}</td>
+      {wanted.map((one) => (
+        <SizeCell option={option} contaminant={one.contaminant} links={links} />
+      ))}
+    </tr>
+  )
+}
+
+function SizeCell({ option, contaminant, links }: { option: Option; contaminant: number; links: Links }) {
+  const finding = findingOf(option, contaminant)
+  if (!finding) return <td class="n">–</td>
+  const { mark, words } = MEETS_WORDS[finding.meets]
+  const sizes =
+    finding.expectedMm === null
+      ? 'none'
+      : `${sizeWords(finding.expectedMm)} / ${sizeWords(finding.cautiousMm)}`
+  return (
+    <td class="n">
+      <a class="target" href={trailLink(links, finding.calculation)}>
+        {sizes}
+      </a>{' '}
+      <span class="meets">
+        <span aria-hidden="true">{mark}</span>
+        <span class="unseen">{words}</span>
+      </span>
+    </td>
+  )
+}

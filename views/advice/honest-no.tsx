@@ -1,0 +1,34 @@
+import type { Advice } from '../../src/contract/advice.ts'
+import { type Names, pieceWords } from '../words/contaminant.ts'
+import { findingOf, honestNo } from './findings.ts'
+
+/** What no machine finds here, said first, with where to turn instead. */
+export function HonestNo({ advice, names }: { advice: Advice; names: Names }) {
+  const lost = honestNo(advice)
+  if (lost.length === 0) return null
+  return (
+    <section class="honest-no" aria-labelledby="honest-no">
+      <h2 id="honest-no">What no machine here will find</h2>
+      <ul>
+        {lost.map((wanted) => {
+          const notes = advice.points.flatMap((point) =>
+            point.options.flatMap((option) => findingOf(option, wanted.contaminant)?.note ?? []),
+          )
+          return (
+            <li>
+              <strong>{pieceWords(wanted, names)}.</strong>{' '}
+              {[...new Set(notes)]
+                .filter((note) => note !== '')
+                .slice(0, 2)
+                .join(' ')}
+            </li>
+          )
+        })}
+      </ul>
+      <p>
+        Keep these out before the line: supplier control, sieving and sorting before packing, a policy for
+        glass and brittle plastic, control of blades, needles and tools. What may help upstream stands below.
+      </p>
+    </section>
+  )
+}

@@ -1,0 +1,96 @@
+import { mmAxis } from '../../src/charts/mm-axis.ts'
+import { type LadderGroup, type LadderRow, SizeLadder } from '../../src/charts/size-ladder.tsx'
+import type { Advice, Finding, Option } from '../../src/contract/advice.ts'
+import { measureWords, type Names, pieceWords } from '../words/contaminant.ts'
+import { sizeWords } from '../words/size.ts'
+import { MEETS_WORDS } from '../words/verdict.ts'
+import { findingOf, type Wanted, wantedOf } from './findings.ts'
+import { LadderKey } from './ladder-key.tsx'
+import { LadderNumbers } from './ladder-numbers.tsx'
+import type { Links } from './links.ts'
+
+interface Props {
+  readonly advice: Advice
+  readonly names: Names
+  readonly links: Links
+  readonly print: boolean
+}
+
+/** The size ladder of every contaminant, all on one axis so that they can be compared down the page. */
+export function Ladders({ advice, names, links, print }: Props) {
+  const findings = advice.points.flatMap((point) => point.options.flatMap((option) => option.findings))
+  const axis = mmAxis(
+    findings.flatMap((one) => [
+      one.bestMm,
+      one.halfMm,
+      one.expectedMm,
+      one.sureMm,
+      one.cautiousMm,
+      one.mustFindMm,
+    ]),
+  )
+  return (
+    <section aria-labelledby="ladders">
+      <h2 id="ladders">Size ladder</h2>
+      <LadderKey />
+      <div class="ladders">
+        {wantedOf(advice).map((wanted) => (
+          <figure class="ladder-figure" id={`ladder-${wanted.contaminant}`}>
+            <figcaption>
+              <h3>{pieceWords(wanted, names)}</h3>
+            </figcaption>
+            <SizeLadder
+              id={`picture-${wanted.contaminant}`}
+              title={`Size ladder: ${pieceWords(wanted, names)}`}
+              description={describe(advice, wanted)}
+              axis={axis}
+              mustFindMm={wanted.mustFindMm}
+              mustFindWords={`you must find ${wanted.mustFindMm} mm`}
+              groups={groupsOf(advice, wanted)}
+            />
+            <LadderNumbers advice={advice} wanted={wanted} links={links} print={print} />
+          </figure>
+        ))}
+      </div>
+    </section>
+  )
+}
+
+function groupsOf(advice: Advice, wanted: Wanted): LadderGroup[] {
+  return advice.points.map((point) => ({
+    name: point.name,
+    rows: point.options.flatMap((option) => {
+      const finding = findingOf(option, wanted.contaminant)
+      return finding ? [rowOf(option, finding)] : []
+    }),
+  }))
+}
+
+function rowOf(option: Option, finding: Finding): LadderRow {
+  const { mark, words } = MEETS_WORDS[finding.meets]
+  return {
+    label: option.label,
+    bestMm: finding.bestMm,
+    halfMm: finding.halfMm,
+    expectedMm: finding.expectedMm,
+    sureMm: finding.sureMm,
+    cautiousMm: finding.cautiousMm,
+    mark: `${mark} ${words}`,
+    numbers: numbersOf(finding),
+  }
+}
+
+function numbersOf({ expectedMm, cautiousMm, bestMm }: Finding): string {
+  if (expectedMm === null) return bestMm === null ? 'no size' : 'no size to expect'
+  return cautiousMm === null
+    ? `${sizeWords(expectedMm)} mm expected, nothing to promise`
+    : `${sizeWords(expectedMm)} to ${sizeWords(cautiousMm)} mm`
+}
+
+function describe(advice: Advice, wanted: Wanted): string {
+  const lines = groupsOf(advice, wanted).flatMap((group) =>
+    group.rows.map((row) => `${group.name}, ${row.label}: ${row.numbers}, ${row.mark.slice(2)}`),
+  )
+  const asked = wanted.mustFindMm === null ? 'No size was asked' : `To find: ${wanted.mustFindMm} mm`
+  return `${asked}, ${measureWords(wanted.shape)}. ${lines.join('. ')}.`
+}

@@ -1,0 +1,102 @@
+import type { Advice } from '../../src/contract/advice.ts'
+import type { Problem } from '../../src/contract/brief.ts'
+import { Page } from '../page.tsx'
+import { Carry } from './carry.tsx'
+import { ContaminantGroup } from './contaminant-group.tsx'
+import { type DemoLink, DemoList } from './demo-list.tsx'
+import { EquipmentGroup } from './equipment-group.tsx'
+import { ErrorSummary } from './error-summary.tsx'
+import { Line } from './field.tsx'
+import { FlowGroup } from './flow-group.tsx'
+import { Headline } from './headline.tsx'
+import { MarketGroup } from './market-group.tsx'
+import { PointGroup } from './point-group.tsx'
+import { ProductGroup } from './product-group.tsx'
+import { QuoteGroup } from './quote-group.tsx'
+import type { Sheet } from './sheet.ts'
+
+export interface BriefPageProps {
+  readonly sheet: Sheet
+  /** What is wrong, in the order of the form; empty when nothing is, or nothing was asked yet. */
+  readonly problems: readonly Problem[]
+  readonly packed: string | null
+  readonly demos: readonly DemoLink[]
+  readonly headline: Advice | null
+  readonly imported?: { readonly typed: string; readonly wrong: string }
+}
+
+const GROUPS = [
+  ['product', 'Product'],
+  ['points', 'Inspection points'],
+  ['contaminants', 'Contaminants'],
+  ['market', 'Consumer and market'],
+  ['equipment', 'Equipment'],
+]
+
+/** The brief: one sheet in groups, the answer in short beside it. */
+export function BriefPage({ sheet, problems, packed, demos, headline, imported }: BriefPageProps) {
+  const fresh = Object.values(sheet.answers).every((value) => value === '' || value === 'row')
+  return (
+    <Page title={`${problems.length > 0 ? 'Error: ' : ''}Brief`} packed={packed} here="brief">
+      {problems.length > 0 ? <ErrorSummary problems={problems} /> : null}
+      <h1>Brief</h1>
+      <p class="standfirst">
+        Describe the food, where it can be inspected and what must not be in it. The advice says which kind of
+        machine finds what size there, and why; every number leads to its calculation.
+      </p>
+      <details class="start" {...(fresh ? { open: true } : {})}>
+        <summary>Start from an example</summary>
+        <DemoList demos={demos} />
+      </details>
+      <div class="sheet-and-answer">
+        <form id="brief" class="sheet" method="post" action="/advice" novalidate>
+          <div class="sheet-head">
+            <nav class="contents" aria-label="Groups of the brief">
+              <ol>
+                {GROUPS.map(([id, words]) => (
+                  <li>
+                    <a href={`#${id}`}>{words}</a>
+                  </li>
+                ))}
+              </ol>
+            </nav>
+            <button type="submit" name="action" value="advise">
+              Get the advice
+            </button>
+          </div>
+          <Line sheet={sheet} path="title" />
+          <ProductGroup sheet={sheet} />
+          <PointGroup sheet={sheet} />
+          <ContaminantGroup sheet={sheet} />
+          <MarketGroup sheet={sheet} />
+          <EquipmentGroup sheet={sheet} />
+          <QuoteGroup sheet={sheet} />
+          <FlowGroup sheet={sheet} />
+          <div class="send">
+            <button type="submit" name="action" value="advise">
+              Get the advice
+            </button>
+            <button type="submit" class="quiet" name="action" value="check">
+              Show what was understood and assumed
+            </button>
+          </div>
+        </form>
+        <aside class="answer-so-far" aria-labelledby="so-far">
+          <h2 id="so-far">The answer so far</h2>
+          <div
+            id="headline"
+            role="status"
+            hx-post="/advice/headline"
+            hx-include="#brief"
+            hx-trigger="input delay:700ms from:#brief"
+            hx-sync="this:replace"
+            hx-swap="innerHTML"
+          >
+            <Headline advice={headline} />
+          </div>
+        </aside>
+      </div>
+      <Carry packed={packed} typed={imported?.typed ?? ''} wrong={imported?.wrong ?? null} />
+    </Page>
+  )
+}

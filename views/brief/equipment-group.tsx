@@ -1,0 +1,71 @@
+import { hintOf, labelOf } from '../../src/brief/form-labels.ts'
+import { NoteLine } from './note-line.tsx'
+import { ListError } from './row-buttons.tsx'
+import type { Option, Sheet } from './sheet.ts'
+
+/** Which machines to compare: ready-made kinds by tick, a quoted one as JSON. */
+export function EquipmentGroup({ sheet }: { sheet: Sheet }) {
+  const ticked = Object.keys(sheet.answers).filter(
+    (path) => path.startsWith('equipment.') && sheet.answers[path] === 'on',
+  )
+  const known = new Set(sheet.machines.map(({ value }) => `equipment.${value}`))
+  const strangers = ticked
+    .filter((path) => !known.has(path))
+    .map((path) => path.slice('equipment.'.length))
+    .map((value): Option => ({ value, words: value }))
+  return (
+    <fieldset class="group" id="equipment">
+      <legend>
+        <h2>Equipment</h2>
+      </legend>
+      <p class="lead-in">
+        With none ticked, every kind that fits the way the food passes is compared. These are kinds of
+        machine, not any maker's.
+      </p>
+      <ListError sheet={sheet} list="equipment" />
+      <div class="ticks">
+        {[...sheet.machines, ...strangers].map(({ value, words }) => (
+          <label>
+            <input
+              type="checkbox"
+              name={`equipment.${value}`}
+              value="on"
+              {...(ticked.includes(`equipment.${value}`) ? { checked: true } : {})}
+            />
+            <span>{words}</span>
+          </label>
+        ))}
+      </div>
+      <NoteLine path="equipment" note={sheet.notes.get('equipment')} />
+      <MachinesAsJson sheet={sheet} />
+    </fieldset>
+  )
+}
+
+function MachinesAsJson({ sheet }: { sheet: Sheet }) {
+  const typed = sheet.answers.machines ?? ''
+  const wrong = sheet.problems.get('machines')
+  return (
+    <details class="fold" {...(typed || wrong ? { open: true } : {})}>
+      <summary>A machine as quoted to you, as JSON (optional)</summary>
+      <div class={`field wide${wrong ? ' wrong' : ''}`}>
+        <label for="machines">{labelOf('machines')}</label>
+        <p class="hint" id="hint-machines">
+          {hintOf('machines') ||
+            'One object or a list, e.g. {"id": "quoted", "family": "xray", "kV": 70, "mA": 6, "pixelMm": 0.4}.'}
+        </p>
+        <ListError sheet={sheet} list="machines" />
+        <textarea
+          id="machines"
+          name="machines"
+          rows={5}
+          spellcheck={false}
+          aria-describedby={`hint-machines${wrong ? ' error-machines' : ''}`}
+          {...(wrong ? { 'aria-invalid': 'true' as const } : {})}
+        >
+          {typed}
+        </textarea>
+      </div>
+    </details>
+  )
+}

@@ -1,0 +1,191 @@
+import type { Child } from 'hono/jsx'
+import { fieldAt } from '../../src/brief/form-fields.ts'
+import { hintOf, labelOf, rangeOf } from '../../src/brief/form-labels.ts'
+import { choiceWords } from '../words/choices.ts'
+import { NoteLine } from './note-line.tsx'
+import type { Option, OptionGroup, Sheet } from './sheet.ts'
+
+interface FieldProps {
+  readonly sheet: Sheet
+  readonly path: string
+}
+
+const describedBy = (sheet: Sheet, path: string, hint: string) => ({
+  'aria-describedby': [
+    hint ? `hint-${path}` : '',
+    sheet.problems.has(path) ? `error-${path}` : '',
+    `note-${path}`,
+  ]
+    .filter((id) => id !== '')
+    .join(' '),
+  ...(sheet.problems.has(path) ? { 'aria-invalid': 'true' as const } : {}),
+})
+
+function Hint({ path, text }: { path: string; text: string }) {
+  return text ? (
+    <p class="hint" id={`hint-${path}`}>
+      {text}
+    </p>
+  ) : null
+}
+
+function Wrong({ sheet, path }: FieldProps) {
+  const message = sheet.problems.get(path)
+  return message ? (
+    <p class="error" id={`error-${path}`}>
+      <span class="unseen">Error: </span>
+      {message}
+    </p>
+  ) : null
+}
+
+function Framed({
+  sheet,
+  path,
+  hint,
+  wide,
+  children,
+}: FieldProps & { hint: string; wide?: boolean; children: Child }) {
+  return (
+    <div class={`field${sheet.problems.has(path) ? ' wrong' : ''}${wide ? ' wide' : ''}`}>
+      <label for={path}>{labelOf(path)}</label>
+      <Hint path={path} text={hint} />
+      <Wrong sheet={sheet} path={path} />
+      {children}
+      <NoteLine path={path} note={sheet.notes.get(path)} />
+    </div>
+  )
+}
+
+/** A number with its unit outside the box; any unit may be typed. */
+export function Measure({ sheet, path }: FieldProps) {
+  const field = fieldAt(path)
+  const unit = field?.kind === 'measure' ? field.unit : ''
+  const hint = [hintOf(path), `${rangeOf(path)}.`].filter((part) => part !== '').join(' ')
+  return (
+    <Framed sheet={sheet} path={path} hint={hint}>
+      <span class="measure">
+        <input
+          type="text"
+          inputmode="decimal"
+          autocomplete="off"
+          id={path}
+          name={path}
+          value={sheet.answers[path] ?? ''}
+          {...describedBy(sheet, path, hint)}
+        />
+        {unit ? <span class="unit">{unit}</span> : null}
+      </span>
+    </Framed>
+  )
+}
+
+/** Words in one line. */
+export function Line({ sheet, path }: FieldProps) {
+  const hint = hintOf(path)
+  return (
+    <Framed sheet={sheet} path={path} hint={hint} wide>
+      <input
+        type="text"
+        autocomplete="off"
+        id={path}
+        name={path}
+        value={sheet.answers[path] ?? ''}
+        {...describedBy(sheet, path, hint)}
+      />
+    </Framed>
+  )
+}
+
+/** A list to choose from; `groups` where it is longer than a few words of the contract. */
+export function Choose({
+  sheet,
+  path,
+  groups,
+  empty,
+}: FieldProps & { groups?: readonly OptionGroup[]; empty: string }) {
+  const hint = hintOf(path)
+  const given = sheet.answers[path] ?? ''
+  const shown = groups ?? [{ words: '', options: choicesOf(path) }]
+  const known = given === '' || shown.some((group) => group.options.some((option) => option.value === given))
+  return (
+    <Framed sheet={sheet} path={path} hint={hint}>
+      <select id={path} name={path} {...describedBy(sheet, path, hint)}>
+        <option value="">{empty}</option>
+        {known ? null : (
+          <option value={given} selected>
+            {given}
+          </option>
+        )}
+        {shown.map((group) =>
+          group.words === '' ? (
+            <Options options={group.options} given={given} />
+          ) : (
+            <optgroup label={group.words}>
+              <Options options={group.options} given={given} />
+            </optgroup>
+          ),
+        )}
+      </select>
+    </Framed>
+  )
+}
+
+function Options({ options, given }: { options: readonly Option[]; given: string }) {
+  return (
+    <>
+      {options.map(({ value, words }) => (
+        <option value={value} {...(value === given ? { selected: true } : {})}>
+          {words}
+        </option>
+      ))}
+    </>
+  )
+}
+
+/** A few choices side by side, with one for no answer. */
+export function Radios({ sheet, path, empty }: FieldProps & { empty: string }) {
+  const hint = hintOf(path)
+  const given = sheet.answers[path] ?? ''
+  const options = [{ value: '', words: empty }, ...choicesOf(path)]
+  return (
+    <fieldset class={`radios${sheet.problems.has(path) ? ' wrong' : ''}`} {...describedBy(sheet, path, hint)}>
+      <legend>{labelOf(path)}</legend>
+      <Hint path={path} text={hint} />
+      <Wrong sheet={sheet} path={path} />
+      <div class="radio-row">
+        {options.map(({ value, words }, at) => (
+          <label>
+            <input
+              type="radio"
+              name={path}
+              value={value}
+              {...(at === 0 ? { id: path } : {})}
+              {...(value === given ? { checked: true } : {})}
+            />
+            <span>{words}</span>
+          </label>
+        ))}
+      </div>
+      <NoteLine path={path} note={sheet.notes.get(path)} />
+    </fieldset>
+  )
+}
+
+/** The contract's own choices of a field, in our words. */
+function choicesOf(path: string): Option[] {
+  const field = fieldAt(path)
+  if (field?.kind === 'yes-no')
+    return [
+      { value: 'yes', words: 'Yes' },
+      { value: 'no', words: 'No' },
+    ]
+  const key = path.split('.').at(-1) ?? ''
+  if (field?.kind === 'measure') {
+    const scale = Array.from({ length: field.max - field.min + 1 }, (_, at) => String(field.min + at))
+    return scale.map((value) => ({ value, words: choiceWords(key, value) }))
+  }
+  return field?.kind === 'choice'
+    ? field.choices.map((value) => ({ value, words: choiceWords(key, value) }))
+    : []
+}

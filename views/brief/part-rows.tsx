@@ -1,0 +1,32 @@
+import { rowsOf } from '../../src/brief/form.ts'
+import { Choose, Measure } from './field.tsx'
+import { AddRow, RowEnd } from './row-buttons.tsx'
+import type { Sheet } from './sheet.ts'
+
+/** The packaging of one point, part by part. */
+export function PartRows({ sheet, point }: { sheet: Sheet; point: number }) {
+  const list = `points.${point}.parts`
+  return (
+    <fieldset class="sub" id={list}>
+      <legend>Packaging</legend>
+      {rowsOf(sheet.answers, list).map((row, at) => (
+        <div class="fields part" id={`${list}.${row}`}>
+          <Choose
+            sheet={sheet}
+            path={`${list}.${row}.material`}
+            groups={sheet.packaging}
+            empty="Choose a material"
+          />
+          <Measure sheet={sheet} path={`${list}.${row}.mm`} />
+          <Choose sheet={sheet} path={`${list}.${row}.place`} empty="Choose a place" />
+          <Measure sheet={sheet} path={`${list}.${row}.unevennessMm`} />
+          <Measure sheet={sheet} path={`${list}.${row}.sheetOhmPerSquare`} />
+          <div class="row-end">
+            <RowEnd row={`${list}.${row}`} words={`Remove part ${at + 1}`} />
+          </div>
+        </div>
+      ))}
+      <AddRow list={list} words="Add a packaging part" />
+    </fieldset>
+  )
+}

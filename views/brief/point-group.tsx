@@ -1,0 +1,79 @@
+import { rowsOf } from '../../src/brief/form.ts'
+import { Line, Measure, Radios } from './field.tsx'
+import { Fold } from './fold.tsx'
+import { PartRows } from './part-rows.tsx'
+import { ProductFields } from './product-group.tsx'
+import { AddRow, ListError, RowEnd } from './row-buttons.tsx'
+import type { Sheet } from './sheet.ts'
+
+const SIZE = ['heightMm', 'widthMm', 'lengthMm', 'massG']
+const PACE = ['speedMPerMin', 'packsPerMin', 'kgPerHour', 'falseRejectsPerPack']
+const LESS_ASKED = [
+  'lanes',
+  'hoursPerDay',
+  'checkIntervalMin',
+  'reactMin',
+  'apertureHeightMm',
+  'apertureWidthMm',
+  'fallHeightMm',
+  'pipeDiameterMm',
+]
+
+export function PointGroup({ sheet }: { sheet: Sheet }) {
+  const rows = rowsOf(sheet.answers, 'points')
+  return (
+    <fieldset class="group" id="points">
+      <legend>
+        <h2>Inspection points</h2>
+      </legend>
+      <p class="lead-in">
+        In the order of the flow: early, where food is thin and loose, and last, where nothing can enter any
+        more.
+      </p>
+      <ListError sheet={sheet} list="points" />
+      {rows.map((row, at) => (
+        <Point sheet={sheet} row={row} number={at + 1} only={rows.length === 1} />
+      ))}
+      <AddRow list="points" words="Add an inspection point" />
+    </fieldset>
+  )
+}
+
+function Point({ sheet, row, number, only }: { sheet: Sheet; row: number; number: number; only: boolean }) {
+  const at = (key: string) => `points.${row}.${key}`
+  return (
+    <fieldset class="row" id={`points.${row}`}>
+      <legend>
+        <h3>{`Point ${number}`}</h3>
+      </legend>
+      <Line sheet={sheet} path={at('name')} />
+      <Radios sheet={sheet} path={at('stage')} empty="Not said" />
+      <div class="fields">
+        {SIZE.map((key) => (
+          <Measure sheet={sheet} path={at(key)} />
+        ))}
+      </div>
+      <Radios sheet={sheet} path={at('outline')} empty="Not said" />
+      <div class="fields">
+        {PACE.map((key) => (
+          <Measure sheet={sheet} path={at(key)} />
+        ))}
+      </div>
+      <PartRows sheet={sheet} point={row} />
+      <Line sheet={sheet} path={at('inserts')} />
+      <Fold sheet={sheet} paths={LESS_ASKED.map(at)} summary="Lanes, hours, checks, opening, fall, pipe">
+        {LESS_ASKED.map((key) => (
+          <Measure sheet={sheet} path={at(key)} />
+        ))}
+      </Fold>
+      <Fold sheet={sheet} paths={[at('product.')]} summary="What differs in the food at this point">
+        <ProductFields sheet={sheet} prefix={at('product')} empty="The same food" />
+      </Fold>
+      {only ? (
+        <input type="hidden" name={`points.${row}`} value="row" />
+      ) : (
+        <RowEnd row={`points.${row}`} words={`Remove point ${number}`} />
+      )}
+    </fieldset>
+  )
+}

@@ -1,0 +1,62 @@
+/** Words for the choices of the brief; each line ours. */
+export const CHOICE_WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  market: { US: 'United States', EU: 'European Union', UK: 'United Kingdom', other: 'Elsewhere' },
+  consumer: {
+    general: 'Anyone',
+    infants: 'Infants',
+    'elderly-or-patients': 'Elderly people or patients',
+    animals: 'Animals',
+  },
+  structure: {
+    solid: 'One solid piece',
+    granular: 'Grains or pieces with air between',
+    powder: 'Powder',
+    liquid: 'Liquid or paste',
+    'pieces-in-liquid': 'Pieces in liquid',
+    inclusions: 'Solid with inclusions',
+    plates: 'Plates or flakes, stacked',
+  },
+  stage: {
+    loose: 'Loose on a belt',
+    pumped: 'Pumped in a pipe',
+    'free-fall': 'Falling freely',
+    packed: 'In packs, or as single pieces',
+  },
+  outline: { box: 'Box', cylinder: 'Standing cylinder' },
+  place: {
+    base: 'Base',
+    lid: 'Lid',
+    closure: 'Closure',
+    tray: 'Tray',
+    wrap: 'Wrap (sealed bag or film)',
+    sleeve: 'Sleeve (closed tube)',
+    wall: 'Wall',
+  },
+  shape: { sphere: 'Sphere', wire: 'Wire', flake: 'Flake' },
+  placement: { inside: 'Inside the food', outside: 'On the pack, as on a test card' },
+  basis: {
+    injury: 'It injures',
+    law: 'The law asks',
+    customer: 'The customer asks',
+    'best-achievable': 'As small as can be',
+  },
+  severity: {
+    1: '1: a nuisance, no harm',
+    2: '2: a scratch, a chipped filling',
+    3: '3: first aid or a dentist',
+    4: '4: a deep cut, surgery',
+    5: '5: may kill or disable',
+  },
+  likelihood: {
+    1: '1: never seen here',
+    2: '2: once in some years',
+    3: '3: about once a year',
+    4: '4: about once a month',
+    5: '5: weekly or oftener',
+  },
+  obtained: { 'in-product': 'In our product', empty: 'With the machine empty', unknown: 'Not known' },
+}
+
+export function choiceWords(field: string, value: string): string {
+  return CHOICE_WORDS[field]?.[value] ?? value
+}

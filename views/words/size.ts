@@ -1,0 +1,39 @@
+/**
+ * A size as a reader may rely on it: rounded up, to 0.1 mm (0.01 mm below 1 mm), so that no page
+ * promises better than was computed. A dash where there is none.
+ */
+export function sizeWords(mm: number | null): string {
+  if (mm === null) return '–'
+  const places = mm < 1 ? 2 : 1
+  const step = 10 ** places
+  return (Math.ceil(mm * step - 1e-9) / step).toFixed(places)
+}
+
+/** A number of a calculation: four significant digits, powers of ten where it is very small or large. */
+export function valueWords(value: number | string | boolean | null): string {
+  if (value === null) return 'none'
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  if (typeof value === 'string') return value
+  if (!Number.isFinite(value)) return String(value)
+  const size = Math.abs(value)
+  if (size !== 0 && (size < 1e-3 || size >= 1e6)) return powerWords(value)
+  return String(Number(value.toPrecision(4)))
+}
+
+function powerWords(value: number): string {
+  const [digits = '', power = '0'] = value.toExponential(3).split('e')
+  return `${Number(digits)} × 10${[...String(Number(power))].map(raised).join('')}`
+}
+
+function raised(character: string): string {
+  return character === '-' ? '⁻' : ('⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(character)] ?? character)
+}
+
+/** A chance of finding, without a certainty the model cannot have. */
+export function chanceWords(chance: number | null): string {
+  if (chance === null) return '–'
+  if (chance > 0.999) return 'over 99.9 %'
+  if (chance < 0.001) return 'under 0.1 %'
+  const percent = chance * 100
+  return `${percent >= 99 || percent < 10 ? percent.toFixed(1) : percent.toFixed(0)} %`
+}

@@ -1,0 +1,28 @@
+import type { Meets, Truth, Verdict } from '../../src/contract/advice.ts'
+
+/** A word with a mark beside it that survives grey print; the mark is hidden from screen readers. */
+export interface Marked {
+  readonly mark: string
+  readonly words: string
+}
+
+export const VERDICT_WORDS: Readonly<Record<Verdict, Marked>> = {
+  'best-fit': { mark: '●', words: 'best fit to this brief' },
+  'worth-a-test': { mark: '◐', words: 'worth a test on your product' },
+  conditional: { mark: '◔', words: 'only if …' },
+  'not-suitable': { mark: '○', words: 'not for this' },
+}
+
+export const MEETS_WORDS: Readonly<Record<Meets, Marked & { readonly long: string }>> = {
+  yes: { mark: '●', words: 'yes', long: 'found at the size asked, with the cautious value too' },
+  maybe: { mark: '◐', words: 'maybe', long: 'expected at the size asked, but not to be promised' },
+  no: { mark: '○', words: 'no', long: 'not found at the size asked' },
+  cannot: { mark: '✕', words: 'cannot', long: 'no machine of this build can find it here' },
+  open: { mark: '–', words: 'no size asked', long: 'no size was asked' },
+}
+
+export const TRUTH_WORDS: Readonly<Record<Truth, string>> = {
+  true: 'holds',
+  false: 'does not hold',
+  unknown: 'not known',
+}
