@@ -42,7 +42,7 @@ const POINT: readonly Row[] = [
   ['food.label', 'food', '', 'string'],
   ['food.structure', 'structure', '', 'string', STRUCTURES],
   ['food.grainMm', 'grain size', 'mm', 'number'],
-  ['food.packingPct', 'packing fraction', '%', 'number'],
+  ['food.packing', 'packing fraction', '', 'number'],
   ['food.unevennessMm', 'unevenness of the food', 'mm', 'number'],
   ['food.voidFree', 'free of voids', '', 'boolean'],
   ['food.temperatureC', 'temperature', '°C', 'number'],

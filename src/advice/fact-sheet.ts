@@ -29,10 +29,10 @@ export class FactWriter {
     this.#add({ id, value, origin: isEntered(this.#brief, paths) ? 'entered' : 'assumed' })
   }
 
-  /** From a machine: entered when the brief describes the machine itself, assumed for an archetype. */
-  fromMachine(id: string, value: Value, machineId: string): void {
-    const entered = this.#brief.equipment.some((item) => typeof item !== 'string' && item.id === machineId)
-    this.#add({ id, value, origin: entered ? 'entered' : 'assumed' })
+  /** From a machine: entered when the brief describes it and gives the value, assumed otherwise. */
+  fromMachine(id: string, value: Value, machineId: string, given = true): void {
+    const described = this.#brief.equipment.some((item) => typeof item !== 'string' && item.id === machineId)
+    this.#add({ id, value, origin: described && given ? 'entered' : 'assumed' })
   }
 
   /** Looked up in the reference, or worked out by the physics under the calculation named. */

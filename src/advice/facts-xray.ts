@@ -1,5 +1,6 @@
-import type { Brief, Calculation, XrayMachine } from '../contract/index.ts'
-import type { XrayAssessment, XrayFinding } from '../xray/assessment.ts'
+import type { Brief, XrayMachine } from '../contract/index.ts'
+import type { XrayAssessment } from '../xray/assessment.ts'
+import { MACHINE_DEFAULTS } from '../xray/exposure.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { pointAt } from './facts.ts'
 
@@ -11,11 +12,13 @@ export function factsForXray(
   assessment: XrayAssessment,
 ): FactSheet {
   const write = new FactWriter(`point ${pointIndex}, ${machine.id}`, brief)
-  const from = (id: string, value: string | number | boolean) => write.fromMachine(id, value, machine.id)
-  from('machine.label', machine.label ?? machine.id)
-  from('machine.beam', machine.beam ?? 'down')
-  from('machine.views', machine.views ?? 1)
-  if (machine.maxLinesPerSecond !== undefined) from('machine.maxLinesPerSecond', machine.maxLinesPerSecond)
+  const from = <T extends string | number>(id: string, given: T | undefined, usual: T) =>
+    write.fromMachine(id, given ?? usual, machine.id, given !== undefined)
+  from('machine.label', machine.label, machine.id)
+  from('machine.beam', machine.beam, MACHINE_DEFAULTS.beam)
+  from('machine.views', machine.views, MACHINE_DEFAULTS.views)
+  if (machine.maxLinesPerSecond !== undefined)
+    write.fromMachine('machine.maxLinesPerSecond', machine.maxLinesPerSecond, machine.id)
   write.computed('machine.channels', assessment.channels)
   write.computed('machine.ideal', assessment.ideal)
   writeFit(write, brief, pointIndex, machine, assessment)
@@ -25,54 +28,13 @@ export function factsForXray(
   write.computed('beam.pathMm', assessment.pathMm)
   write.derived('beam.solidPathMm', assessment.solidPathMm, 'φ·L', 'food in the beam × packing fraction', [
     'beam.pathMm',
-    'food.packingPct',
+    'food.packing',
   ])
   writeSignal(write, assessment)
   write.computed('beam.objectPixelMm', assessment.objectPixelMm, at('object-pixel'))
   writeLines(write, brief, pointIndex, machine)
   writeCounts(write, brief, assessment)
   return write.sheet()
-}
-
-/** Facts of one contaminant in front of one x-ray machine; none where the physics found nothing to compute. */
-export function factsForXrayFinding(
-  brief: Brief,
-  pointIndex: number,
-  machine: XrayMachine,
-  assessment: XrayAssessment,
-  contaminant: number,
-): FactSheet {
-  const write = new FactWriter(`point ${pointIndex}, ${machine.id}, contaminant ${contaminant}`, brief)
-  const finding = assessment.findings.find((one) => one.contaminant === contaminant)
-  if (finding) writeFinding(write, finding, assessment.calculations)
-  return write.sheet()
-}
-
-function writeFinding(write: FactWriter, finding: XrayFinding, calculations: readonly Calculation[]): void {
-  const base = finding.calculation.slice(0, finding.calculation.lastIndexOf('.') + 1)
-  const say = (id: string, value: string | number | boolean, name = 'expected') => {
-    const calculation = calculations.find((one) => one.id === base + name)?.id ?? finding.calculation
-    write.computed(id, value, calculation)
-  }
-  say('finding.possible', finding.bestMm !== null, 'best')
-  say('finding.looksLikeVoid', finding.looksLikeVoid, 'contrast')
-  say('finding.contrast', finding.contrast, 'contrast')
-  say('finding.limitMm', finding.limitMm)
-  if (finding.bestMm !== null) say('finding.bestMm', finding.bestMm, 'best')
-  if (finding.expectedMm !== null) say('finding.expectedMm', finding.expectedMm)
-  if (finding.cautiousMm !== null) say('finding.cautiousMm', finding.cautiousMm, 'cautious')
-  if (finding.expectedMm !== null && finding.cautiousMm !== null)
-    say('finding.spread', finding.cautiousMm / finding.expectedMm, 'cautious')
-  say('finding.widest', finding.widest, 'ranges')
-  say('finding.photonPct', 100 * finding.noise.photon, 'detectability')
-  say('finding.electronicsPct', 100 * finding.noise.electronics, 'detectability')
-  say('finding.grainPct', 100 * finding.noise.grain, 'detectability')
-  say('finding.unevennessPct', 100 * finding.noise.unevenness, 'detectability')
-  say('finding.packagingPct', 100 * finding.noise.packaging, 'detectability')
-  const weak = finding.zones.filter((zone) => zone.state !== 'findable')
-  say('finding.blindZones', weak.filter((zone) => zone.state === 'blind').length)
-  say('finding.weakZones', weak.length)
-  say('finding.weakZoneNames', weak.map((zone) => `${zone.name} (${zone.state})`).join(', '))
 }
 
 /** What the pack needs and the machine takes; a refusal of the physics always shows up here. */
@@ -97,21 +59,23 @@ function writeFit(
   if (widest !== undefined) write.fromMachine('fit.widthAllowedMm', widest, machine.id)
   if (highest !== undefined) write.fromMachine('fit.heightAllowedMm', highest, machine.id)
   write.computed('fit.fanRefused', refused('fan-too-wide') !== undefined)
-  if (machine.sourceToDetectorMm === undefined || machine.magnification === undefined) return
-  const sourceToFoodMm = machine.sourceToDetectorMm / machine.magnification
-  const acrossMm = machine.beam === 'side' ? point.heightMm : point.widthMm * point.lanes
+  const sourceToDetectorMm = machine.sourceToDetectorMm ?? MACHINE_DEFAULTS.sourceToDetectorMm
+  const magnification = machine.magnification ?? MACHINE_DEFAULTS.magnification
+  const beam = machine.beam ?? MACHINE_DEFAULTS.beam
+  const sourceToFoodMm = sourceToDetectorMm / magnification
+  const acrossMm = beam === 'side' ? point.heightMm : point.widthMm * point.lanes
   write.derived(
     'fit.fanHalfAngleDeg',
     (180 / Math.PI) * Math.atan(acrossMm / 2 / sourceToFoodMm),
     'α',
     'arc tangent of half the extent across the fan ÷ (source to detector ÷ magnification)',
-    [machine.beam === 'side' ? 'point.heightMm' : 'fit.widthNeededMm'],
+    [beam === 'side' ? 'point.heightMm' : 'fit.widthNeededMm'],
   )
 }
 
 /** Lines a second that keep the pixel square along the belt. */
 function writeLines(write: FactWriter, brief: Brief, pointIndex: number, machine: XrayMachine): void {
-  const pixelMm = machine.pixelMm / (machine.magnification ?? 1)
+  const pixelMm = machine.pixelMm / (machine.magnification ?? MACHINE_DEFAULTS.magnification)
   const linesPerSecond = (pointAt(brief, pointIndex).speedMPerMin * 1000) / 60 / pixelMm
   write.derived(
     'beam.linesNeededPerSecond',

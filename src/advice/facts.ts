@@ -74,7 +74,7 @@ function writeFood(write: FactWriter, product: Product, index: number, materials
   from('food.label', 'food', materials.get(product.food)?.label ?? product.food)
   from('food.structure', 'structure')
   if (product.grainMm > 0) from('food.grainMm', 'grainMm')
-  from('food.packingPct', 'packing', 100 * product.packing)
+  from('food.packing', 'packing')
   from('food.unevennessMm', 'unevennessMm')
   from('food.voidFree', 'voidFree')
   from('food.temperatureC', 'temperatureC')

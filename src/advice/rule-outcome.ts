@@ -21,6 +21,7 @@ export interface RuleOutcome {
   readonly because: string
   readonly exception: string
   readonly evidence: Reason['evidence']
+  /** Sources of the rule, then of the thresholds it compares with, each once. */
   readonly sources: readonly string[]
   readonly book: string
   readonly conditions: ConditionTrace
@@ -54,7 +55,7 @@ export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fac
       because: rule.because,
       exception: rule.exception,
       evidence: rule.evidence,
-      sources: rule.sources,
+      sources: sourcesOf(book, rule),
       book: rule.book,
       conditions,
       decisive: decisiveLeaves(conditions),
@@ -71,6 +72,14 @@ function outcomeOf(
   const named = leavesOf(conditions).flatMap((leaf) => [leaf.fact, factOperand(leaf.value) ?? leaf.fact])
   const absent = named.some((id) => !id.startsWith(THRESHOLD) && !known.has(id))
   return absent ? 'not-applicable' : 'unknown'
+}
+
+function sourcesOf(book: Rulebook, rule: BookRule): readonly string[] {
+  const thresholds = leavesOf(rule.conditions).flatMap((leaf) => {
+    const id = factOperand(leaf.value)
+    return id?.startsWith(THRESHOLD) ? (book.thresholds.get(id.slice(THRESHOLD.length)) ?? []) : []
+  })
+  return [...new Set([...rule.sources, ...thresholds.map((threshold) => threshold.source)])]
 }
 
 const thresholdAt = (book: Rulebook, id: string): Known | undefined =>

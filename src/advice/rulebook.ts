@@ -102,7 +102,7 @@ function readFile<T>(path: string, file: string, schema: z.ZodType<T>, problems:
   const parsed = schema.safeParse(content)
   if (parsed.success) return parsed.data
   for (const issue of parsed.error.issues)
-    problems.push(`${file}: ${where(content, issue.path)}${said(issue)}`)
+    problems.push(`${file}: ${where(content, issue.path)}${said(issue, schema)}`)
   return null
 }
 
@@ -117,9 +117,19 @@ function where(content: unknown, path: readonly PropertyKey[]): string {
   return `"${String(id)}": ${rest ? `${rest}: ` : ''}`
 }
 
-function said(issue: z.core.$ZodIssue): string {
+function said(issue: z.core.$ZodIssue, schema: z.ZodType): string {
   if (issue.code !== 'unrecognized_keys') return issue.message
-  return `${issue.message}; allowed are the keys of the schema (see the rule book's own files)`
+  return `${issue.message}; allowed: ${allowedKeys(schema, issue.path).join(', ')}`
+}
+
+/** Keys the schema allows at the place a path leads to. */
+function allowedKeys(schema: z.ZodType, path: readonly PropertyKey[]): readonly string[] {
+  let at: z.ZodType = schema
+  for (const step of path) {
+    if (at instanceof z.ZodArray) at = at.element as z.ZodType
+    else if (at instanceof z.ZodObject) at = (at.shape as Record<PropertyKey, z.ZodType>)[step]!
+  }
+  return at instanceof z.ZodObject ? Object.keys(at.shape) : []
 }
 
 function sayTwice(rules: readonly BookRule[], problems: string[]): void {

@@ -123,7 +123,8 @@ export function hintOf(path: string): string {
 export function rangeOf(path: string): string {
   const field = fieldAt(path)
   if (field?.kind !== 'measure') return ''
-  return `${field.min} to ${field.max} ${field.unit}`.trim()
+  const plain = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 9 })
+  return `${plain.format(field.min)} to ${plain.format(field.max)} ${field.unit}`.trim()
 }
 
 /** What to do about an answer that is needed and empty. */

@@ -152,6 +152,25 @@ export function parseBrief(input: unknown): Parsed {
       })
     }
   })
+  given.equipment?.forEach((machine, i) => {
+    const archetype = typeof machine === 'string' ? archetypes.get(machine) : undefined
+    const stages = given.points.map((point) => point.stage ?? 'packed')
+    if (archetype && !stages.some((stage) => archetype.stages.includes(stage))) {
+      problems.push({
+        path: `equipment.${i}`,
+        message: `${archetype.id} is used at the stages ${archetype.stages.join(', ')}; this brief has ${[...new Set(stages)].join(', ')}`,
+      })
+    }
+  })
+  const names = given.points.map((point) => point.name)
+  names.forEach((name, i) => {
+    if (name !== undefined && names.indexOf(name) !== i) {
+      problems.push({
+        path: `points.${i}.name`,
+        message: `${JSON.stringify(name)} names two inspection points; every point needs its own name`,
+      })
+    }
+  })
   const ids = (given.equipment ?? []).map((m) => (typeof m === 'string' ? m : m.id))
   ids.forEach((id, i) => {
     if (ids.indexOf(id) !== i)

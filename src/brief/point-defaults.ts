@@ -2,6 +2,7 @@ import type { Assumption, Part, Point, PointInput, Problem, ProductInput } from 
 import { materials } from '../reference/index.ts'
 import { nearestWord } from './nearest.ts'
 import { fillProduct } from './product-defaults.ts'
+import { rounded } from './rounded-range.ts'
 
 /** Thickness variation of a glass wall, mm rms, unless given (judgement). */
 export const GLASS_UNEVENNESS_MM = 0.3
@@ -24,7 +25,7 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
     range: readonly [number, number] | null,
     because: string,
   ): T => {
-    assumed.push({ path: `${path}.${field}`, label, value, range, because })
+    assumed.push({ path: `${path}.${field}`, label, value, range: rounded(range), because })
     return value
   }
   const stage = input.stage ?? assume('stage', 'stage', 'packed', null, 'not said')

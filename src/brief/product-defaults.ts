@@ -2,6 +2,7 @@ import type { Assumption, Problem, Product, ProductInput, Stage, Structure } fro
 import { proximateTotalPct, solidDensityGPerCm3 } from '../food/composition.ts'
 import { materials } from '../reference/index.ts'
 import { nearestWord } from './nearest.ts'
+import { rounded } from './rounded-range.ts'
 
 /** Structures with gaps between pieces: packing and grain matter only here. */
 export const HAS_GAPS: readonly Structure[] = ['granular', 'powder', 'plates']
@@ -44,7 +45,7 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
     range: readonly [number, number] | null,
     because: string,
   ): T => {
-    assumed.push({ path: `${path}.${field}`, label, value, range, because })
+    assumed.push({ path: `${path}.${field}`, label, value, range: rounded(range), because })
     return value
   }
 

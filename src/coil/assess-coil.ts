@@ -3,9 +3,10 @@ import { normalUpperQuantile } from '../numerics/normal.ts'
 import type { CoilAssessment, CoilLayer } from './assessment.ts'
 import { backgroundOf } from './background.ts'
 import { findingOf } from './finding.ts'
-import { emptyHearings, type FindingContext, listening, spreadOf } from './finding-context.ts'
-import { expectedAt, fittingSizes, gainsFrom } from './fitting.ts'
-import { bestStep, frequencyStep, frequencySubsets } from './frequency-choice.ts'
+import { emptyHearings, type FindingContext, spreadOf } from './finding-context.ts'
+import { fittingSizes, gainsFrom } from './fitting.ts'
+import { frequencySubsets } from './frequency-choice.ts'
+import { searchFrequencies } from './frequency-search.ts'
 import { coilLabels } from './labels.ts'
 import { fieldOpening } from './opening.ts'
 import { conductingParts } from './packaging.ts'
@@ -123,12 +124,7 @@ export function assessCoil(input: CoilInput): CoilAssessment {
   }
   const pieces = contaminants.map(pieceOf)
   const mustFindMm = contaminants.map((contaminant) => contaminant.mustFindMm)
-  const steps = choicesKHz.map((kHz) => {
-    const listen = listening(context, scene, toHz(kHz), parameters)
-    return { listen, step: frequencyStep(kHz, expectedAt(context, pieces, listen), mustFindMm) }
-  })
-  const chosen = bestStep(steps.map(({ step }) => step))
-  const { listen } = steps.find(({ step }) => step === chosen)!
+  const { chosen, listen, steps } = searchFrequencies(context, pieces, mustFindMm)
   const empty = emptyHearings(context)
   const findings = contaminants.map((contaminant, index) => {
     const piece = pieces[index]!
@@ -143,17 +139,12 @@ export function assessCoil(input: CoilInput): CoilAssessment {
       : findingOf(context, contaminant, index, piece, listen, empty, idOf(index))
   })
   const fitting = fittingSizes(situation, point, context, pieces, toHz(chosen.frequenciesKHz))
-  const all = machine.frequenciesKHz.length
   return {
     ...base,
     family: 'coil',
     fitting,
     frequenciesKHz: chosen.frequenciesKHz,
-    frequencySteps: steps
-      .map(({ step }) => step)
-      .filter(
-        (step) => step.frequenciesKHz.length === 1 || step.frequenciesKHz.length === all || step === chosen,
-      ),
+    frequencySteps: steps,
     background: backgroundOf(listen.hearing),
     findings,
     labels: coilLabels({
@@ -165,6 +156,6 @@ export function assessCoil(input: CoilInput): CoilAssessment {
       frequenciesKHz: chosen.frequenciesKHz,
       oversized: gainsFrom(fitting, findings),
     }),
-    calculations: coilTrail({ idPrefix, situation, scene, context, listen, pieces, contaminants, findings }),
+    calculations: coilTrail({ idPrefix, situation, scene, context, listen, pieces, findings }),
   }
 }

@@ -10,6 +10,7 @@ const NODE_STEP = 0.2
 const MIDDLE = (NODES - 1) / 2
 /** Marks a grid size not worked out yet. */
 const UNKNOWN = -1
+const NO_HITS = new Float64Array(0)
 const WEIGHTS = Float64Array.from({ length: NODES }, (_, k) => Math.exp(-((k * NODE_STEP - 4) ** 2) / 2))
 const TOTAL = WEIGHTS.reduce((sum, weight) => sum + weight, 0)
 WEIGHTS.forEach((weight, k) => {
@@ -40,7 +41,7 @@ export class DetectionCurve {
   private readonly shift: number
   private readonly whole: boolean
   private readonly statistics = new Float64Array(SIZE_COUNT).fill(UNKNOWN)
-  private readonly hits = new Float64Array(SIZE_COUNT).fill(UNKNOWN)
+  private readonly hits: Float64Array
   private readonly signal: Float64Array
 
   constructor(whitening: Whitening, target: CurveTarget, threshold: number, spread: number) {
@@ -50,6 +51,7 @@ export class DetectionCurve {
     const shift = (spread * NODE_STEP) / SIZE_STEP
     this.whole = Math.abs(shift - Math.round(shift)) < 1e-9
     this.shift = this.whole ? Math.round(shift) : shift
+    this.hits = this.shift === 0 ? NO_HITS : new Float64Array(SIZE_COUNT).fill(UNKNOWN)
     this.signal = new Float64Array(whitening.size)
   }
 
@@ -100,9 +102,7 @@ export class DetectionCurve {
   /** Chance of finding at a grid position. */
   chanceAt(position: number): number {
     const between = position !== Math.floor(position)
-    if (this.shift === 0) {
-      return between ? quickNormalChance(this.statisticAt(position) - this.threshold) : this.hit(position)
-    }
+    if (this.shift === 0) return quickNormalChance(this.statisticAt(position) - this.threshold)
     let sum = 0
     if (this.whole && !between) {
       let k = position + MIDDLE * this.shift

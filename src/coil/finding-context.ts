@@ -40,9 +40,16 @@ export const listening = (
 export const limitOf = (context: FindingContext, piece: Piece): number =>
   Math.min(context.limitMm, shapeLimitMm(piece.shape))
 
-/** The empty opening at each choice of frequencies: no product, no pack. */
+/**
+ * The empty opening at the choices that can be best there. Without food and pack the frequencies are
+ * independent and share the power, so D² of a choice is the mean of its members' D²: where the machine may
+ * choose, a single frequency is never beaten.
+ */
 export function emptyHearings(context: FindingContext): readonly Hearing[] {
-  return context.choices.map((choice) => hearing(emptyScene(context.scene), choice, context.parameters))
+  const singles = context.choices.filter((choice) => choice.length === 1)
+  return (singles.length > 0 ? singles : context.choices).map((choice) =>
+    hearing(emptyScene(context.scene), choice, context.parameters),
+  )
 }
 
 /** Size without product and spread at the best of the choices, mm; null where none finds the piece. */

@@ -1,24 +1,13 @@
 import type { Point } from '../contract/index.ts'
 import type { CoilAssessment, CoilFinding } from './assessment.ts'
-import { type FindingContext, limitOf, listening } from './finding-context.ts'
+import { type FindingContext, listening } from './finding-context.ts'
+import { expectedAt } from './frequency-search.ts'
 import { fittingOpening } from './opening.ts'
 import type { Piece } from './piece.ts'
-import { LEVELS, type Listening, orientedCurves, weakestMm } from './reading.ts'
 import type { Situation } from './situation.ts'
 
 /** Share by which a size must shrink before a smaller opening is worth a word. */
 const WORTH_SAYING = 0.05
-
-/** Expected sizes of all pieces at one choice of frequencies; null for what is not a metal. */
-export function expectedAt(
-  context: FindingContext,
-  pieces: readonly (Piece | null)[],
-  listen: Listening,
-): readonly (number | null)[] {
-  return pieces.map((piece) =>
-    piece === null ? null : weakestMm(orientedCurves(listen, piece), LEVELS.found, limitOf(context, piece)),
-  )
-}
 
 /**
  * What the smallest usual opening for this pack would find at the same frequencies, where the one in use is

@@ -58,3 +58,17 @@ export function bestStep(steps: readonly FrequencyStep[]): FrequencyStep {
     return k >= 0 && mine[k]! < other[k]! ? step : best
   })
 }
+
+/** Index of the contaminant with the worst ratio; null where one without a size, or none, decides. */
+export function hardestOf(step: FrequencyStep, mustFindMm: readonly (number | null)[]): number | null {
+  if (step.unseenRequired > 0 || step.worstRatio === null) return null
+  const index = step.expectedMm.findIndex((size, k) => {
+    const target = mustFindMm[k] ?? null
+    return size !== null && target !== null && size / target === step.worstRatio
+  })
+  return index < 0 ? null : index
+}
+
+/** True where this size alone already makes a choice worse than the best one, which misses nothing required. */
+export const surelyWorse = (sizeMm: number | null, mustFindMm: number, best: FrequencyStep): boolean =>
+  sizeMm === null || sizeMm / mustFindMm > best.worstRatio! + TIE

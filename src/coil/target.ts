@@ -52,7 +52,7 @@ export function targetPolarizability(
   }
 }
 
-/** Largest size at which the piece is still of its shape, mm: a wire as thick as long, a flake as thick as wide. */
+/** Largest size at which the piece is still of its shape, mm: a wire as thick as long, a flake half as thick as wide. */
 export function shapeLimitMm(shape: TargetShape): number {
   switch (shape.kind) {
     case 'sphere':
@@ -60,6 +60,6 @@ export function shapeLimitMm(shape: TargetShape): number {
     case 'wire':
       return shape.lengthMm
     case 'flake':
-      return 2 * Math.sqrt(shape.faceMm2 / Math.PI)
+      return Math.sqrt(shape.faceMm2 / Math.PI)
   }
 }

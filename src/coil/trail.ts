@@ -1,15 +1,14 @@
-import type { Calculation, Contaminant } from '../contract/index.ts'
+import type { Calculation } from '../contract/index.ts'
 import type { CoilFinding } from './assessment.ts'
-import { magnitude, phaseDeg } from './complex.ts'
 import type { FindingContext } from './finding-context.ts'
-import { CAUTION } from './parameters.ts'
 import type { Piece } from './piece.ts'
-import { curveOf, type Listening } from './reading.ts'
+import type { Listening } from './reading.ts'
 import type { Scene } from './scene.ts'
 import type { Situation } from './situation.ts'
-import { type TargetShape, targetPolarizability } from './target.ts'
+import { metalFreeZoneMm } from './surroundings.ts'
 import { TrailBuilder } from './trail-builder.ts'
-import { type SceneIds, sceneRows } from './trail-scene.ts'
+import { pieceRows } from './trail-piece.ts'
+import { sceneRows } from './trail-scene.ts'
 
 interface TrailFacts {
   readonly idPrefix: string
@@ -18,131 +17,7 @@ interface TrailFacts {
   readonly context: FindingContext
   readonly listen: Listening
   readonly pieces: readonly (Piece | null)[]
-  readonly contaminants: readonly Contaminant[]
   readonly findings: readonly CoilFinding[]
-}
-
-const SHAPE_FORMULA: Record<TargetShape['kind'], { formula: string; sources: readonly string[] }> = {
-  sphere: {
-    formula: '2πa³·[(2μr + 1)u − x²]/[(μr − 1)u + x²], u = x·coth x − 1, x = a√(iωμrμ0σ)',
-    sources: ['wait-1951', 'landau-lifshitz-59', 'yamazaki-2002'],
-  },
-  wire: {
-    formula: 'along: πa²l·[2μr·I1/(x·I0) − 1], of iron with demagnetisation; across: 2πa²l·(μr − F)/(μr + F)',
-    sources: ['cylinder-bessel', 'osborn-1945'],
-  },
-  flake: {
-    formula: 'face on: −(8/3)R³·iq/(1 + iq); in its plane: V·m/(1 + N·m), m = μr·tanh(x)/x − 1',
-    sources: ['thin-sheet', 'osborn-1945'],
-  },
-}
-
-function pieceRows(
-  trail: TrailBuilder,
-  facts: TrailFacts,
-  ids: SceneIds,
-  shared: readonly string[],
-  index: number,
-): void {
-  const piece = facts.pieces[index]
-  const finding = facts.findings[index]!
-  if (!piece) return
-  const { electrical, shape } = piece
-  const own = `contaminant.${index}`
-  const metal = [
-    trail.add(
-      `metal.${electrical.id}.conductivity`,
-      `conductivity of ${electrical.id}`,
-      'σ',
-      electrical.conductivitySPerM,
-      'S/m',
-      'table value at 20 °C',
-      [],
-      electrical.sources,
-    ),
-    trail.add(
-      `metal.${electrical.id}.permeability`,
-      `relative permeability of ${electrical.id}`,
-      'μr',
-      electrical.relativePermeability,
-      '',
-      'table value',
-      [],
-      electrical.sources,
-    ),
-  ]
-  const sizeMm = finding.expectedMm ?? finding.limitMm
-  const orientation = finding.weakOrientation ?? 'along'
-  const { formula, sources } = SHAPE_FORMULA[shape.kind]
-  const answers = facts.listen.hearing.frequenciesHz.flatMap((f, k) => {
-    const alpha = targetPolarizability(shape, sizeMm, orientation, piece.metal, f)
-    const khz = f / 1000
-    const inputs = [...metal, ids.frequencies[k]!]
-    return [
-      trail.add(
-        `${own}.alpha.${khz}`,
-        `answer of a ${shape.kind} of ${sizeMm.toFixed(2)} mm at ${khz} kHz`,
-        '|α|',
-        magnitude(alpha),
-        'm³',
-        formula,
-        inputs,
-        sources,
-      ),
-      trail.add(
-        `${own}.phase.${khz}`,
-        `its phase at ${khz} kHz`,
-        'arg α',
-        phaseDeg(alpha),
-        '°',
-        '0° magnetic, −90° resistive, −180° perfect conductor',
-        inputs,
-        sources,
-      ),
-    ]
-  })
-  const weakShare = orientation === 'across' ? 0 : 1
-  const statistic = curveOf({ ...facts.listen, spread: 0 }, piece, weakShare)
-  const d = trail.add(
-    `${own}.statistic`,
-    `signal over noise and clutter at ${sizeMm.toFixed(2)} mm`,
-    'D',
-    statistic.statisticAt(Math.log(sizeMm / 0.01) / 0.01),
-    '',
-    '√(s′C⁻¹s), s = (Re α, Im α) over the frequencies, C = noise + product + pack',
-    [...answers, ...ids.noise, ...ids.background, ...(piece.inside ? ids.inside : [])],
-    ['coil-residuals'],
-  )
-  const expected = trail.add(
-    `${own}.expected`,
-    'expected size',
-    'd',
-    finding.expectedMm,
-    'mm',
-    'last size where E_u[Φ(D(d·e^(−su)) − z)] reaches 0.90',
-    [d, ...shared],
-    ['coil-spread', 'coil-calibration'],
-  )
-  const best = trail.add(
-    `${own}.best`,
-    'best possible size',
-    'd',
-    finding.bestMm,
-    'mm',
-    'the same without food, pack and spread, at the best choice of frequencies',
-    [...metal, ...ids.noise, shared[0]!],
-    ['coil-calibration'],
-  )
-  trail.add(
-    `${own}.cautious`,
-    'promise no better than',
-    'd',
-    finding.cautiousMm,
-    'mm',
-    `the same with the conductivity at the top of its range, residuals × ${CAUTION.residual}, noise × ${CAUTION.noise}, worst orientation; not below the common-practice floor`,
-    [expected, best, ...ids.background],
-    ['coil-floor', 'coil-residuals'],
-  )
 }
 
 /** Every calculation from a size down to the conductivities, each with its sources. */
@@ -179,14 +54,15 @@ export function coilTrail(facts: TrailFacts): readonly Calculation[] {
       'min(half the height of the food, 12 mm)',
     ),
   ]
-  facts.pieces.forEach((_, index) => {
-    pieceRows(trail, facts, ids, shared, index)
+  facts.pieces.forEach((piece, index) => {
+    if (piece) pieceRows(trail, listen, ids, shared, piece, facts.findings[index]!)
   })
+  const free = metalFreeZoneMm(scene.opening.heightM * 1000)
   trail.add(
     'surroundings.fixed',
     'free of fixed metal before and behind',
     '',
-    1.5 * scene.opening.heightM * 1000,
+    free.fixedMm,
     'mm',
     '1.5·h',
     [`${facts.idPrefix}.opening.height`],
@@ -196,7 +72,7 @@ export function coilTrail(facts: TrailFacts): readonly Calculation[] {
     'surroundings.moving',
     'free of moving metal before and behind',
     '',
-    2 * scene.opening.heightM * 1000,
+    free.movingMm,
     'mm',
     '2·h',
     [`${facts.idPrefix}.opening.height`],

@@ -53,20 +53,20 @@ interface Step {
   readonly expectedMm: readonly (number | null)[]
 }
 
-function sizeIn(scene: Scene, contaminant: Contaminant, point: Point, deviate: number): number | null {
+function sizeIn(scene: Scene, contaminant: Contaminant, point: Point, nearMm?: number | null): number | null {
   const mu = materialAttenuation(contaminant.material)
   if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return null
-  return sizeAt(scene, objectIn(scene, contaminant, mu), deviate)
+  return sizeAt(scene, objectIn(scene, contaminant, mu), CHANCE_NINE_IN_TEN, nearMm)
 }
 
-function stepAt(input: AssessInput, build: XrayBuild, pack: PackInBeam, kV: number): Step {
+function stepAt(input: AssessInput, build: XrayBuild, pack: PackInBeam, kV: number, last?: Step): Step {
   const { machine, point, contaminants } = input
   const setting = settingAt(machine, build, kV, point.speedMPerMin)
   const ideal = setScene(build, point, pack, setting, IDEAL)
   const practice = setScene(build, point, pack, setting, PRACTICE)
-  const bestMm = contaminants.map((c) => sizeIn(ideal, c, point, CHANCE_NINE_IN_TEN))
+  const bestMm = contaminants.map((c, i) => sizeIn(ideal, c, point, last?.bestMm[i]))
   const expectedMm = contaminants.map((c, i) =>
-    bestMm[i] === null ? null : sizeIn(practice, c, point, CHANCE_NINE_IN_TEN),
+    bestMm[i] === null ? null : sizeIn(practice, c, point, last?.expectedMm[i] ?? bestMm[i]),
   )
   return { setting, ideal, practice, bestMm, expectedMm }
 }
@@ -114,7 +114,8 @@ export function assessXray(input: AssessInput): XrayAssessment {
   const { machine, point, contaminants, prefix } = input
   const build = buildOf(machine)
   const pack = packInBeam(point, build)
-  const steps = voltagesOf(machine).map((kV) => stepAt(input, build, pack, kV))
+  const steps: Step[] = []
+  for (const kV of voltagesOf(machine)) steps.push(stepAt(input, build, pack, kV, steps.at(-1)))
   const ratios = worstRatios(steps, contaminants)
   const order = ratios.map((r, i) => ({ r: r ?? 0, i })).sort((x, y) => x.r - y.r || x.i - y.i)
   const chosen = steps[order[0]!.i]!
@@ -142,8 +143,8 @@ export function assessXray(input: AssessInput): XrayAssessment {
     const looks = looksLikeVoid(scene, mu, contaminant.placement)
     const lost = looks && !point.product.voidFree
     const expectedMm = chosen.expectedMm[c]!
-    const halfMm = lost ? null : sizeAt(scene, object, CHANCE_HALF)
-    const sureMm = lost ? null : sizeAt(scene, object, CHANCE_SURE)
+    const halfMm = lost ? null : sizeAt(scene, object, CHANCE_HALF, expectedMm)
+    const sureMm = lost ? null : sizeAt(scene, object, CHANCE_SURE, expectedMm)
     const { cautiousMm, widest } = cautiousSize(ensemble, contaminant, point, expectedMm)
     const asked = contaminant.mustFindMm
     const noise: NoiseSplit = noiseShares(scene.observer, object, expectedMm ?? scene.limitMm)
@@ -173,7 +174,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
       zones: zoneScenes.map(({ geometry, scene: there }) =>
         zoneOf(
           geometry,
-          there && !lost ? sizeIn(there, contaminant, point, CHANCE_NINE_IN_TEN) : null,
+          there && !lost ? sizeIn(there, contaminant, point, expectedMm) : null,
           expectedMm,
           contaminant,
         ),

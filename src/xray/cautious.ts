@@ -2,17 +2,8 @@ import type { Contaminant, Point } from '../contract/index.ts'
 import type { PackInBeam } from './channels.ts'
 import { spreadAttenuation } from './contaminant-spread.ts'
 import type { XrayBuild } from './exposure.ts'
-import { detectability } from './observer.ts'
 import { PRACTICE } from './practice.ts'
-import {
-  CHANCE_NINE_IN_TEN,
-  looksLikeVoid,
-  neededDetectability,
-  objectIn,
-  type Scene,
-  setScene,
-  sizeAt,
-} from './scene.ts'
+import { CHANCE_NINE_IN_TEN, looksLikeVoid, objectIn, type Scene, setScene, sizeAt } from './scene.ts'
 import { ASSUMPTION_RANGES, ENSEMBLE, type Variation } from './variation.ts'
 
 /** The ensemble's scenes at one setting: one image per draw of the assumptions, shared by all contaminants. */
@@ -79,54 +70,7 @@ function sizeInDraw(
 ) {
   const mu = spreadAttenuation(contaminant.material, variation.contaminant)
   if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return null
-  const object = objectIn(scene, contaminant, mu)
-  if (scene.pack.grainMm > 0 && scene.channels.count === 1) return sizeAt(scene, object, CHANCE_NINE_IN_TEN)
-  return sizeNear(scene, object, nearMm)
-}
-
-/**
- * The last crossing found from a neighbouring size: closes in on it, then makes sure that larger sizes hold;
- * where they do not, the whole range is walked.
- */
-function sizeNear(scene: Scene, object: ReturnType<typeof objectIn>, nearMm: number): number | null {
-  const needed = neededDetectability(scene, CHANCE_NINE_IN_TEN)
-  const excess = (d: number) => detectability(scene.observer, object, d) - needed
-  if (scene.channels.count === 0 || excess(scene.limitMm) < 0) return null
-  let low = nearMm
-  let high = nearMm
-  let atLow = excess(nearMm)
-  let atHigh = atLow
-  while (atHigh < 0) {
-    low = high
-    atLow = atHigh
-    high = Math.min(scene.limitMm, high * 1.25)
-    atHigh = excess(high)
-  }
-  while (atLow >= 0) {
-    high = low
-    atHigh = atLow
-    low /= 1.25
-    if (low < 0.02) return sizeAt(scene, object, CHANCE_NINE_IN_TEN)
-    atLow = excess(low)
-  }
-  for (const up of [1.15, 1.4, 2]) {
-    if (high * up < scene.limitMm && excess(high * up) < 0) return sizeAt(scene, object, CHANCE_NINE_IN_TEN)
-  }
-  let a = Math.log(low)
-  let b = Math.log(high)
-  for (let k = 0; k < 20 && b - a > 1e-4; k++) {
-    const middle = k % 3 === 2 ? (a + b) / 2 : (a * atHigh - b * atLow) / (atHigh - atLow)
-    const value = excess(Math.exp(middle))
-    if (value < 0) {
-      a = middle
-      atLow = value
-    } else {
-      b = middle
-      atHigh = value
-    }
-    if (Math.abs(value) < 1e-4 * needed) return Math.exp(middle)
-  }
-  return Math.exp(b)
+  return sizeAt(scene, objectIn(scene, contaminant, mu), CHANCE_NINE_IN_TEN, nearMm)
 }
 
 /** Promise no better than: the unfavourable decile over the ensemble, never below the expected size. */

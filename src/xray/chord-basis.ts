@@ -4,12 +4,12 @@ import { gaussLegendre } from '../numerics/gauss-legendre.ts'
 /**
  * Transforms of a round object whose signal is a polynomial in u = cos θ, the chord being diameter × u:
  * sphere B_j(k) = 2π∫ u^j · J0(k sin θ) sin θ cos θ dθ, wire B_j(k) = 2∫ u^j · cos(k sin θ) cos θ dθ over
- * 0 to π/2, with k = 2πf·radius and j = 1 … 7. Tabulated once per kind in steps of 1/64 (read linearly);
+ * 0 to π/2, with k = 2πf·radius and j = 1 … 7. Tabulated once per kind in steps of 1/32 (read linearly);
  * beyond the table a transform is below 1e-4 of its value at k = 0 and is taken as zero.
  */
 export const DEGREE = 7
-export const STEPS_PER_UNIT = 64
-export const TABLE_END = 192
+export const STEPS_PER_UNIT = 32
+export const TABLE_END = 96
 
 export type RoundKind = 'sphere' | 'wire'
 

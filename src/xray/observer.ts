@@ -17,8 +17,9 @@ export interface Observer {
   readonly pack: PackInBeam
   readonly imaging: Imaging
   readonly frequencies: Float64Array
-  /** Quadrature weight × MTF² at each frequency. */
-  readonly weights: Float64Array
+  /** Quadrature weight × MTF² at each frequency, × 2 for wires and × 2πf for spheres and flakes. */
+  readonly lineWeights: Float64Array
+  readonly areaWeights: Float64Array
   /** K⁻¹ at each frequency, count × count numbers each. */
   readonly inverse: Float64Array
 }
@@ -35,8 +36,8 @@ export interface SeenObject {
   readonly faceMm2: number
 }
 
-const POINTS_PER_PANEL = 12
-const POINTS_PER_GRAIN_PANEL = 5
+const POINTS_PER_PANEL = 9
+const POINTS_PER_GRAIN_PANEL = 4
 const EXPONENTIALS = 8
 
 function frequencyPanels(nyquist: number, grainMm: number): [number, number, number][] {
@@ -56,7 +57,8 @@ export function prepareObserver(channels: Channels, pack: PackInBeam, imaging: I
   const total = panels.reduce((sum, [, , n]) => sum + n, 0)
   const n = channels.count
   const frequencies = new Float64Array(total)
-  const weights = new Float64Array(total)
+  const lineWeights = new Float64Array(total)
+  const areaWeights = new Float64Array(total)
   const inverse = new Float64Array(total * n * n)
   const k = new Float64Array(n * n)
   let at = 0
@@ -66,13 +68,14 @@ export function prepareObserver(channels: Channels, pack: PackInBeam, imaging: I
       const f = from + ((to - from) * (rule.nodes[q]! + 1)) / 2
       frequencies[at] = f
       const mtf = modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels)
-      weights[at] = ((to - from) / 2) * rule.weights[q]! * mtf * mtf
+      lineWeights[at] = (to - from) * rule.weights[q]! * mtf * mtf
+      areaWeights[at] = lineWeights[at]! * Math.PI * f
       noiseMatrix(k, f, channels, pack, imaging)
       invertSymmetric(k, n)
       inverse.set(k, at * n * n)
     }
   }
-  return { channels, pack, imaging, frequencies, weights, inverse }
+  return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse }
 }
 
 /** An object's difference in attenuation (1/mm per energy bin) reduced to a few exponentials per channel. */
@@ -111,16 +114,24 @@ function chordCoefficients(
   sizeMm: number,
   scale: number,
 ): Float64Array {
-  const coefficients = new Float64Array(channels * DEGREE)
+  const coefficients = scratch(channels * DEGREE)
   for (let c = 0; c < channels; c++) {
+    const at = c * DEGREE
+    for (let j = 0; j < DEGREE; j++) coefficients[at + j] = 0
     for (let place = 0; place < DEGREE; place++) {
       const u = FIT_PLACES[place]!
       const value = (scale * signalDrop(object, c, sizeMm * u)) / u
-      for (let j = 0; j < DEGREE; j++)
-        coefficients[c * DEGREE + j]! += FIT_MATRIX[j * DEGREE + place]! * value
+      for (let j = 0; j < DEGREE; j++) coefficients[at + j]! += FIT_MATRIX[j * DEGREE + place]! * value
     }
   }
   return coefficients
+}
+
+/** Working space, used anew by every call; nothing outlives the call that fills it. */
+let space = new Float64Array(8 * DEGREE)
+function scratch(length: number): Float64Array {
+  if (space.length < length) space = new Float64Array(length)
+  return space
 }
 
 /**
@@ -152,11 +163,17 @@ export function objectTransform(observer: Observer, object: SeenObject, sizeMm: 
     if (position >= end) break
     const row = position | 0
     const share = position - row
-    const at = row * DEGREE
-    for (let j = 0; j < DEGREE; j++) {
-      const low = basis[at + j]!
-      const value = low + share * (basis[at + DEGREE + j]! - low)
-      for (let c = 0; c < n; c++) result[q * n + c]! += coefficients[c * DEGREE + j]! * value
+    const low = row * DEGREE
+    for (let c = 0; c < n; c++) {
+      const at = c * DEGREE
+      let below = 0
+      let above = 0
+      for (let j = 0; j < DEGREE; j++) {
+        const coefficient = coefficients[at + j]!
+        below += coefficient * basis[low + j]!
+        above += coefficient * basis[low + DEGREE + j]!
+      }
+      result[q * n + c] = below + share * (above - below)
     }
   }
   return result
@@ -164,14 +181,31 @@ export function objectTransform(observer: Observer, object: SeenObject, sizeMm: 
 
 /** Detectability d′ of an object of one size, mm; see {@link Observer}. */
 export function detectability(observer: Observer, object: SeenObject, sizeMm: number): number {
-  const { frequencies, weights, inverse, channels } = observer
+  const { frequencies, inverse, channels } = observer
   const points = frequencies.length
   const n = channels.count
   if (n === 0) return 0
   const s = objectTransform(observer, object, sizeMm)
   const wire = object.shape === 'wire'
+  const power = wire ? observer.lineWeights : observer.areaWeights
   let sum = 0
-  for (let q = 0; q < points; q++) {
+  if (n === 1) {
+    for (let q = 0; q < points; q++) sum += power[q]! * inverse[q]! * s[q]! * s[q]!
+  } else if (n === 2) {
+    for (let q = 0; q < points; q++) {
+      const a = s[2 * q]!
+      const b = s[2 * q + 1]!
+      const at = 4 * q
+      sum += power[q]! * (inverse[at]! * a * a + 2 * inverse[at + 1]! * a * b + inverse[at + 3]! * b * b)
+    }
+  } else sum = quadraticForm(s, inverse, power, n)
+  const gathered = Math.min(object.lengthMm, Math.max(object.gatheredMm, sizeMm))
+  return Math.sqrt(Math.max(0, sum * (wire ? gathered : 1)))
+}
+
+function quadraticForm(s: Float64Array, inverse: Float64Array, power: Float64Array, n: number): number {
+  let sum = 0
+  for (let q = 0; q < power.length; q++) {
     let form = 0
     const base = q * n * n
     for (let i = 0; i < n; i++) {
@@ -179,10 +213,9 @@ export function detectability(observer: Observer, object: SeenObject, sizeMm: nu
       form += inverse[base + i * n + i]! * si * si
       for (let j = 0; j < i; j++) form += 2 * inverse[base + i * n + j]! * si * s[q * n + j]!
     }
-    sum += weights[q]! * form * (wire ? 1 : Math.PI * frequencies[q]!)
+    sum += power[q]! * form
   }
-  const gathered = Math.min(object.lengthMm, Math.max(object.gatheredMm, sizeMm))
-  return Math.sqrt(Math.max(0, 2 * sum * (wire ? gathered : 1)))
+  return sum
 }
 
 /**
@@ -194,7 +227,8 @@ export function noiseShares(
   object: SeenObject,
   sizeMm: number,
 ): Record<NoiseKind, number> {
-  const { frequencies, weights, inverse, channels, pack, imaging } = observer
+  const { frequencies, inverse, channels, pack, imaging } = observer
+  const power = object.shape === 'wire' ? observer.lineWeights : observer.areaWeights
   const points = frequencies.length
   const n = channels.count
   const shares: Record<NoiseKind, number> = {
@@ -210,7 +244,7 @@ export function noiseShares(
   const part = new Float64Array(n * n)
   for (let q = 0; q < points; q++) {
     const f = frequencies[q]!
-    const weight = weights[q]! * (object.shape === 'wire' ? 1 : f)
+    const weight = power[q]!
     for (let i = 0; i < n; i++) {
       filter[i] = 0
       for (let j = 0; j < n; j++) filter[i]! += inverse[q * n * n + i * n + j]! * s[q * n + j]!

@@ -2,7 +2,7 @@ import type { Contaminant, Point } from '../contract/index.ts'
 import { normalChance, normalUpperQuantile } from '../numerics/normal.ts'
 import { type Channels, channelsBehind, type PackInBeam } from './channels.ts'
 import { objectPixelMm, openBeam, type XrayBuild } from './exposure.ts'
-import { lastCrossing } from './last-crossing.ts'
+import { crossingNear, lastCrossing } from './last-crossing.ts'
 import { detectability, type Observer, prepareObserver, type SeenObject, seeObject } from './observer.ts'
 import { projectedAreaMm2 } from './pack-in-beam.ts'
 import { efficiencyOf, type PracticeConstants } from './practice.ts'
@@ -136,18 +136,25 @@ export function chanceOf(scene: Scene, object: SeenObject, sizeMm: number): numb
   return normalChance(Math.sqrt(scene.efficiency) * d - scene.thresholdZ)
 }
 
-/** Grain steps of the search: fine where single-energy grain can hide a larger piece again. */
-function searchRatio(scene: Scene): number {
-  return scene.pack.grainMm > 0 ? 1.06 : 1.12
+/** One energy in grain: the case where d′ falls again where a piece is as large as a grain. */
+function mayFallAgain(scene: Scene): boolean {
+  return scene.pack.grainMm > 0 && scene.channels.count === 1
 }
 
-/** Size above which every size has at least the chance (normal deviate) asked; null beyond the model's limit. */
-export function sizeAt(scene: Scene, object: SeenObject, deviate: number): number | null {
+/**
+ * Size above which every size has at least the chance (normal deviate) asked; null beyond the model's limit.
+ * `nearMm`: a size of a similar scene or chance to start from.
+ */
+export function sizeAt(
+  scene: Scene,
+  object: SeenObject,
+  deviate: number,
+  nearMm?: number | null,
+): number | null {
   if (scene.channels.count === 0) return null
-  return lastCrossing(
-    (d) => detectability(scene.observer, object, d),
-    neededDetectability(scene, deviate),
-    scene.limitMm,
-    searchRatio(scene),
-  )
+  const dPrime = (d: number) => detectability(scene.observer, object, d)
+  const needed = neededDetectability(scene, deviate)
+  return nearMm && !mayFallAgain(scene)
+    ? crossingNear(dPrime, needed, scene.limitMm, nearMm)
+    : lastCrossing(dPrime, needed, scene.limitMm)
 }

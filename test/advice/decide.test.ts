@@ -3,7 +3,7 @@ import { buildEngine, decide, holdTogether, runEngine } from '../../src/advice/d
 import { explainAll } from '../../src/advice/rule-outcome.ts'
 import { loadRulebook } from '../../src/advice/rulebook.ts'
 import type { Fact } from '../../src/contract/index.ts'
-import { RULE, ruleFolder } from './rule-folder.ts'
+import { RULE, ruleFolder, SOURCE, THRESHOLD } from './rule-folder.ts'
 
 const height = (value: Fact['value']): Fact => ({
   id: 'point.heightMm',
@@ -50,6 +50,20 @@ describe('decide', () => {
       margin: { absolute: 10, relative: 0.2 },
       threshold: { id: 'threshold.high', value: 50, unit: 'mm' },
     })
+  })
+  it('names the sources of the rule and of its thresholds, each once', async () => {
+    const bySource = loadRulebook(
+      [],
+      ruleFolder({
+        thresholds: [{ ...THRESHOLD, source: 'another-source' }],
+        sources: [SOURCE, { ...SOURCE, id: 'another-source' }],
+      }),
+    )
+    expect((await decide(bySource, 'point', [height(60)]))[0]?.sources).toEqual([
+      'a-source',
+      'another-source',
+    ])
+    expect((await decide(book, 'point', [height(60)]))[0]?.sources).toEqual(['a-source'])
   })
   it('says nothing of a rule that did not fire', async () => {
     const quiet = (await decide(book, 'point', [height(6), gap(20)])).filter(

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { FactSheet } from '../../src/advice/fact-sheet.ts'
-import { factsForXray, factsForXrayFinding } from '../../src/advice/facts-xray.ts'
+import { factsForXray } from '../../src/advice/facts-xray.ts'
+import { factsForXrayFinding } from '../../src/advice/facts-xray-finding.ts'
 import type { XrayAssessment, XrayFinding } from '../../src/xray/assessment.ts'
 import { SAMPLE_MACHINE, sampleAssessment, sampleBrief } from './sample.ts'
 
@@ -60,11 +61,11 @@ describe('facts of a machine at a point', () => {
     expect(twoLanes['fit.fanHalfAngleDeg']?.value).toBeCloseTo(26.57, 2)
     expect(option({}, { beam: 'side' })['fit.fanHalfAngleDeg']?.value).toBeCloseTo(4.29, 2)
   })
-  it('call a machine described in the brief entered, an archetype assumed', () => {
-    expect(option()['machine.views']?.origin).toBe('assumed')
-    expect(
-      option({}, {}, { equipment: [{ ...SAMPLE_MACHINE, detectorLayers: LAYERS }] })['machine.views']?.origin,
-    ).toBe('entered')
+  it('are entered where the brief gives the figure, assumed for an archetype and for what was filled in', () => {
+    const described = { equipment: [{ ...SAMPLE_MACHINE, detectorLayers: LAYERS, views: 2 }] }
+    expect(option({}, { views: 2 })['machine.views']?.origin).toBe('assumed')
+    expect(option({}, { views: 2 }, described)['machine.views']?.origin).toBe('entered')
+    expect(option({}, {}, described)['machine.beam']).toMatchObject({ value: 'down', origin: 'assumed' })
   })
   it.each([
     [2.5, 4, 0, 1],

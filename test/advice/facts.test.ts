@@ -22,8 +22,8 @@ describe('where a fact comes from', () => {
       origin: 'entered',
       scope: 'point 0',
     })
-    expect(point()['food.packingPct']).toMatchObject({ value: 55, unit: '%', origin: 'assumed' })
-    expect(point({}, { packing: 0.5 })['food.packingPct']).toMatchObject({ value: 50, origin: 'entered' })
+    expect(point()['food.packing']).toMatchObject({ value: 0.55, unit: '', origin: 'assumed' })
+    expect(point({}, { packing: 0.5 })['food.packing']).toMatchObject({ value: 0.5, origin: 'entered' })
   })
   it('follows a point that differs from the product above it', () => {
     const brief = sampleBrief({
@@ -40,15 +40,15 @@ describe('where a fact comes from', () => {
         },
       ],
     })
-    expect(read(factsForPoint(brief, 1, materials))['food.packingPct']).toMatchObject({
-      value: 50,
+    expect(read(factsForPoint(brief, 1, materials))['food.packing']).toMatchObject({
+      value: 0.5,
       origin: 'entered',
     })
     expect(read(factsForPoint(brief, 1, materials))['food.unevennessMm']).toMatchObject({
       value: 0.4,
       origin: 'entered',
     })
-    expect(read(factsForPoint(brief, 0, materials))['food.packingPct']?.origin).toBe('assumed')
+    expect(read(factsForPoint(brief, 0, materials))['food.packing']?.origin).toBe('assumed')
   })
   it('is computed with a calculation for what is worked out', () => {
     const sheet = factsForPoint(sampleBrief(), 0, materials)

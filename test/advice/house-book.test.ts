@@ -5,10 +5,6 @@ import { loadRulebook } from '../../src/advice/rulebook.ts'
 import { FAN_HALF_ANGLE_DEG } from '../../src/xray/refusals.ts'
 
 const book = loadRulebook()
-const words = book.rules.map((rule) => [
-  rule.id,
-  [rule.event.params.text, rule.because, rule.exception].join(' '),
-])
 
 describe('the house rule book', () => {
   it('passes its lint and is worth the name', () => {
@@ -41,15 +37,10 @@ describe('the house rule book', () => {
     ])
     expect([...book.sources.keys()].filter((id) => !cited.has(id))).toEqual([])
   })
-  it('speaks to a reader in whole sentences without code', () => {
-    for (const [id, said] of words) {
-      expect([id, said]).toEqual([id, expect.stringMatching(/[.!?]$/)])
-      expect([id, said]).toEqual(
-        [id, expect.not.stringMatching(/null|undefined|mustFindMm|bestMm(?!})/)].map((x, i) =>
-          i ? expect.any(String) : x,
-        ),
-      )
-    }
+  it('speaks to a reader in whole sentences', () => {
+    for (const rule of book.rules)
+      for (const said of [rule.event.params.text, rule.because, rule.exception])
+        expect([rule.id, said]).toEqual([rule.id, expect.stringMatching(/^[^\n]+[.!?]$/)])
   })
   it('opens the fan no wider than the physics does', () => {
     expect(book.thresholds.get('fanHalfAngle')?.value).toBe(FAN_HALF_ANGLE_DEG)

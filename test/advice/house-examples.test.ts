@@ -1,39 +1,25 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { type AssessedOption, judge } from '../../src/advice/judge.ts'
-import { toRuleTrace } from '../../src/advice/reason.ts'
 import { type ExampleReport, runExamples } from '../../src/advice/rule-examples.ts'
 import { loadRulebook } from '../../src/advice/rulebook.ts'
+import { advise } from '../../src/advise.ts'
 import { parseBrief } from '../../src/brief/parse.ts'
-import type { Advice, XrayMachine } from '../../src/contract/index.ts'
-import { archetypes, materials } from '../../src/reference/index.ts'
-import { assessXray } from '../../src/xray/assess.ts'
 
 const book = loadRulebook()
 
-/** From brief to rule trace over the x-ray machines it names: parse, physics, rules. */
-async function traceOnly(input: unknown): Promise<Advice> {
-  const parsed = parseBrief(input)
-  if (!parsed.ok)
-    throw new Error(parsed.problems.map(({ path, message }) => `${path}: ${message}`).join('; '))
-  const { brief } = parsed
-  const machines = brief.equipment
-    .map((item) => (typeof item === 'string' ? archetypes.get(item) : item))
-    .filter((machine): machine is XrayMachine & NonNullable<typeof machine> => machine?.family === 'xray')
-  const options = brief.points.flatMap((point, pointIndex) =>
-    machines.map((machine): AssessedOption => {
-      const prefix = `p${pointIndex}.${machine.id}`
-      const assessment = assessXray({ machine, point, contaminants: brief.contaminants, prefix })
-      return { family: 'xray', pointIndex, machine, assessment }
-    }),
-  )
-  const { outcomes } = await judge(book, brief, options, materials)
-  return { trace: { rules: outcomes.map((outcome) => toRuleTrace(outcome, brief)) } } as unknown as Advice
-}
-
-describe('the examples of the house book, with the physics', () => {
+describe('the examples of the house book, through the whole of advise', () => {
   let report: ExampleReport
+  const said = new Set<string>()
   beforeAll(async () => {
-    report = await runExamples(book, traceOnly)
+    report = await runExamples(book, async (input) => {
+      const parsed = parseBrief(input)
+      if (!parsed.ok)
+        throw new Error(parsed.problems.map(({ path, message }) => `${path}: ${message}`).join('; '))
+      const advice = await advise(parsed.brief, { book })
+      const options = advice.points.flatMap((point) => point.options)
+      for (const { text } of [...options.flatMap((option) => option.reasons), ...advice.cautions])
+        said.add(text)
+      return advice
+    })
   }, 120_000)
 
   it.each(book.rules.map(({ id }) => id))('%s', (id) => {
@@ -42,6 +28,10 @@ describe('the examples of the house book, with the physics', () => {
     expect(results.filter(({ passed }) => !passed).map(({ example, message }) => [example, message])).toEqual(
       [],
     )
+  })
+  it('leave no name and no hole in any text', () => {
+    expect(said.size).toBeGreaterThan(book.rules.length / 2)
+    expect([...said].filter((text) => /[{}]|\(no |not known|NaN/.test(text))).toEqual([])
   })
   it('make every rule fire somewhere and stay quiet somewhere', () => {
     expect([report.neverFired, report.alwaysFired]).toEqual([[], []])

@@ -159,7 +159,11 @@ describe('the lint names file, rule and what is allowed', () => {
       () => withRule({ exception: undefined }),
       /"tall-food": exception: exception must be text/,
     ],
-    ['a misspelt key', () => withRule({ becuase: 'x' }), /"tall-food": Unrecognized key: "becuase"/],
+    [
+      'a misspelt key',
+      () => withRule({ becuase: 'x' }),
+      /"tall-food": Unrecognized key: "becuase"; allowed: id, title, .*because/,
+    ],
     [
       'a file that is not JSON',
       () => problemsOf({ raw: { 'broken.json': '{ "subject": ' } }),

@@ -137,7 +137,7 @@ const single = option('xray-single', 'x-ray from above, single energy', {
 
 const coil = option('coil-multi', 'metal detector, several frequencies together', {
   family: 'coil',
-  rank: null,
+  rank: 3,
   burden: 2,
   verdict: 'not-suitable',
   because: 'It sees metal only.',

@@ -99,7 +99,7 @@ export function directSize(
 ): number | null {
   if (!(dPrime(limitMm) >= needed)) return null
   let above = limitMm
-  for (let d = limitMm / 1.04; d > 0.02; d /= 1.04) {
+  for (let d = limitMm / 1.04; d > 0.002; d /= 1.04) {
     if (dPrime(d) < needed) {
       let low = d
       let high = above

@@ -10,6 +10,7 @@ import { Combination } from './combination.tsx'
 import { Comparison } from './comparison.tsx'
 import { HonestNo } from './honest-no.tsx'
 import { Ladders } from './ladders.tsx'
+import { linksTo } from './links.ts'
 import { Quotes } from './quotes.tsx'
 import { Reasons } from './reasons.tsx'
 import { Removals } from './removals.tsx'
@@ -26,7 +27,7 @@ export interface AdvicePageProps {
 
 /** The answer first, then what cannot be done, then the picture, the table, the reasons. */
 export function AdvicePage({ advice, title, names, packed, pointLines, print }: AdvicePageProps) {
-  const links = { packed }
+  const links = linksTo(packed, advice)
   const citations = citationsOf(advice)
   return (
     <Page title={`Advice: ${title}`} packed={packed} here="advice" print={print}>

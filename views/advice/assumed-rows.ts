@@ -1,5 +1,6 @@
 import type { Advice } from '../../src/contract/advice.ts'
-import { pathWords } from '../words/path.ts'
+import { grouped } from '../words/grouped.ts'
+import { fieldWords, pathWords } from '../words/path.ts'
 
 type Assumed = Advice['assumed'][number]
 
@@ -9,12 +10,9 @@ export interface AssumedRow extends Assumed {
 }
 
 export function assumedRows(advice: Advice): AssumedRow[] {
-  const rows = new Map<string, Assumed[]>()
-  for (const assumed of advice.assumed) {
-    const { path, value, range, because } = assumed
-    const key = JSON.stringify([path.replace(/\.\d+\./g, '.*.'), value, range, because])
-    rows.set(key, [...(rows.get(key) ?? []), assumed])
-  }
+  const rows = grouped(advice.assumed, ({ path, value, range, because }) =>
+    JSON.stringify([path.replace(/\.\d+\./g, '.*.'), value, range, because]),
+  )
   return [...rows.values()].flatMap((same) => {
     const [first] = same
     return first ? [{ ...first, words: wordsOf(same, first, advice) }] : []
@@ -25,7 +23,7 @@ function wordsOf(same: readonly Assumed[], first: Assumed, advice: Advice): stri
   if (same.length === 1) return pathWords(first.path, advice)
   const [list] = first.path.split('.')
   const rows = same.map(({ path }) => Number(path.split('.')[1]))
-  const words = pathWords(first.path, advice).replace(/ (at|of contaminant) [^]*$/, '')
+  const words = fieldWords(first.path)
   const all = rows.length === (list === 'points' ? advice.points.length : advice.brief.contaminants.length)
   if (list === 'points')
     return `${words} at ${all ? 'every point' : rows.map((row) => advice.points[row]?.name).join(', ')}`

@@ -1,4 +1,5 @@
 import type { Advice, Caution } from '../../src/contract/advice.ts'
+import { grouped } from '../words/grouped.ts'
 import type { Citations } from './citations.ts'
 import { Cited } from './cited.tsx'
 
@@ -24,9 +25,7 @@ export function Cautions({ advice, citations }: { advice: Advice; citations: Cit
 
 /** A caution that speaks of one contaminant or one machine has another text each time; those stay there. */
 function sharedCautions(cautions: readonly Caution[]): Caution[] {
-  const byId = new Map<string, Caution[]>()
-  for (const caution of cautions) byId.set(caution.id, [...(byId.get(caution.id) ?? []), caution])
-  return [...byId.values()].flatMap((same) => {
+  return [...grouped(cautions, (caution) => caution.id).values()].flatMap((same) => {
     const [first] = same
     return first && same.length > 1 && same.every(({ text }) => text === first.text) ? [first] : []
   })

@@ -3,14 +3,24 @@ import type { Advice, Source } from '../../src/contract/advice.ts'
 /** A source as the page cites it: its number in the list at the end. */
 export interface Citation {
   readonly number: number
-  readonly id: string
   readonly text: string
   readonly mark: string
 }
 
 export type Citations = ReadonlyMap<string, Citation>
 
-/** The sources behind cautions and reasons, numbered in the order they are met on the page. */
+/** Sources numbered in the order they are met on the page, each once. */
+export function numbered(ids: readonly string[], sources: readonly Source[]): Citations {
+  const texts = new Map(sources.map((source) => [source.id, source]))
+  return new Map(
+    [...new Set(ids)].map((id, at) => [
+      id,
+      { number: at + 1, text: texts.get(id)?.text ?? id, mark: texts.get(id)?.mark ?? '' },
+    ]),
+  )
+}
+
+/** The sources behind cautions and reasons of an advice. */
 export function citationsOf(advice: Advice): Citations {
   const options = advice.points.flatMap((point) => point.options)
   const ids = [
@@ -20,11 +30,5 @@ export function citationsOf(advice: Advice): Citations {
       ...option.cautions.flatMap((caution) => caution.sources),
     ]),
   ]
-  const texts = new Map<string, Source>(advice.trace.sources.map((source) => [source.id, source]))
-  return new Map(
-    [...new Set(ids)].map((id, at) => [
-      id,
-      { number: at + 1, id, text: texts.get(id)?.text ?? id, mark: texts.get(id)?.mark ?? '' },
-    ]),
-  )
+  return numbered(ids, advice.trace.sources)
 }

@@ -1,5 +1,13 @@
 import type { Citations } from './citations.ts'
-import { MARK_WORDS } from './source-list.tsx'
+
+/** How well a source stands, in words. */
+const MARK_WORDS: Readonly<Record<string, string>> = {
+  V: 'read in the source',
+  V2: 'quoted by a third party',
+  C: 'computed',
+  M: 'from memory',
+  A: 'assumption',
+}
 
 /** Numbers in brackets, each leading to its source at the end of the page. */
 export function Cited({ ids, citations }: { ids: readonly string[]; citations: Citations }) {

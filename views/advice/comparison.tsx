@@ -3,7 +3,7 @@ import { type Names, pieceWords } from '../words/contaminant.ts'
 import { sizeWords } from '../words/size.ts'
 import { MEETS_WORDS, VERDICT_WORDS } from '../words/verdict.ts'
 import { findingOf, type Wanted, wantedOf } from './findings.ts'
-import { type Links, reasonsAnchor, trailLink } from './links.ts'
+import { type Links, reasonsAnchor, sizeLink, trailLink } from './links.ts'
 import { settingsWords } from './settings-words.ts'
 
 interface Props {
@@ -84,6 +84,7 @@ function OptionRow({
       </th>
       <td>
         <span aria-hidden="true">{verdict.mark}</span> {verdict.words}
+        {option.rank === null ? ', not ranked' : ''}
         <span class="settings">{option.because}</span>
       </td>
       <td class="n">{option.burden}</td>
@@ -98,15 +99,27 @@ function SizeCell({ option, contaminant, links }: { option: Option; contaminant:
   const finding = findingOf(option, contaminant)
   if (!finding) return <td class="n">–</td>
   const { mark, words } = MEETS_WORDS[finding.meets]
-  const sizes =
-    finding.expectedMm === null
-      ? 'none'
-      : `${sizeWords(finding.expectedMm)} / ${sizeWords(finding.cautiousMm)}`
   return (
     <td class="n">
-      <a class="target" href={trailLink(links, finding.calculation)}>
-        {sizes}
-      </a>{' '}
+      {finding.expectedMm === null ? (
+        <a class="target" href={trailLink(links, finding.calculation)}>
+          none
+        </a>
+      ) : (
+        <>
+          <a class="target" href={sizeLink(links, finding, 'expected')}>
+            {sizeWords(finding.expectedMm)}
+          </a>
+          {' / '}
+          {finding.cautiousMm === null ? (
+            '–'
+          ) : (
+            <a class="target" href={sizeLink(links, finding, 'cautious')}>
+              {sizeWords(finding.cautiousMm)}
+            </a>
+          )}
+        </>
+      )}{' '}
       <span class="meets">
         <span aria-hidden="true">{mark}</span>
         <span class="unseen">{words}</span>

@@ -1,8 +1,8 @@
-import type { Advice } from '../../src/contract/advice.ts'
+import type { Advice, Finding } from '../../src/contract/advice.ts'
 import { chanceWords, sizeWords } from '../words/size.ts'
 import { MEETS_WORDS } from '../words/verdict.ts'
 import { findingOf, type Wanted } from './findings.ts'
-import { type Links, trailLink } from './links.ts'
+import { type Links, type SizeName, sizeLink } from './links.ts'
 
 interface Props {
   readonly advice: Advice
@@ -11,7 +11,7 @@ interface Props {
   readonly print: boolean
 }
 
-/** The numbers of one ladder, each row leading to its calculation. */
+/** The numbers of one ladder, each leading to its calculation. */
 export function LadderNumbers({ advice, wanted, links, print }: Props) {
   const caption = `numbers-${wanted.contaminant}`
   return (
@@ -42,7 +42,6 @@ export function LadderNumbers({ advice, wanted, links, print }: Props) {
                 Chance of finding the size asked
               </th>
               <th scope="col">Size asked</th>
-              <th scope="col">Calculation</th>
             </tr>
           </thead>
           <tbody>
@@ -53,22 +52,13 @@ export function LadderNumbers({ advice, wanted, links, print }: Props) {
                 return [
                   <tr>
                     <th scope="row">{`${point.name}: ${option.label}`}</th>
-                    <td class="n">{sizeWords(finding.bestMm)}</td>
-                    <td class="n">{sizeWords(finding.halfMm)}</td>
-                    <td class="n">{sizeWords(finding.expectedMm)}</td>
-                    <td class="n">{sizeWords(finding.sureMm)}</td>
-                    <td class="n">{sizeWords(finding.cautiousMm)}</td>
+                    <Size finding={finding} size="best" links={links} />
+                    <Size finding={finding} size="half" links={links} />
+                    <Size finding={finding} size="expected" links={links} />
+                    <Size finding={finding} size="sure" links={links} />
+                    <Size finding={finding} size="cautious" links={links} />
                     <td class="n">{chanceWords(finding.chanceAtMustFind)}</td>
                     <td>{MEETS_WORDS[finding.meets].words}</td>
-                    <td>
-                      <a class="target" href={trailLink(links, finding.calculation)}>
-                        trail
-                        <span class="unseen">
-                          {' '}
-                          of {option.label} at {point.name}
-                        </span>
-                      </a>
-                    </td>
                   </tr>,
                 ]
               }),
@@ -77,5 +67,20 @@ export function LadderNumbers({ advice, wanted, links, print }: Props) {
         </table>
       </section>
     </details>
+  )
+}
+
+function Size({ finding, size, links }: { finding: Finding; size: SizeName; links: Links }) {
+  const mm = finding[`${size}Mm`]
+  return (
+    <td class="n">
+      {mm === null ? (
+        '–'
+      ) : (
+        <a class="target" href={sizeLink(links, finding, size)}>
+          {sizeWords(mm)}
+        </a>
+      )}
+    </td>
   )
 }

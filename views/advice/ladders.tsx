@@ -3,7 +3,7 @@ import { type LadderGroup, type LadderRow, SizeLadder } from '../../src/charts/s
 import type { Advice, Finding, Option } from '../../src/contract/advice.ts'
 import { measureWords, type Names, pieceWords } from '../words/contaminant.ts'
 import { sizeWords } from '../words/size.ts'
-import { MEETS_WORDS } from '../words/verdict.ts'
+import { MEETS_WORDS, VERDICT_WORDS } from '../words/verdict.ts'
 import { findingOf, type Wanted, wantedOf } from './findings.ts'
 import { LadderKey } from './ladder-key.tsx'
 import { LadderNumbers } from './ladder-numbers.tsx'
@@ -56,10 +56,12 @@ export function Ladders({ advice, names, links, print }: Props) {
   )
 }
 
+/** Machines shown for teaching only are left to the tables. */
 function groupsOf(advice: Advice, wanted: Wanted): LadderGroup[] {
   return advice.points.map((point) => ({
     name: point.name,
     rows: point.options.flatMap((option) => {
+      if (option.rank === null) return []
       const finding = findingOf(option, wanted.contaminant)
       return finding ? [rowOf(option, finding)] : []
     }),
@@ -67,9 +69,10 @@ function groupsOf(advice: Advice, wanted: Wanted): LadderGroup[] {
 }
 
 function rowOf(option: Option, finding: Finding): LadderRow {
-  const { mark, words } = MEETS_WORDS[finding.meets]
+  const { mark, words } =
+    option.verdict === 'not-suitable' ? VERDICT_WORDS['not-suitable'] : MEETS_WORDS[finding.meets]
   return {
-    label: option.label,
+    label: option.label.replace(/ \(.*\)$/, ''),
     bestMm: finding.bestMm,
     halfMm: finding.halfMm,
     expectedMm: finding.expectedMm,

@@ -1,12 +1,21 @@
+import type { Advice, Finding } from '../../src/contract/advice.ts'
+
 /** Addresses of the pages about one brief; `packed` is the brief as it stands in the link. */
 export interface Links {
   readonly packed: string
+  /** Ids of all calculations of the advice, so that no link leads nowhere. */
+  readonly calculations: ReadonlySet<string>
 }
 
-export const trailLink = ({ packed }: Links, calculation: string) =>
+export const linksTo = (packed: string, { trace }: Advice): Links => ({
+  packed,
+  calculations: new Set(trace.calculations.map(({ id }) => id)),
+})
+
+export const trailLink = ({ packed }: Pick<Links, 'packed'>, calculation: string) =>
   `/advice/trail?b=${packed}&id=${encodeURIComponent(calculation)}`
 
-export const rulesLink = ({ packed }: Links, point: number, equipment: string) =>
+export const rulesLink = ({ packed }: Pick<Links, 'packed'>, point: number, equipment: string) =>
   `/advice/rules?b=${packed}&point=${point}&equipment=${encodeURIComponent(equipment)}`
 
 export const rulesPartLink = (links: Links, point: number, equipment: string) =>
@@ -14,3 +23,11 @@ export const rulesPartLink = (links: Links, point: number, equipment: string) =>
 
 /** The anchor of one option's reasons on the advice page. */
 export const reasonsAnchor = (point: number, equipment: string) => `why-${point}-${equipment}`
+
+export type SizeName = 'best' | 'half' | 'expected' | 'sure' | 'cautious'
+
+/** The calculation of one size of a finding; that of its expected size where the other has none of its own. */
+export function sizeLink(links: Links, finding: Finding, size: SizeName): string {
+  const own = finding.calculation.replace(/[^.]+$/, size)
+  return trailLink(links, links.calculations.has(own) ? own : finding.calculation)
+}

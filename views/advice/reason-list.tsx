@@ -1,4 +1,5 @@
 import type { Option, Reason } from '../../src/contract/advice.ts'
+import { grouped } from '../words/grouped.ts'
 import type { Citations } from './citations.ts'
 import { Cited } from './cited.tsx'
 
@@ -34,8 +35,7 @@ export function ReasonLists({ option, citations }: { option: Option; citations: 
 }
 
 function byRule(reasons: readonly Reason[]): Reason[][] {
-  const rules = new Map<string, Reason[]>()
-  for (const reason of reasons) rules.set(reason.rule, [...(rules.get(reason.rule) ?? []), reason])
+  const rules = grouped(reasons, (reason) => reason.rule)
   const decides = (same: Reason[]) => same.some((reason) => reason.decisive)
   return [...rules.values()].sort((a, b) => Number(decides(b)) - Number(decides(a)))
 }

@@ -1,5 +1,5 @@
 import type { ConditionTrace } from '../../src/contract/advice.ts'
-import { type Links, trailLink } from '../advice/links.ts'
+import { trailLink } from '../advice/links.ts'
 import { valueWords } from '../words/size.ts'
 import { TRUTH_WORDS } from '../words/verdict.ts'
 
@@ -17,15 +17,15 @@ const OPERATOR_WORDS: Readonly<Record<string, string>> = {
 }
 
 /** An evaluated condition: every node with its truth, every leaf with value, threshold and margin. */
-export function Condition({ node, links }: { node: ConditionTrace; links: Links }) {
-  if (node.kind === 'leaf') return <Leaf node={node} links={links} />
+export function Condition({ node, packed }: { node: ConditionTrace; packed: string }) {
+  if (node.kind === 'leaf') return <Leaf node={node} packed={packed} />
   return (
     <>
       <span class={`truth ${node.truth}`}>{TRUTH_WORDS[node.truth]}:</span> {GROUP_WORDS[node.kind]}
       <ul>
         {(node.children ?? []).map((child) => (
           <li>
-            <Condition node={child} links={links} />
+            <Condition node={child} packed={packed} />
           </li>
         ))}
       </ul>
@@ -33,7 +33,7 @@ export function Condition({ node, links }: { node: ConditionTrace; links: Links 
   )
 }
 
-function Leaf({ node, links }: { node: ConditionTrace; links: Links }) {
+function Leaf({ node, packed }: { node: ConditionTrace; packed: string }) {
   const { threshold, margin } = node
   const wanted = threshold
     ? Array.isArray(threshold.value)
@@ -58,7 +58,7 @@ function Leaf({ node, links }: { node: ConditionTrace; links: Links }) {
       {node.calculation ? (
         <>
           {' '}
-          <a href={trailLink(links, node.calculation)}>trail</a>
+          <a href={trailLink({ packed }, node.calculation)}>trail</a>
         </>
       ) : null}
     </>

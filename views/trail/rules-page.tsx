@@ -1,11 +1,13 @@
 import type { RuleTrace } from '../../src/contract/advice.ts'
-import type { Links } from '../advice/links.ts'
 import { Page } from '../page.tsx'
+import { grouped } from '../words/grouped.ts'
 import { Condition } from './condition.tsx'
 
 interface Props {
   readonly rules: readonly RuleTrace[]
-  readonly links: Links
+  readonly packed: string
+  /** The contaminants of the brief in words, by their place in it. */
+  readonly pieces: readonly string[]
 }
 
 const OUTCOMES = [
@@ -16,26 +18,34 @@ const OUTCOMES = [
 ] as const
 
 /** Every rule tried on one machine at one point, as a part of the advice page. */
-export function RulesPart({ rules, links }: Props) {
+export function RulesPart({ rules, packed, pieces }: Props) {
   if (rules.length === 0) return <p>No rule was tried on this machine.</p>
   return (
     <>
       {OUTCOMES.map(([outcome, words]) => {
-        const some = rules.filter((rule) => rule.outcome === outcome)
-        if (some.length === 0) return null
+        const byId = grouped(
+          rules.filter((rule) => rule.outcome === outcome),
+          (rule) => rule.id,
+        )
+        if (byId.size === 0) return null
         return (
           <>
             <h4>
-              {words} ({some.length})
+              {words} ({byId.size})
             </h4>
             <ul class="rules">
-              {some.map((rule) => (
+              {[...byId].map(([id, same]) => (
                 <li>
                   <details {...(outcome === 'fired' ? { open: true } : {})}>
-                    <summary>{rule.id}</summary>
-                    <p>
-                      <Condition node={rule.conditions} links={links} />
-                    </p>
+                    <summary>{id}</summary>
+                    <ul>
+                      {same.map((rule) => (
+                        <li>
+                          {rule.contaminant === null ? '' : `${pieces[rule.contaminant] ?? ''}: `}
+                          <Condition node={rule.conditions} packed={packed} />
+                        </li>
+                      ))}
+                    </ul>
                   </details>
                 </li>
               ))}
@@ -48,14 +58,15 @@ export function RulesPart({ rules, links }: Props) {
 }
 
 /** The same as a page of its own. */
-export function RulesPage({ rules, links, label, point }: Props & { label: string; point: string }) {
+export function RulesPage(props: Props & { label: string; point: string }) {
+  const { packed, label, point } = props
   return (
-    <Page title={`Rules tried: ${label}`} packed={links.packed} here="other">
+    <Page title={`Rules tried: ${label}`} packed={packed} here="other">
       <p class="over-title">
-        <a href={`/advice?b=${links.packed}#reasons`}>Advice</a>
+        <a href={`/advice?b=${packed}#reasons`}>Advice</a>
       </p>
       <h1>{`Rules tried: ${label}, ${point}`}</h1>
-      <RulesPart rules={rules} links={links} />
+      <RulesPart {...props} />
     </Page>
   )
 }

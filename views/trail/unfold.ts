@@ -27,3 +27,9 @@ export function unfold(trace: Advice['trace'], id: string): Step | null {
   }
   return calculations.has(id) ? stepOf(id) : null
 }
+
+/** Ids of all sources a trail rests on, in the order they are met. */
+export function sourcesOf(step: Step): string[] {
+  if (step.kind !== 'calculation') return []
+  return [...step.calculation.sources, ...step.inputs.flatMap(sourcesOf)]
+}

@@ -2,15 +2,18 @@ import { fieldAt } from '../../src/brief/form-fields.ts'
 import { labelOf } from '../../src/brief/form-labels.ts'
 import type { Advice } from '../../src/contract/advice.ts'
 
-/** "height of the food at the sorting belt" for points.0.heightMm; with the unit of the field apart. */
-export function pathWords(path: string, advice: Advice): string {
+/** "height of the food" for points.0.heightMm, wherever it holds. */
+export function fieldWords(path: string): string {
   const label = labelOf(path)
-  const words = label === path ? path : label.charAt(0).toLowerCase() + label.slice(1)
+  return label === path ? path : label.charAt(0).toLowerCase() + label.slice(1)
+}
+
+/** "height of the food at the sorting belt" for points.0.heightMm. */
+export function pathWords(path: string, advice: Advice): string {
+  const words = fieldWords(path)
   const [list, row] = path.split('.')
-  if (list === 'points' && row !== undefined) {
-    const name = advice.points[Number(row)]?.name
-    return name ? `${words} at ${name}` : words
-  }
+  const name = list === 'points' && row !== undefined ? advice.points[Number(row)]?.name : undefined
+  if (name) return `${words} at ${name}`
   return list === 'contaminants' && row !== undefined ? `${words} of contaminant ${Number(row) + 1}` : words
 }
 

@@ -17,12 +17,12 @@ export function valueWords(value: number | string | boolean | null): string {
   if (!Number.isFinite(value)) return String(value)
   const size = Math.abs(value)
   if (size !== 0 && (size < 1e-3 || size >= 1e6)) return powerWords(value)
-  return String(Number(value.toPrecision(4)))
+  return String(Number(value.toPrecision(4))).replace('-', '−')
 }
 
 function powerWords(value: number): string {
   const [digits = '', power = '0'] = value.toExponential(3).split('e')
-  return `${Number(digits)} × 10${[...String(Number(power))].map(raised).join('')}`
+  return `${digits.startsWith('-') ? '−' : ''}${Math.abs(Number(digits))} × 10${[...String(Number(power))].map(raised).join('')}`
 }
 
 function raised(character: string): string {

@@ -1,8 +1,11 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
+import { wantedOf } from '../../../views/advice/findings.ts'
 import { RulesPage, RulesPart } from '../../../views/trail/rules-page.tsx'
+import { pieceWords } from '../../../views/words/contaminant.ts'
 import type { Advise } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
+import { materialNames } from '../choices.ts'
 
 /** Every rule tried on one machine at one point, fired or not. */
 async function triedRules(c: Context, advise: Advise) {
@@ -17,7 +20,8 @@ async function triedRules(c: Context, advise: Advise) {
       (rule.equipment === option.equipment || rule.equipment === '') &&
       (rule.point === point.name || rule.point === ''),
   )
-  return { rules, links: { packed }, label: option.label, point: point.name }
+  const pieces = wantedOf(advice).map((piece) => pieceWords(piece, materialNames))
+  return { rules, packed, pieces, label: option.label, point: point.name }
 }
 
 export const rulesPage = (advise: Advise) => async (c: Context) =>
@@ -25,6 +29,6 @@ export const rulesPage = (advise: Advise) => async (c: Context) =>
 
 /** The same for the place on the advice page where it is opened. */
 export const rulesPart = (advise: Advise) => async (c: Context) => {
-  const { rules, links } = await triedRules(c, advise)
-  return c.html(<RulesPart rules={rules} links={links} />)
+  const { rules, packed, pieces } = await triedRules(c, advise)
+  return c.html(<RulesPart rules={rules} packed={packed} pieces={pieces} />)
 }
