@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { whatWouldChange } from './advice/change.ts'
 import { combine } from './advice/combine.ts'
 import { xrayFindings } from './advice/findings.ts'
 import { type AssessedOption, judge } from './advice/judge.ts'
@@ -9,6 +10,7 @@ import { toRuleTrace } from './advice/reason.ts'
 import { loadRulebook, type Rulebook } from './advice/rulebook.ts'
 import { STANDING_CAUTIONS } from './advice/safety.ts'
 import { summarise } from './advice/summary.ts'
+import { parseBrief } from './brief/index.ts'
 import type { Advice, Brief, Calculation, Caution, Finding, Source } from './contract/index.ts'
 import { materials, sources as referenceSources, referenceVersion } from './reference/index.ts'
 import { assessXray } from './xray/assess.ts'
@@ -18,6 +20,8 @@ const { version } = JSON.parse(readFileSync(new URL('../package.json', import.me
 }
 
 export interface AdviseOptions {
+  /** Leaves out the search for what would change the advice. */
+  readonly withoutChanges?: boolean
   /** The rule book to decide by; the house's own unless given. */
   readonly book?: Rulebook
 }
@@ -38,6 +42,16 @@ function assess(
     assessed: { family: 'xray', pointIndex, machine, assessment },
     findings: xrayFindings(brief, pointIndex, assessment),
   }
+}
+
+/** What would change the advice, searched by giving advice on changed briefs. */
+async function changesOf(brief: Brief, points: Advice['points'], book: Rulebook, options: AdviseOptions) {
+  if (options.withoutChanges) return { changes: [], changesNote: '' }
+  const machineOf = (id: string) => brief.equipment.find((m) => typeof m !== 'string' && m.id === id) ?? id
+  return whatWouldChange(brief, points, machineOf, async (given) => {
+    const parsed = parseBrief(given)
+    return parsed.ok ? advise(parsed.brief, { book, withoutChanges: true }) : null
+  })
 }
 
 /** Each id once, in the order first met. */
@@ -97,7 +111,7 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
     summary: summarise(brief, points),
     points,
     combination: combine(brief, points),
-    changes: [],
+    ...(await changesOf(brief, points, book, options)),
     quotes: judgeQuotes(brief, points),
     register: {},
     checks: {},

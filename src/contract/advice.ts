@@ -220,6 +220,8 @@ export const adviceSchema = z
         verified: z.boolean(),
       }),
     ),
+    /** Says so when no change is shown. */
+    changesNote: z.string(),
     quotes: z.array(
       z.object({
         quote: z.number().int(),

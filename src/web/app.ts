@@ -18,8 +18,8 @@ import { sendBrief } from './pages/send-brief.ts'
 import { trailPage } from './pages/trail-page.tsx'
 
 /** Every address the program answers. */
-export function createApp(asked: Advise = advise): Hono {
-  const advisor = remembering(asked)
+export function createApp(answers: Advise = advise): Hono {
+  const advisor = remembering(answers)
   const app = new Hono()
   app.use(safeHeaders)
   app.use(compress())

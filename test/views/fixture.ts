@@ -193,6 +193,7 @@ export const advice: Advice = {
       verified: true,
     },
   ],
+  changesNote: 'Depth and speed were tried together.',
   quotes: [],
   register: {},
   checks: {},

@@ -22,11 +22,13 @@ export interface AdvicePageProps {
   readonly names: Names
   readonly packed: string
   readonly pointLines: readonly string[]
-  readonly print: boolean
+  /** Day of printing for the version for paper, with everything open; null on the screen. */
+  readonly printedOn: string | null
 }
 
 /** The answer first, then what cannot be done, then the picture, the table, the reasons. */
-export function AdvicePage({ advice, title, names, packed, pointLines, print }: AdvicePageProps) {
+export function AdvicePage({ advice, title, names, packed, pointLines, printedOn }: AdvicePageProps) {
+  const print = printedOn !== null
   const links = linksTo(packed, advice)
   const citations = citationsOf(advice)
   return (
@@ -46,7 +48,7 @@ export function AdvicePage({ advice, title, names, packed, pointLines, print }: 
       <Assumptions advice={advice} links={links} />
       <Cautions advice={advice} citations={citations} />
       <CitedSources citations={citations} />
-      <Versions advice={advice} />
+      <Versions advice={advice} packed={packed} printedOn={printedOn} />
     </Page>
   )
 }

@@ -8,9 +8,9 @@ export function Changes({ advice }: { advice: Advice }) {
     <section aria-labelledby="changes">
       <h2 id="changes">What would change it</h2>
       {advice.changes.length === 0 ? (
-        <p>No change was found among the inputs you can act on that would alter this answer.</p>
+        <p>{advice.changesNote}</p>
       ) : (
-        <ul class="changes">
+        <ul>
           {advice.changes.map((change) => (
             <li>
               {change.inputs

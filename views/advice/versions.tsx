@@ -1,12 +1,27 @@
 import type { Advice } from '../../src/contract/advice.ts'
 
+interface Props {
+  readonly advice: Advice
+  readonly packed: string
+  /** Day of printing, e.g. "25 November 2026"; null on the screen. */
+  readonly printedOn: string | null
+}
+
 /** Which program, rule book and reference data gave this answer, so that it can be had again. */
-export function Versions({ advice }: { advice: Advice }) {
+export function Versions({ advice, packed, printedOn }: Props) {
   const { gritwise, rules, reference } = advice.versions
+  const versions = `gritwise ${gritwise}, rule book ${rules}, reference data ${reference}.`
+  if (printedOn === null)
+    return (
+      <p class="versions">
+        {versions} The whole brief is in the address of this page: kept as a bookmark, it gives this answer
+        again with the same versions.
+      </p>
+    )
   return (
     <p class="versions">
-      gritwise {gritwise}, rule book {rules}, reference data {reference}. The whole brief is in the address of
-      this page: kept as a bookmark, it gives this answer again with the same versions.
+      {versions} Printed on {printedOn}. The brief, for the address after /advice?b= :{' '}
+      <span class="address">{packed}</span>
     </p>
   )
 }

@@ -1,58 +1,66 @@
-import type { Option } from '../../src/contract/advice.ts'
+import type { Finding, Option, Zone } from '../../src/contract/advice.ts'
 import { type Names, pieceWords } from '../words/contaminant.ts'
+import { grouped } from '../words/grouped.ts'
 import { sizeWords } from '../words/size.ts'
 import { type Links, trailLink } from './links.ts'
 
-const STATE_WORDS = { findable: 'findable', degraded: 'worse than elsewhere', blind: 'blind' } as const
+interface Props {
+  readonly option: Option
+  readonly point: number
+  readonly names: Names
+  readonly links: Links
+}
 
-/** Places in a container where a piece hides, per contaminant; nothing where there are none. */
-export function Zones({
-  option,
-  point,
-  names,
-  links,
-}: {
-  option: Option
-  point: number
-  names: Names
-  links: Links
-}) {
-  const rows = option.findings.flatMap((finding) => finding.zones.map((zone) => ({ finding, zone })))
-  if (rows.length === 0) return null
+/** Places in a container where a piece hides, a column per contaminant; nothing where there are none. */
+export function Zones({ option, point, names, links }: Props) {
+  const findings = option.findings.filter((finding) => finding.zones.length > 0)
+  if (findings.length === 0) return null
+  const zones = grouped(
+    findings.flatMap((finding) => finding.zones),
+    (zone) => zone.name,
+  )
   const caption = `zones-${point}-${option.equipment}`
   return (
     <section class="scroll" tabindex={0} aria-labelledby={caption}>
       <table>
-        <caption id={caption}>Where in the container</caption>
+        <caption id={caption}>Where in the container: expected size there, mm</caption>
         <thead>
           <tr>
-            <th scope="col">Contaminant</th>
             <th scope="col">Zone</th>
-            <th scope="col">State</th>
             <th scope="col" class="n">
               Container in the beam, mm
             </th>
-            <th scope="col" class="n">
-              Expected size there, mm
-            </th>
+            {findings.map((finding) => (
+              <th scope="col" class="n">
+                <a href={trailLink(links, finding.calculation)}>{pieceWords(finding, names)}</a>
+              </th>
+            ))}
             <th scope="col">Because</th>
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ finding, zone }) => (
+          {[...zones].map(([name, same]) => (
             <tr>
-              <th scope="row">
-                <a href={trailLink(links, finding.calculation)}>{pieceWords(finding, names)}</a>
-              </th>
-              <td>{zone.name}</td>
-              <td>{STATE_WORDS[zone.state]}</td>
-              <td class="n">{sizeWords(zone.pathMm)}</td>
-              <td class="n">{sizeWords(zone.sizeMm)}</td>
-              <td class="prose">{zone.because}</td>
+              <th scope="row">{name}</th>
+              <td class="n">{sizeWords(same[0]?.pathMm ?? null)}</td>
+              {findings.map((finding) => (
+                <td class="n">{zoneWords(zoneOf(finding, name))}</td>
+              ))}
+              <td class="prose">{same[0]?.because}</td>
             </tr>
           ))}
         </tbody>
       </table>
     </section>
   )
+}
+
+const zoneOf = (finding: Finding, name: string): Zone | undefined =>
+  finding.zones.find((zone) => zone.name === name)
+
+function zoneWords(zone: Zone | undefined): string {
+  if (!zone) return '–'
+  if (zone.state === 'blind') return 'blind'
+  const size = zone.sizeMm === null ? 'no size' : sizeWords(zone.sizeMm)
+  return zone.state === 'degraded' ? `${size}, worse` : size
 }

@@ -3,27 +3,29 @@ import { AdvicePage } from '../../../views/advice/advice-page.tsx'
 import { falseRejectWords } from '../../../views/words/false-rejects.ts'
 import { writeForm } from '../../brief/form.ts'
 import type { Brief } from '../../contract/index.ts'
-import type { Advise } from '../advisor.ts'
+import type { Advisor } from '../advisor.ts'
 import { askedBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
 import { checkForm } from '../sheet.ts'
 import { showForm } from './brief-page.tsx'
 
+const today = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' })
+
 /** The advice on the brief in the address; the form with its problems where the brief is not whole. */
-export const advicePage = (advise: Advise) => async (c: Context) => {
+export const advicePage = (advisor: Advisor) => async (c: Context) => {
   const asked = askedBrief(c)
   if (!asked.ok) {
     const answers = writeForm(asked.input)
-    return showForm(c, advise, answers, { problems: checkForm(answers).problems })
+    return showForm(c, advisor, answers, { problems: checkForm(answers).problems })
   }
   return c.html(
     <AdvicePage
-      advice={await advise(asked.brief)}
+      advice={await advisor.whole(asked.brief)}
       title={asked.brief.title}
       names={materialNames}
       packed={asked.packed}
       pointLines={asked.brief.points.map(pointLine)}
-      print={c.req.query('print') === '1'}
+      printedOn={c.req.query('print') === '1' ? today.format(new Date()) : null}
     />,
   )
 }

@@ -2,17 +2,17 @@ import type { Context } from 'hono'
 import { BriefPage } from '../../../views/brief/brief-page.tsx'
 import { type Answers, writeForm } from '../../brief/form.ts'
 import type { Problem } from '../../contract/index.ts'
-import type { Advise } from '../advisor.ts'
+import type { Advisor } from '../advisor.ts'
 import { askedBrief } from '../asked-brief.ts'
 import { demoLinks } from '../demo-links.ts'
 import { packBrief } from '../packed-brief.ts'
 import { checkForm, EMPTY_FORM, sheetOf } from '../sheet.ts'
 
 /** The empty brief, or the one in the address opened in the form. */
-export const briefPage = (advise: Advise) => async (c: Context) => {
-  if (c.req.query('b') === undefined) return showForm(c, advise, EMPTY_FORM)
+export const briefPage = (advisor: Advisor) => async (c: Context) => {
+  if (c.req.query('b') === undefined) return showForm(c, advisor, EMPTY_FORM)
   const asked = askedBrief(c)
-  return showForm(c, advise, writeForm(asked.ok ? asked.brief.given : asked.input))
+  return showForm(c, advisor, writeForm(asked.ok ? asked.brief.given : asked.input))
 }
 
 interface More {
@@ -22,7 +22,7 @@ interface More {
 }
 
 /** The form with these answers; 422 where there are problems to show. */
-export async function showForm(c: Context, advise: Advise, answers: Answers, more: More = {}) {
+export async function showForm(c: Context, advisor: Advisor, answers: Answers, more: More = {}) {
   const { problems = [], imported } = more
   const checked = checkForm(answers)
   const { brief } = checked
@@ -32,7 +32,7 @@ export async function showForm(c: Context, advise: Advise, answers: Answers, mor
       problems={problems}
       packed={brief ? packBrief(brief.given) : null}
       demos={demoLinks}
-      headline={brief ? await advise(brief) : null}
+      headline={brief ? await advisor.quick(brief) : null}
       {...(imported ? { imported } : {})}
     />,
     problems.length > 0 ? 422 : 200,

@@ -1,17 +1,17 @@
 import type { Context } from 'hono'
 import { parseBrief } from '../../brief/index.ts'
-import type { Advise } from '../advisor.ts'
+import type { Advisor } from '../advisor.ts'
 import { packBrief } from '../packed-brief.ts'
 import { EMPTY_FORM } from '../sheet.ts'
 import { showForm } from './brief-page.tsx'
 
 /** A brief pasted or uploaded as JSON: into the form when it is good, back with the reason when not. */
-export const bringInBrief = (advise: Advise) => async (c: Context) => {
+export const bringInBrief = (advisor: Advisor) => async (c: Context) => {
   const { json, file } = await c.req.parseBody()
   const typed =
     file instanceof File && file.size > 0 ? await file.text() : typeof json === 'string' ? json : ''
   const refuse = (wrong: string) =>
-    showForm(c, advise, EMPTY_FORM, {
+    showForm(c, advisor, EMPTY_FORM, {
       problems: [{ path: 'brief-json', message: wrong }],
       imported: { typed, wrong },
     })

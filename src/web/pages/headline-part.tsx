@@ -2,16 +2,16 @@ import type { Context } from 'hono'
 import { Headline } from '../../../views/brief/headline.tsx'
 import { NoteLine } from '../../../views/brief/note-line.tsx'
 import { fieldAt } from '../../brief/form-fields.ts'
-import type { Advise } from '../advisor.ts'
+import type { Advisor } from '../advisor.ts'
 import { formAnswers } from '../form-answers.ts'
 import { checkForm, notesOf } from '../sheet.ts'
 
 /** The answer so far and the line under each field, while the form is being filled; never a complaint. */
-export const headlinePart = (advise: Advise) => async (c: Context) => {
+export const headlinePart = (advisor: Advisor) => async (c: Context) => {
   const answers = await formAnswers(c)
   const checked = checkForm(answers)
   const notes = notesOf(answers, checked)
-  const advice = checked.brief ? await advise(checked.brief) : null
+  const advice = checked.brief ? await advisor.quick(checked.brief) : null
   const lines = Object.keys(answers).filter(
     (path) => !['words', 'text', undefined].includes(fieldAt(path)?.kind),
   )

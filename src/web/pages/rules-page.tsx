@@ -3,14 +3,14 @@ import { HTTPException } from 'hono/http-exception'
 import { wantedOf } from '../../../views/advice/findings.ts'
 import { RulesPage, RulesPart } from '../../../views/trail/rules-page.tsx'
 import { pieceWords } from '../../../views/words/contaminant.ts'
-import type { Advise } from '../advisor.ts'
+import type { Advisor } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
 
 /** Every rule tried on one machine at one point, fired or not. */
-async function triedRules(c: Context, advise: Advise) {
+async function triedRules(c: Context, advisor: Advisor) {
   const { packed, brief } = goodBrief(c)
-  const advice = await advise(brief)
+  const advice = await advisor.quick(brief)
   const point = advice.points[Number(c.req.query('point'))]
   const option = point?.options.find(({ equipment }) => equipment === c.req.query('equipment'))
   if (!point || !option)
@@ -24,11 +24,11 @@ async function triedRules(c: Context, advise: Advise) {
   return { rules, packed, pieces, label: option.label, point: point.name }
 }
 
-export const rulesPage = (advise: Advise) => async (c: Context) =>
-  c.html(<RulesPage {...(await triedRules(c, advise))} />)
+export const rulesPage = (advisor: Advisor) => async (c: Context) =>
+  c.html(<RulesPage {...(await triedRules(c, advisor))} />)
 
 /** The same for the place on the advice page where it is opened. */
-export const rulesPart = (advise: Advise) => async (c: Context) => {
-  const { rules, packed, pieces } = await triedRules(c, advise)
+export const rulesPart = (advisor: Advisor) => async (c: Context) => {
+  const { rules, packed, pieces } = await triedRules(c, advisor)
   return c.html(<RulesPart rules={rules} packed={packed} pieces={pieces} />)
 }

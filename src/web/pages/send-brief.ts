@@ -1,19 +1,19 @@
 import type { Context } from 'hono'
 import { addRow, readAction, removeRow } from '../../brief/form-rows.ts'
-import type { Advise } from '../advisor.ts'
+import type { Advisor } from '../advisor.ts'
 import { formAnswers } from '../form-answers.ts'
 import { packBrief } from '../packed-brief.ts'
 import { checkForm } from '../sheet.ts'
 import { showForm } from './brief-page.tsx'
 
 /** The form sent: to the advice when it is good, back with every answer kept when it is not. */
-export const sendBrief = (advise: Advise) => async (c: Context) => {
+export const sendBrief = (advisor: Advisor) => async (c: Context) => {
   const { action, ...answers } = await formAnswers(c)
   const asked = readAction(action)
-  if (asked.do === 'add') return showForm(c, advise, addRow(answers, asked.list))
-  if (asked.do === 'remove') return showForm(c, advise, removeRow(answers, asked.row))
-  if (asked.do === 'check') return showForm(c, advise, answers)
+  if (asked.do === 'add') return showForm(c, advisor, addRow(answers, asked.list))
+  if (asked.do === 'remove') return showForm(c, advisor, removeRow(answers, asked.row))
+  if (asked.do === 'check') return showForm(c, advisor, answers)
   const { brief, problems } = checkForm(answers)
   if (brief) return c.redirect(`/advice?b=${packBrief(brief.given)}`, 303)
-  return showForm(c, advise, answers, { problems })
+  return showForm(c, advisor, answers, { problems })
 }

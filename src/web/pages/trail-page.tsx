@@ -3,14 +3,14 @@ import { HTTPException } from 'hono/http-exception'
 import { aboutCalculation } from '../../../views/trail/about.ts'
 import { TrailPage } from '../../../views/trail/trail-page.tsx'
 import { unfold } from '../../../views/trail/unfold.ts'
-import type { Advise } from '../advisor.ts'
+import type { Advisor } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
 
 /** One calculation of the advice, walked to its end. */
-export const trailPage = (advise: Advise) => async (c: Context) => {
+export const trailPage = (advisor: Advisor) => async (c: Context) => {
   const { packed, brief } = goodBrief(c)
-  const advice = await advise(brief)
+  const advice = await advisor.quick(brief)
   const id = c.req.query('id') ?? ''
   const trail = unfold(advice.trace, id)
   if (trail?.kind !== 'calculation')

@@ -1,0 +1,50 @@
+import { spawnSync } from 'node:child_process'
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+
+const biome = fileURLToPath(new URL('../node_modules/.bin/biome', import.meta.url))
+let house = ''
+
+beforeAll(() => {
+  house = mkdtempSync(join(tmpdir(), 'walls-'))
+  cpSync(new URL('../biome.json', import.meta.url), join(house, 'biome.json'))
+})
+afterAll(() => rmSync(house, { recursive: true }))
+
+/** What the linter says of an empty house with one file in it that has one import. */
+function lint(path: string, from: string): string {
+  const file = join(house, path)
+  mkdirSync(dirname(file), { recursive: true })
+  writeFileSync(file, `import { x } from '${from}'\nexport const y = x\n`)
+  const { stdout, stderr } = spawnSync(biome, ['lint', path], { cwd: house, encoding: 'utf8' })
+  rmSync(file)
+  return stdout + stderr
+}
+
+describe('walls between the rooms', () => {
+  it.each([
+    ['src/contract/new.ts', '../brief/index.ts'],
+    ['src/reference/new.ts', '../contract/index.ts'],
+    ['src/brief/new.ts', '../xray/assess.ts'],
+    ['src/xray/new.ts', '../advice/facts.ts'],
+    ['src/xray/new.ts', 'json-rules-engine'],
+    ['src/coil/new.ts', '../xray/assess.ts'],
+    ['src/advice/new.ts', '../web/app.ts'],
+    ['src/advice/new.ts', '../advise.ts'],
+    ['views/new.tsx', '../src/xray/assess.ts'],
+    ['src/charts/new.tsx', '../advice/facts.ts'],
+  ])('%s may not import %s', (path, from) => {
+    expect(lint(path, from)).toContain('noRestrictedImports')
+  })
+
+  it.each([
+    ['src/xray/new.ts', '../reference/index.ts'],
+    ['src/advice/new.ts', '../xray/assess.ts'],
+    ['views/new.tsx', '../src/contract/index.ts'],
+  ])('%s may import %s', (path, from) => {
+    expect(lint(path, from)).not.toContain('noRestrictedImports')
+  })
+})
