@@ -8,7 +8,7 @@ import { type Candidate, outcomesFor, rankOptions } from './advice/options.ts'
 import { judgeQuotes } from './advice/quotes.ts'
 import { toRuleTrace } from './advice/reason.ts'
 import { loadRulebook, type Rulebook } from './advice/rulebook.ts'
-import { STANDING_CAUTIONS } from './advice/safety.ts'
+import { RADIATION_CAUTION, STANDING_CAUTIONS } from './advice/safety.ts'
 import { summarise } from './advice/summary.ts'
 import { parseBrief } from './brief/index.ts'
 import type { Advice, Brief, Calculation, Caution, Finding, Source } from './contract/index.ts'
@@ -125,6 +125,10 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
         judgement.outcomes.filter((o) => o.outcome === 'fired').flatMap((o) => [...o.sources]),
       ),
     },
-    cautions: byId([...cautions, ...STANDING_CAUTIONS]),
+    cautions: byId([
+      ...cautions,
+      ...(assessed.some((one) => one.family === 'xray') ? [RADIATION_CAUTION] : []),
+      ...STANDING_CAUTIONS,
+    ]),
   }
 }

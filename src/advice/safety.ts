@@ -1,5 +1,12 @@
 import type { Caution } from '../contract/index.ts'
 
+/** Where any x-ray machine is compared. */
+export const RADIATION_CAUTION: Caution = {
+  id: 'x-rays',
+  text: 'X-rays injure. A machine runs only as a closed cabinet with its interlocks working, notified or registered as local law asks, with a qualified radiation expert consulted, and nobody reaches through a curtain. X-ray inspection is x-raying, not irradiating, food; the dose ceilings of local law still apply.',
+  sources: [],
+}
+
 /** Cautions every advice carries, whatever the rules say. */
 export const STANDING_CAUTIONS: readonly Caution[] = [
   {

@@ -124,7 +124,7 @@ export function rangeOf(path: string): string {
   const field = fieldAt(path)
   if (field?.kind !== 'measure') return ''
   const plain = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 9 })
-  return `${plain.format(field.min)} to ${plain.format(field.max)} ${field.unit}`.trim()
+  return `${plain.format(field.min)} to ${plain.format(field.max)} ${field.unit}`.trim().replace('-', '−')
 }
 
 /** What to do about an answer that is needed and empty. */

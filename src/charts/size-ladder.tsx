@@ -12,6 +12,8 @@ export interface LadderRow {
   readonly mark: string
   /** Stands beside the bar, e.g. "2.5 to 2.9 mm". */
   readonly numbers: string
+  /** True where a rule rules the machine out, whatever its sizes: its bar is left hollow. */
+  readonly ruledOut: boolean
 }
 
 export interface LadderGroup {
@@ -118,7 +120,7 @@ function MustFind({ at, words, bottom }: { at: number; words: string; bottom: nu
 function Row({ row, axis, y, hatch }: { row: LadderRow; axis: MmAxis; y: number; hatch: string }) {
   const middle = y + 31
   return (
-    <g class="machine">
+    <g class={row.ruledOut ? 'machine ruled-out' : 'machine'}>
       <text class="name" x="0" y={y + 15}>
         {row.label}
       </text>

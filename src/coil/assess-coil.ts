@@ -1,6 +1,6 @@
 import type { CoilMachine, Contaminant, Machine, Point } from '../contract/index.ts'
 import { normalUpperQuantile } from '../numerics/normal.ts'
-import type { CoilAssessment, CoilLayer } from './assessment.ts'
+import type { CoilAssessment } from './assessment.ts'
 import { backgroundOf } from './background.ts'
 import { findingOf } from './finding.ts'
 import { emptyHearings, type FindingContext, spreadOf } from './finding-context.ts'
@@ -8,13 +8,13 @@ import { fittingSizes, gainsFrom } from './fitting.ts'
 import { frequencySubsets } from './frequency-choice.ts'
 import { searchFrequencies } from './frequency-search.ts'
 import { coilLabels } from './labels.ts'
+import { layerSummary } from './layer-summary.ts'
 import { fieldOpening } from './opening.ts'
-import { conductingParts } from './packaging.ts'
 import { COIL_PARAMETERS, type CoilParameters, cautiousParameters } from './parameters.ts'
 import { pieceOf } from './piece.ts'
-import { type Situation, situationOf } from './situation.ts'
+import { situationOf } from './situation.ts'
 import { emptyFinding, staticFieldNote } from './static-field.ts'
-import { metalFreeZoneMm, packGapMm } from './surroundings.ts'
+import { metalFreeZoneMm, packGap } from './surroundings.ts'
 import { coilTrail } from './trail.ts'
 
 export type StaticFieldMachine = Extract<Machine, { family: 'static-field' }>
@@ -32,32 +32,6 @@ export interface CoilInput {
 }
 
 const toHz = (kHz: readonly number[]): number[] => kHz.map((f) => f * 1000)
-
-function layersOf(point: Point, situation: Situation): readonly CoilLayer[] {
-  if (situation.arrangement !== 'tunnel') return []
-  return conductingParts(point.parts).map(
-    ({ part, kind, conductanceS, mostConductanceS, magnetic, film }) => ({
-      material: part.material,
-      place: part.place,
-      kind,
-      conductanceS,
-      mostConductanceS,
-      magnetic: magnetic !== null,
-      film,
-    }),
-  )
-}
-
-function packGap(point: Point, openingHeightMm: number) {
-  const pitchMm =
-    point.packsPerMin === null || point.stage !== 'packed'
-      ? null
-      : (point.speedMPerMin * 1000 * point.lanes) / point.packsPerMin
-  return {
-    neededMm: packGapMm(openingHeightMm),
-    givenMm: pitchMm === null ? null : Math.max(0, pitchMm - point.lengthMm),
-  }
-}
 
 /**
  * Findable sizes of a balanced-coil metal detector at a point, with all that led to them. A refused pack
@@ -90,7 +64,7 @@ export function assessCoil(input: CoilInput): CoilAssessment {
     choices: choicesKHz.map(toHz),
   }
   const openingHeightMm = fieldOpening(situation.opening).heightM * 1000
-  const layers = layersOf(point, situation)
+  const layers = layerSummary(point, situation.arrangement)
   const base = {
     arrangement: situation.arrangement,
     refusals: situation.refusals,

@@ -93,6 +93,8 @@ export interface CoilFinding {
   readonly orientations: readonly OrientationSize[]
   /** Sizes missed although a smaller one is found. */
   readonly missedAgain: readonly MissedAgain[]
+  /** Iron so large that it turns flux-expelling at every frequency in use: do not trust the size. */
+  readonly frequencyUnsuitable: boolean
   /** Common-practice floor under cautiousMm, as a size of this shape; null where it does not apply. */
   readonly floorMm: number | null
   /** Which assumption widens the range from expected to cautious most. */

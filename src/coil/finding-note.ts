@@ -11,6 +11,7 @@ interface NoteFacts {
   readonly weak: Orientation | null
   readonly windows: readonly MissedAgain[]
   readonly piece: Piece
+  readonly frequencyUnsuitable: boolean
   readonly listen: Listening
   readonly context: FindingContext
 }
@@ -28,23 +29,15 @@ function windowText(windows: readonly MissedAgain[]): string {
   return windows
     .map(({ fromMm, toMm }) =>
       toMm === null
-        ? `Found below ${mm(fromMm)}, missed again above it.`
-        : `Found below ${mm(fromMm)}, missed again from there to ${mm(toMm)}.`,
+        ? `Found up to ${mm(fromMm)}, missed again above it.`
+        : `Found up to ${mm(fromMm)}, then missed again up to ${mm(toMm)}.`,
     )
     .join(' ')
 }
 
 /** Why a size is missing, or what the reader must know beside it. */
-export function noteOf({
-  best,
-  expectedMm,
-  limitMm,
-  weak,
-  windows,
-  piece,
-  listen,
-  context,
-}: NoteFacts): string {
+export function noteOf(facts: NoteFacts): string {
+  const { best, expectedMm, limitMm, weak, windows, piece, frequencyUnsuitable, listen, context } = facts
   const texts: string[] = []
   if (best === null) {
     texts.push(`Not found up to ${mm(limitMm)} even in the empty opening.`)
@@ -59,14 +52,12 @@ export function noteOf({
             : 'the opening is too large for it'
     texts.push(`Not found reliably up to ${mm(limitMm)}: ${cause}.`)
   }
-  if (windows.length > 0) {
-    texts.push(windowText(windows))
-    if (piece.metal.ferromagnetic) {
-      const khz = listen.hearing.frequenciesHz.map((f) => f / 1000).join(', ')
-      texts.push(
-        `At ${khz} kHz the answer of a large piece of iron turns towards that of the background: the frequency does not suit iron here.`,
-      )
-    }
+  if (windows.length > 0) texts.push(windowText(windows))
+  if (frequencyUnsuitable) {
+    const khz = listen.hearing.frequenciesHz.map((f) => f / 1000).join(', ')
+    texts.push(
+      `${khz} kHz does not suit iron here: a piece of iron this large turns from magnetic to flux-expelling, and its size is not to be trusted.`,
+    )
   }
   if (weak) texts.push(orientationText(piece, weak))
   return texts.join(' ')

@@ -4,6 +4,7 @@ import { cautionRange } from './caution-range.ts'
 import { bestMm, type FindingContext, limitOf } from './finding-context.ts'
 import { noteOf } from './finding-note.ts'
 import { NEAR_WALL_GAIN } from './geometry-factor.ts'
+import { ironTurned } from './iron-turns.ts'
 import { missedAgain } from './last-crossing.ts'
 import { hasDirection, type Piece } from './piece.ts'
 import {
@@ -83,6 +84,9 @@ export function findingOf(
   const weak = hasDirection(piece.shape) ? weakest.orientation : null
   const range = cautionRange(context, piece, listen.hearing.frequenciesHz, expectedMm, weak)
   const windows = missedAgain(weakest.curve, LEVELS.found, limitMm)
+  const frequencyUnsuitable =
+    (windows.length > 0 && piece.metal.ferromagnetic) ||
+    ironTurned(piece, expectedMm, listen.hearing.frequenciesHz)
   const { mustFindMm } = contaminant
   const askedMm = mustFindMm ?? expectedMm
   const nearWall = weakestMm(orientedCurves(listen, piece, NEAR_WALL_GAIN), LEVELS.found, limitMm)
@@ -129,7 +133,8 @@ export function findingOf(
         'a third stronger coupling at 0.3 of the opening height from the centre',
       ),
     ],
-    note: noteOf({ best, expectedMm, limitMm, weak, windows, piece, listen, context }),
+    frequencyUnsuitable,
+    note: noteOf({ best, expectedMm, limitMm, weak, windows, piece, frequencyUnsuitable, listen, context }),
     calculation,
   }
 }

@@ -1,4 +1,5 @@
 import type { Caution, Point } from '../contract/index.ts'
+import { conductivityRules } from '../reference/electrical.ts'
 import type { CoilFinding, CoilLayer } from './assessment.ts'
 import type { Situation } from './situation.ts'
 
@@ -41,7 +42,9 @@ export function coilLabels(facts: LabelFacts): readonly Caution[] {
       ['metallised-film-resistance', 'thin-sheet'],
     )
   }
-  if (conductivity.state === 'frozen' || conductivity.state === 'partly-frozen') {
+  const coldAsEntered =
+    conductivity.state === 'entered' && point.product.temperatureC <= conductivityRules.freezing.startsC
+  if (conductivity.state === 'frozen' || conductivity.state === 'partly-frozen' || coldAsEntered) {
     label(
       'frozen-only',
       'Holds while the food stays as cold as stated: a thawed rim conducts like the thawed food. Watch the highest temperature and the longest belt stop.',
@@ -53,6 +56,13 @@ export function coilLabels(facts: LabelFacts): readonly Caution[] {
       'missed-again',
       `At ${facts.frequenciesKHz.join(', ')} kHz some sizes are found and larger ones missed again; test with more than one size of piece.`,
       ['coil-model'],
+    )
+  }
+  if (findings.some(({ frequencyUnsuitable }) => frequencyUnsuitable)) {
+    label(
+      'frequency-unsuitable-for-iron',
+      `${facts.frequenciesKHz.join(', ')} kHz does not suit iron in this product; a lower frequency would.`,
+      ['bowler-permeability', 'wait-1951'],
     )
   }
   if (filling.basis === 'full, throughput not known' && productSignal) {

@@ -44,6 +44,7 @@ export function emptyFinding(
     weakOrientation: null,
     orientations: [],
     missedAgain: [],
+    frequencyUnsuitable: false,
     floorMm: null,
     widest: '',
     zones: [],

@@ -1,3 +1,4 @@
+import type { Point } from '../contract/index.ts'
 import { SENSING_LENGTH_RATIO } from './product-block.ts'
 
 /**
@@ -11,3 +12,14 @@ export const metalFreeZoneMm = (openingHeightMm: number): { fixedMm: number; mov
 
 /** Gap between packs so that one has left both lobes before the next comes, mm: 2 × 0.6 h (computed). */
 export const packGapMm = (openingHeightMm: number): number => 2 * SENSING_LENGTH_RATIO * openingHeightMm
+
+/** The gap the coil wants and the one that speed, rate and lanes leave (null without a rate of packs). */
+export function packGap(
+  point: Pick<Point, 'stage' | 'packsPerMin' | 'speedMPerMin' | 'lanes' | 'lengthMm'>,
+  openingHeightMm: number,
+): { neededMm: number; givenMm: number | null } {
+  const neededMm = packGapMm(openingHeightMm)
+  if (point.packsPerMin === null || point.stage !== 'packed') return { neededMm, givenMm: null }
+  const pitchMm = (point.speedMPerMin * 1000 * point.lanes) / point.packsPerMin
+  return { neededMm, givenMm: Math.max(0, pitchMm - point.lengthMm) }
+}

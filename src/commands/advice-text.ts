@@ -16,7 +16,7 @@ function optionText(brief: Brief, option: Option): string {
   const rank = option.rank === null ? 'not ranked' : `${option.rank}.`
   const head = `${rank} ${option.label} [${option.equipment}] — ${VERDICT_WORDS[option.verdict]} (burden ${option.burden}${setting})`
   const table = textTable(
-    ['contaminant', 'must find', 'best', 'expected', 'promise ≥', 'chance', 'meets'],
+    ['contaminant', 'must find', 'best possible', 'expected', 'no better than', 'chance', 'meets'],
     option.findings.map((f) => [
       `${contaminantWords(brief, f.contaminant)}, ${f.placement}`,
       size(f.mustFindMm),
@@ -35,7 +35,10 @@ function optionText(brief: Brief, option: Option): string {
           `weak for ${contaminantWords(brief, f.contaminant)}: ${weak.map((z) => `${z.name} (${z.state})`).join(', ')}`,
         ]
   })
-  return [head, option.because, table, ...new Set(zones)].join('\n')
+  const cannot = option.findings
+    .filter((f) => f.meets === 'cannot' || f.expectedMm === null)
+    .map((f) => `${contaminantWords(brief, f.contaminant)}: ${f.note}`)
+  return [head, option.because, table, ...cannot, ...new Set(zones)].join('\n')
 }
 
 function reasonText(brief: Brief, reason: Reason): string {
@@ -92,7 +95,7 @@ export function adviceText(brief: Brief, advice: Advice, withReasons: boolean): 
   parts.push(
     '',
     'Sizes are findable sizes in mm (the trade says sensitivity): chance of finding 0.90 at the false rejects asked for.',
-    `"best" is the best possible, "promise ≥" means promise no better than. Practice constants: provisional.`,
+    '"no better than": promise no better than this. Expected sizes rest on practice constants that are provisional.',
     `gritwise ${advice.versions.gritwise}, rules ${advice.versions.rules}, reference ${advice.versions.reference}`,
   )
   return `${parts.join('\n')}\n`

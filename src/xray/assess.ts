@@ -14,7 +14,7 @@ import {
 import { noiseShares } from './observer.ts'
 import { chanceAnyOrientation } from './orientation.ts'
 import { materialAttenuation, packInBeam } from './pack-in-beam.ts'
-import { IDEAL, PRACTICE } from './practice.ts'
+import { CONSTANTS_STATUS, IDEAL, PRACTICE } from './practice.ts'
 import { refusalsOf } from './refusals.ts'
 import {
   CHANCE_HALF,
@@ -33,9 +33,6 @@ import {
 import { settingAt, voltagesOf } from './settings.ts'
 import { findingTrail, machineTrail } from './trail.ts'
 import { zoneOf, zonesOf } from './zones.ts'
-
-/** What the practice constants are called on every page until they are calibrated. */
-export const CONSTANTS_STATUS = 'first fit, provisional'
 
 export interface AssessInput {
   readonly machine: XrayMachine

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import type { Contaminant, Point, Product } from '../../src/contract/index.ts'
+import type { Contaminant, Part, Point, Product } from '../../src/contract/index.ts'
 
 /** A block of cheese on a belt through an opening of 175 × 350 mm; change what the test is about. */
 export function samplePoint(
@@ -62,6 +62,14 @@ export function sampleContaminant(material: string, changes: Partial<Contaminant
     entersAt: '',
     ...changes,
   }
+}
+
+/** Packaging of a pouch: plain film left out, metallised faces, or a closed sleeve of foil. */
+export function packagingPart(kind: 'none' | 'film' | 'foil'): Part[] {
+  if (kind === 'none') return []
+  return kind === 'film'
+    ? [{ material: 'metallised_film', mm: 0.03, place: 'wrap' }]
+    : [{ material: 'aluminium_foil', mm: 0.009, place: 'sleeve' }]
 }
 
 export const fixture = <T>(name: string): T =>

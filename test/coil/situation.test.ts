@@ -103,6 +103,13 @@ describe('filling', () => {
     expect((can.widthM * can.lengthM) / (box.widthM * box.lengthM)).toBeCloseTo(Math.PI / 4, 12)
   })
 
+  test('packs in two lanes lie side by side: their signals add', () => {
+    const blocks = [1, 2].map(
+      (lanes) => situationOf(machine(), samplePoint({ lanes })).sceneAt(0.5, 'central').block!.sideBySide,
+    )
+    expect(blocks).toEqual([1, 2])
+  })
+
   test('size limit: half the food’s height, at most 12 mm', () => {
     expect(situationOf(machine(), samplePoint({ heightMm: 15 })).limitMm).toBe(7.5)
     expect(situationOf(machine(), samplePoint({ heightMm: 60 })).limitMm).toBe(12)

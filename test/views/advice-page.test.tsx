@@ -99,7 +99,7 @@ describe('the advice page', () => {
     expect(text(table)).toContain('false rejects 1 in 1,000: about 77 packs a day')
     expect(text(table)).toMatch(/2\.5\s*\/\s*3\.0/)
     expect(text(table)).toMatch(/2\.9 \/ – ◐ maybe/)
-    expect(text(table)).toContain('only metal')
+    expect(text(table)).toContain('It sees metal only.')
   })
 
   it('shows removal as shares beside, never among, the machines compared', () => {

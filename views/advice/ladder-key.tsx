@@ -21,7 +21,12 @@ export function LadderKey() {
           mustFindMm={4}
           mustFindWords="you must find 4 mm"
           groups={[
-            { name: '', rows: [{ ...SAMPLE, label: 'an invented machine', mark: '● yes', numbers: '' }] },
+            {
+              name: '',
+              rows: [
+                { ...SAMPLE, label: 'an invented machine', mark: '● yes', numbers: '', ruledOut: false },
+              ],
+            },
           ]}
         />
         <dl class="key">
@@ -30,7 +35,10 @@ export function LadderKey() {
           <dt>Left end of the bar</dt>
           <dd>expected, at the settings shown</dd>
           <dt>Right end of the bar</dt>
-          <dd>promise no better than this; hatched to the edge where nothing can be promised</dd>
+          <dd>
+            promise no better than this; hatched to the edge where nothing can be promised; hollow where a
+            rule rules the machine out
+          </dd>
           <dt>Thin line with caps</dt>
           <dd>from the size found half the time to the size found 995 times in 1,000</dd>
           <dt>Upright line through all rows</dt>

@@ -80,6 +80,7 @@ function rowOf(option: Option, finding: Finding): LadderRow {
     cautiousMm: finding.cautiousMm,
     mark: `${mark} ${words}`,
     numbers: numbersOf(finding),
+    ruledOut: option.verdict === 'not-suitable',
   }
 }
 

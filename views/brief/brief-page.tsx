@@ -29,7 +29,7 @@ const GROUPS = [
   ['product', 'Product'],
   ['points', 'Inspection points'],
   ['contaminants', 'Contaminants'],
-  ['market', 'Consumer and market'],
+  ['eaters', 'Consumer and market'],
   ['equipment', 'Equipment'],
 ]
 

@@ -52,7 +52,7 @@ function MachinesAsJson({ sheet }: { sheet: Sheet }) {
         <label for="machines">{labelOf('machines')}</label>
         <p class="hint" id="hint-machines">
           {hintOf('machines') ||
-            'One object or a list, e.g. {"id": "quoted", "family": "xray", "kV": 70, "mA": 6, "pixelMm": 0.4}.'}
+            'One object or a list, e.g. {"id": "quoted", "family": "coil", "frequenciesKHz": [300]}.'}
         </p>
         <ListError sheet={sheet} list="machines" />
         <textarea

@@ -22,7 +22,7 @@ export function Headline({ advice }: { advice: Advice | null }) {
               .map((option) => (
                 <li>
                   <span aria-hidden="true">{VERDICT_WORDS[option.verdict].mark}</span> {option.label}:{' '}
-                  {VERDICT_WORDS[option.verdict].words}
+                  {option.verdict === 'conditional' ? option.because : VERDICT_WORDS[option.verdict].words}
                 </li>
               ))}
           </ul>

@@ -3,7 +3,7 @@ import type { Sheet } from './sheet.ts'
 
 export function MarketGroup({ sheet }: { sheet: Sheet }) {
   return (
-    <fieldset class="group" id="market">
+    <fieldset class="group" id="eaters">
       <legend>
         <h2>Consumer and market</h2>
       </legend>

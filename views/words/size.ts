@@ -16,7 +16,7 @@ export function valueWords(value: number | string | boolean | null): string {
   if (typeof value === 'string') return value
   if (!Number.isFinite(value)) return String(value)
   const size = Math.abs(value)
-  if (size !== 0 && (size < 1e-3 || size >= 1e6)) return powerWords(value)
+  if (size !== 0 && (size < 1e-4 || size >= 1e6)) return powerWords(value)
   return String(Number(value.toPrecision(4))).replace('-', '−')
 }
 

@@ -1,0 +1,98 @@
+import { PASSES, type Plan } from './fft-passes.ts'
+
+/**
+ * Discrete Fourier transform of lengths made of the factors 2, 3, 4 and 5, without reordering at the end
+ * (self-sorting form of T. G. Stockham 1966, AFIPS 28:229; as in Van Loan 1992, Computational Frameworks for
+ * the FFT). Sign −i forwards, +i backwards; neither direction divides by the length.
+ */
+function radicesOf(n: number): number[] {
+  const radices: number[] = []
+  let rest = n
+  for (const radix of [4, 2, 3, 5]) {
+    while (rest % radix === 0) {
+      radices.push(radix)
+      rest /= radix
+    }
+  }
+  if (n < 1 || rest !== 1)
+    throw new RangeError(`a transform length must be a product of 2, 3 and 5; ${n} was given`)
+  return radices
+}
+
+const plans = new Map<number, Plan>()
+
+function planOf(n: number): Plan {
+  let plan = plans.get(n)
+  if (!plan) {
+    const angle = (k: number) => (-2 * Math.PI * k) / n
+    plan = {
+      n,
+      radices: radicesOf(n),
+      cosine: Float64Array.from({ length: n }, (_, k) => Math.cos(angle(k))),
+      sine: Float64Array.from({ length: n }, (_, k) => Math.sin(angle(k))),
+    }
+    plans.set(n, plan)
+  }
+  return plan
+}
+
+/** Smallest length of at least n that is a product of 2, 3 and 5. */
+export function fastLength(n: number): number {
+  let length = Math.max(1, Math.ceil(n))
+  for (; ; length++) {
+    let rest = length
+    for (const radix of [2, 3, 5]) while (rest % radix === 0) rest /= radix
+    if (rest === 1) return length
+  }
+}
+
+/** Transforms `lanes` sequences at once, interleaved: member p of lane q stands at p·lanes + q. In place. */
+function transformLanes(
+  re: Float64Array,
+  im: Float64Array,
+  n: number,
+  lanes: number,
+  sign: number,
+  spareRe: Float64Array,
+  spareIm: Float64Array,
+): void {
+  const plan = planOf(n)
+  let [xr, xi, yr, yi] = [re, im, spareRe, spareIm]
+  let length = n
+  let stride = lanes
+  for (const radix of plan.radices) {
+    PASSES.get(radix)!(plan, sign, length, stride, xr, xi, yr, yi)
+    ;[xr, xi, yr, yi] = [yr, yi, xr, xi]
+    length /= radix
+    stride *= radix
+  }
+  if (xr !== re) {
+    re.set(xr.subarray(0, n * lanes))
+    im.set(xi.subarray(0, n * lanes))
+  }
+}
+
+/** Transform of one complex sequence, in place. */
+export function fft(re: Float64Array, im: Float64Array, backwards = false): void {
+  const n = re.length
+  transformLanes(re, im, n, 1, backwards ? -1 : 1, new Float64Array(n), new Float64Array(n))
+}
+
+/** Transform of a complex picture held row by row (columns × rows numbers), in place. */
+export function fft2d(
+  re: Float64Array,
+  im: Float64Array,
+  columns: number,
+  rows: number,
+  backwards = false,
+): void {
+  const sign = backwards ? -1 : 1
+  const spareRe = new Float64Array(columns * rows)
+  const spareIm = new Float64Array(columns * rows)
+  for (let row = 0; row < rows; row++) {
+    const from = row * columns
+    const to = from + columns
+    transformLanes(re.subarray(from, to), im.subarray(from, to), columns, 1, sign, spareRe, spareIm)
+  }
+  transformLanes(re, im, rows, columns, sign, spareRe, spareIm)
+}

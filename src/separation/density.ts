@@ -1,0 +1,81 @@
+import type { Point } from '../contract/index.ts'
+import { figures } from '../reference/separation.ts'
+import { separatorCondition, settlingWords, staysWords } from './density-words.ts'
+import type { RemovalModel, VariantShare } from './removal-model.ts'
+import { leaves, speedRange } from './separated-piece.ts'
+import { type DensityMachine, grainsBeyondCut, type Separator, separatorFor } from './separator.ts'
+import { asRange, type Trail } from './trail.ts'
+import { densitiesGPerCm3, type Variant } from './variant.ts'
+
+function shareOf(separator: Separator, variant: Variant, trail: Trail): VariantShare {
+  const { material } = variant
+  const speeds = speedRange(separator, variant)
+  const [worst, best] = figures['separator-single-run'].range
+  const range = leaves(separator, variant)
+  const low = worst * range[0]
+  const high = best * range[1]
+  const densityStep = trail.add(`density.${material.id}`, {
+    label: `density of ${material.label}`,
+    symbol: 'ρ',
+    value: asRange(...densitiesGPerCm3(material)),
+    unit: 'g/cm³',
+    formula: 'listed',
+    sources: [material.source],
+  })
+  const speedStep = trail.add(`${variant.id}.speed`, {
+    label: 'settling speed of the piece',
+    symbol: 'v',
+    value: asRange(speeds[0], speeds[1]),
+    unit: 'm/s',
+    formula: 'explicit terminal velocity over its densities and sphericities',
+    inputs: [variant.step, densityStep, trail.figure('fragment-sphericity')],
+    sources: ['haider-levenspiel'],
+  })
+  const step = trail.add(`${variant.id}.share`, {
+    label: `share of ${material.label} that leaves the food`,
+    value: asRange(low, high),
+    unit: 'share',
+    formula:
+      'single run · mean over the shapes of Φ(ln(v/(r·v_food))/s) for the heavy side, Φ(−ln(r·v/v_food)/s) for the light; worst one side, best either',
+    inputs: [
+      speedStep,
+      separator.steps.food,
+      separator.steps.ratio,
+      trail.figure('separator-unevenness'),
+      trail.figure('separator-single-run'),
+    ],
+  })
+  return { low, high, ceiling: best, step }
+}
+
+/** A stream of air or water that parts what settles faster or slower than the food. */
+export function densityModel(machine: DensityMachine, point: Point, trail: Trail): RemovalModel {
+  const separator = separatorFor(machine, point, trail)
+  const blur = figures['separator-unevenness'].value
+  const lost =
+    separator.foodSpeeds[0] > 0
+      ? grainsBeyondCut(separator.ratio, figures['grain-spread-granular'].range, blur)
+      : null
+  if (lost)
+    trail.add('product-lost', {
+      label: 'good product beyond the cut',
+      value: asRange(lost[0], lost[1]),
+      unit: 'share',
+      formula: 'one to two upper tails of ln r / √(s² + (spread/2)²)',
+      inputs: [
+        separator.steps.ratio,
+        trail.figure('grain-spread-granular'),
+        trail.figure('separator-unevenness'),
+      ],
+    })
+  return {
+    goodProductLost: lost,
+    goodProductLostUnit: lost ? 'share of the product' : '',
+    shareOf: (variant) => shareOf(separator, variant, trail),
+    wordsFor: (variants) => ({
+      neverRemoves: staysWords(separator, variants),
+      condition: separatorCondition(separator),
+      because: settlingWords(separator, variants),
+    }),
+  }
+}

@@ -1,0 +1,32 @@
+import type { Point, XrayMachine } from '../../contract/index.ts'
+import { type Channels, channelsBehind, type PackInBeam } from '../channels.ts'
+import { objectPixelMm, openBeam, type XrayBuild } from '../exposure.ts'
+import { packInBeam } from '../pack-in-beam.ts'
+
+/** A machine looking at an inspection point at a tube setting: what the pictures of its packs share. */
+export interface ExposedPack {
+  readonly machine: XrayMachine
+  readonly build: XrayBuild
+  readonly point: Point
+  readonly setting: { readonly kV: number; readonly mA: number }
+  readonly pack: PackInBeam
+  /** Photons per pixel, line and bin with nothing on the belt. */
+  readonly open: Float64Array
+  readonly objectPixelMm: number
+  /** Channels behind the pack as it is in the middle; channels no photon reaches are left out. */
+  readonly channels: Channels
+}
+
+/** Sets a machine before a point; mA and kV as the machine runs. */
+export function exposePack(
+  machine: XrayMachine,
+  build: XrayBuild,
+  point: Point,
+  setting: { readonly kV: number; readonly mA: number },
+): ExposedPack {
+  const pack = packInBeam(point, build)
+  const a = objectPixelMm(build, point.speedMPerMin)
+  const open = openBeam(build, setting.kV, setting.mA, point.speedMPerMin)
+  const channels = channelsBehind(open, pack, build.channels, a)
+  return { machine, build, point, setting, pack, open, objectPixelMm: a, channels }
+}

@@ -1,0 +1,116 @@
+import type { Raster } from './raster.ts'
+
+/** Three numbers along u, v and the beam w. */
+export type Vector = readonly [number, number, number]
+
+/** A convex grain in the picture: its centre (u, v) and how it lies. Lengths in mm. */
+export type Grain =
+  | {
+      readonly kind: 'ellipsoid'
+      readonly u: number
+      readonly v: number
+      /** Half axes and the three directions they point in (orthonormal). */
+      readonly halfAxes: Vector
+      readonly directions: readonly [Vector, Vector, Vector]
+    }
+  | {
+      /** A rod or a disc: a round bar of a radius and a length along a direction. */
+      readonly kind: 'bar'
+      readonly u: number
+      readonly v: number
+      readonly radius: number
+      readonly length: number
+      readonly direction: Vector
+    }
+
+type Ellipsoid = Extract<Grain, { kind: 'ellipsoid' }>
+type Bar = Extract<Grain, { kind: 'bar' }>
+
+/** Adds a grain's chord along the beam, mm, to the path of every cell it covers. */
+export function addGrain(pathMm: Float32Array, raster: Raster, grain: Grain): void {
+  if (grain.kind === 'ellipsoid') addEllipsoid(pathMm, raster, grain)
+  else addBar(pathMm, raster, grain)
+}
+
+function rangeOf(centre: number, reach: number, start: number, pitch: number, count: number) {
+  return [
+    Math.max(0, Math.ceil((centre - reach - start) / pitch - 0.5)),
+    Math.min(count - 1, Math.floor((centre + reach - start) / pitch - 0.5)),
+  ] as const
+}
+
+/**
+ * Ellipsoid xᵀQx = 1, Q = Σ dᵢdᵢᵀ/aᵢ²: along the beam Q₃₃w² + 2Bw + C − 1 = 0 with B = Q₁₃u + Q₂₃v and
+ * C = Q₁₁u² + 2Q₁₂uv + Q₂₂v²; chord 2√(B² − Q₃₃(C − 1))/Q₃₃.
+ */
+function addEllipsoid(pathMm: Float32Array, raster: Raster, grain: Ellipsoid): void {
+  const { halfAxes, directions } = grain
+  let [q11, q12, q13, q22, q23, q33] = [0, 0, 0, 0, 0, 0]
+  let [reachU, reachV] = [0, 0]
+  for (let k = 0; k < 3; k++) {
+    const [x, y, z] = directions[k]!
+    const inverse = 1 / halfAxes[k]! ** 2
+    q11 += x * x * inverse
+    q12 += x * y * inverse
+    q13 += x * z * inverse
+    q22 += y * y * inverse
+    q23 += y * z * inverse
+    q33 += z * z * inverse
+    reachU += (x * halfAxes[k]!) ** 2
+    reachV += (y * halfAxes[k]!) ** 2
+  }
+  const e11 = q11 - (q13 * q13) / q33
+  const e12 = q12 - (q13 * q23) / q33
+  const e22 = q22 - (q23 * q23) / q33
+  const scale = 2 / Math.sqrt(q33)
+  const { pitchMm, columns, leftMm, topMm } = raster
+  const [rowFrom, rowTo] = rangeOf(grain.v, Math.sqrt(reachV), topMm, pitchMm, raster.rows)
+  const widest = Math.sqrt(reachU)
+  for (let row = rowFrom; row <= rowTo; row++) {
+    const v = topMm + (row + 0.5) * pitchMm - grain.v
+    const root = (e12 * v) ** 2 - e11 * (e22 * v * v - 1)
+    if (root <= 0) continue
+    const middle = (-e12 * v) / e11
+    const half = Math.min(2 * widest, Math.sqrt(root) / e11)
+    const [from, to] = rangeOf(grain.u + middle, half, leftMm, pitchMm, columns)
+    for (let column = from, u = leftMm + (from + 0.5) * pitchMm - grain.u; column <= to; column++, u += pitchMm) {
+      const inside = 1 - (e11 * u * u + 2 * e12 * u * v + e22 * v * v)
+      if (inside > 0) pathMm[row * columns + column]! += scale * Math.sqrt(inside)
+    }
+  }
+}
+
+/** Round bar: the chord is what a slab (the length) leaves of an endless cylinder. */
+function addBar(pathMm: Float32Array, raster: Raster, grain: Bar): void {
+  const { radius, direction } = grain
+  const [x, y, z] = direction
+  const half = grain.length / 2
+  const across = 1 - z * z
+  const { pitchMm, columns, leftMm, topMm } = raster
+  const reach = (d: number) => Math.abs(d) * half + radius * Math.sqrt(Math.max(0, 1 - d * d))
+  const [rowFrom, rowTo] = rangeOf(grain.v, reach(y), topMm, pitchMm, raster.rows)
+  const [from, to] = rangeOf(grain.u, reach(x), leftMm, pitchMm, columns)
+  for (let row = rowFrom; row <= rowTo; row++) {
+    const v = topMm + (row + 0.5) * pitchMm - grain.v
+    for (let column = from; column <= to; column++) {
+      const u = leftMm + (column + 0.5) * pitchMm - grain.u
+      const along = u * x + v * y
+      const offset = u * u + v * v - along * along
+      let low = Number.NEGATIVE_INFINITY
+      let high = Number.POSITIVE_INFINITY
+      if (across > 1e-6) {
+        const root = (along * z) ** 2 - across * (offset - radius * radius)
+        if (root <= 0) continue
+        low = (along * z - Math.sqrt(root)) / across
+        high = (along * z + Math.sqrt(root)) / across
+      } else if (offset >= radius * radius) continue
+      if (Math.abs(z) > 1e-6) {
+        const a = (-half - along) / z
+        const b = (half - along) / z
+        low = Math.max(low, Math.min(a, b))
+        high = Math.min(high, Math.max(a, b))
+      } else if (Math.abs(along) > half) continue
+      if (high > low) pathMm[row * columns + column]! += high - low
+    }
+  }
+}

@@ -1,0 +1,105 @@
+import type { Point } from '../../contract/index.ts'
+
+/**
+ * A pack as the picture shows it. u runs along travel; v runs across the belt for a beam from above and
+ * from the top downwards for a beam from the side. The food fills 0…uMm and 0…vMm. Lengths in mm.
+ */
+export interface View {
+  readonly beam: 'down' | 'side'
+  readonly outline: 'box' | 'disc' | 'standing cylinder' | 'stream'
+  readonly uMm: number
+  readonly vMm: number
+  /** Food in the beam where it is thickest. */
+  readonly depthMm: number
+  /** Width of the rim over which the depth falls to nothing. */
+  readonly edgeMm: number
+  /** Radius of the corners in the picture. */
+  readonly cornerMm: number
+}
+
+/** Blind margin inside the rim where nothing is read, mm (judgement: a filter needs a few mm of food around). */
+export const READ_MARGIN_MM = 3
+/** A round container from the side is read up to this share of its radius; beyond, the beam runs along the wall. */
+export const READ_RADIUS_SHARE = 0.85
+/** Height above the base of a container from the side that its heel hides, mm (judgement). */
+export const HEEL_MM = 8
+
+/** How far the rim reaches in: a bag or heap tapers, a cut block hardly does, a fillet is rounded (judgement). */
+function rim(point: Point, shortest: number, depthMm: number): { edgeMm: number; cornerMm: number } {
+  const { structure, unevennessMm } = point.product
+  switch (structure) {
+    case 'granular':
+    case 'powder':
+    case 'plates':
+      return { edgeMm: Math.min(0.4 * depthMm, 0.1 * shortest), cornerMm: 0.12 * shortest }
+    case 'liquid':
+    case 'pieces-in-liquid':
+      return { edgeMm: Math.min(0.3 * depthMm, 4), cornerMm: 0.1 * shortest }
+    case 'solid':
+    case 'inclusions':
+      return unevennessMm < 0.7
+        ? { edgeMm: Math.min(0.3 * depthMm, 2), cornerMm: 2 }
+        : { edgeMm: Math.min(0.5 * depthMm, 8), cornerMm: 0.3 * shortest }
+    default:
+      return structure satisfies never
+  }
+}
+
+/** The view of a point's pack (or length of flow) under a beam. */
+export function viewOf(point: Point, beam: 'down' | 'side'): View {
+  const uMm = point.lengthMm
+  const vMm = beam === 'down' ? point.widthMm : point.heightMm
+  const depthMm = beam === 'down' ? point.heightMm : point.widthMm
+  const round = point.outline === 'cylinder'
+  const granular = point.product.grainMm > 0
+  const outline = round
+    ? beam === 'down'
+      ? 'disc'
+      : 'standing cylinder'
+    : point.stage !== 'packed' && granular
+      ? 'stream'
+      : 'box'
+  if (outline === 'standing cylinder') return { beam, outline, uMm, vMm, depthMm, edgeMm: 0, cornerMm: 0 }
+  return { beam, outline, uMm, vMm, depthMm, ...rim(point, Math.min(uMm, vMm), depthMm) }
+}
+
+/** Distance from a place to the nearest edge of the food in the picture, mm; negative outside. */
+export function edgeDistanceMm(view: View, u: number, v: number): number {
+  const { uMm, vMm } = view
+  if (view.outline === 'disc') return uMm / 2 - Math.hypot(u - uMm / 2, ((v - vMm / 2) * uMm) / vMm)
+  if (view.outline === 'stream') return Math.min(v, vMm - v)
+  if (view.outline === 'standing cylinder') return Math.min(u, uMm - u, v, vMm - v)
+  const corner = Math.min(view.cornerMm, uMm / 2, vMm / 2)
+  const du = Math.abs(u - uMm / 2) - (uMm / 2 - corner)
+  const dv = Math.abs(v - vMm / 2) - (vMm / 2 - corner)
+  const outside = Math.hypot(Math.max(du, 0), Math.max(dv, 0))
+  return corner - outside - Math.min(Math.max(du, dv), 0)
+}
+
+/** Food along the beam at a place, mm, surfaces even: full inside, a rounded rim, nothing outside. */
+export function depthAtMm(view: View, u: number, v: number): number {
+  const distance = edgeDistanceMm(view, u, v)
+  if (distance <= 0) return 0
+  if (view.outline === 'standing cylinder') {
+    const x = (u - view.uMm / 2) / (view.uMm / 2)
+    return view.depthMm * Math.sqrt(Math.max(0, 1 - x * x))
+  }
+  if (distance >= view.edgeMm) return view.depthMm
+  const inward = 1 - distance / view.edgeMm
+  return view.depthMm * Math.sqrt(1 - inward * inward)
+}
+
+/** Whether a place is read: inside the rim and the blind margin, off the wall, the heel and the fill line. */
+export function isRead(view: View, u: number, v: number, shrinkMm = 0): boolean {
+  const margin = READ_MARGIN_MM + shrinkMm
+  if (view.outline === 'standing cylinder') {
+    const x = Math.abs(u - view.uMm / 2)
+    return (
+      x <= (READ_RADIUS_SHARE * view.uMm) / 2 - shrinkMm &&
+      v >= margin &&
+      v <= view.vMm - HEEL_MM - shrinkMm
+    )
+  }
+  if (view.outline === 'stream' && (u < margin || u > view.uMm - margin)) return false
+  return edgeDistanceMm(view, u, v) >= view.edgeMm + margin
+}

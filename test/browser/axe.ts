@@ -1,0 +1,21 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Page } from 'playwright-core'
+
+const source = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+interface Violation {
+  id: string
+  nodes: { target: unknown[]; failureSummary: string }[]
+}
+
+/** What WCAG 2.2 A and AA have against a page, as far as axe can see. */
+export async function violationsOn(page: Page): Promise<string[]> {
+  await page.evaluate(source)
+  const violations = (await page.evaluate(`axe.run(document, {
+    runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
+  }).then((result) => result.violations)`)) as Violation[]
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.slice(0, 3).map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary}`),
+  )
+}

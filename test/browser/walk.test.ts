@@ -1,0 +1,150 @@
+import type { ServerType } from '@hono/node-server'
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { demos } from '../../src/brief/demos.ts'
+import { packBrief } from '../../src/web/packed-brief.ts'
+import { serve } from '../../src/web/serve.ts'
+import { violationsOn } from './axe.ts'
+import { hasBrowser, startBrowser } from './chromium.ts'
+
+describe.skipIf(!hasBrowser)('in a browser', () => {
+  let browser: Browser
+  let server: ServerType
+  let address: string
+  const complaints: string[] = []
+
+  beforeAll(async () => {
+    browser = await startBrowser()
+    const started = await serve({ port: 0, listen: '127.0.0.1' })
+    server = started.server
+    address = started.address
+  })
+
+  afterAll(async () => {
+    await browser?.close()
+    server?.close()
+  })
+
+  const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
+    const page = await (await browser.newContext(options)).newPage()
+    page.on('console', (message) => {
+      if (message.type() === 'error' && !message.text().includes('422')) complaints.push(message.text())
+    })
+    page.on('pageerror', (error) => complaints.push(error.message))
+    page.on('request', (request) => {
+      if (!request.url().startsWith(address)) complaints.push(`asked elsewhere: ${request.url()}`)
+    })
+    await page.goto(`${address}${path.replace(/^\//, '')}`)
+    return page
+  }
+
+  const beans = packBrief(demos.find(({ id }) => id === 'beans')?.brief)
+  const jar = packBrief(demos.find(({ id }) => id === 'sauce-jar')?.brief)
+
+  it('walks from an example through a changed number to the advice, a reason and a calculation', async () => {
+    const page = await open('/')
+    await page.locator('#demo-beans').getByText('Open in the form').click()
+    const headline = page.locator('#headline')
+    const before = await headline.textContent()
+    await page.getByLabel('Height of the food').fill('1,5 cm')
+    await page.locator('#note-points\\.0\\.heightMm').getByText('understood as 15 mm').waitFor()
+    await expect.poll(() => headline.textContent(), { timeout: 15_000 }).not.toBe(before)
+
+    await page.getByRole('button', { name: 'Get the advice' }).first().click()
+    await page.getByRole('heading', { level: 1, name: 'Green beans, frozen, deep bed' }).waitFor()
+    expect(await page.locator('.caption-line').first().textContent()).toContain('15 × 390')
+
+    const reason = page.locator('details.why').first()
+    await reason.locator('summary').first().click()
+    await reason.getByText('Every rule that was tried').click()
+    await reason.getByText(/Did not fire/).waitFor()
+    expect(new URL(page.url()).pathname).toBe('/advice')
+
+    await page.locator('table.comparison a.target').first().click()
+    await page.getByText('Under each value').waitFor()
+    await page.locator('.trail details:not([open]) > summary').first().click()
+    expect(await page.locator('.trail').textContent()).toContain('table value')
+    await page.goBack()
+    await page.getByRole('heading', { level: 1, name: 'Green beans, frozen, deep bed' }).waitFor()
+  })
+
+  it('walks the same way without script', async () => {
+    const page = await open('/', { javaScriptEnabled: false })
+    await page.locator('#demo-beans a.second').click()
+    await page.locator('[id="points.0.heightMm"]').fill('thick')
+    await page.locator('button[value="advise"]').last().click()
+    expect(await page.title()).toBe('Error: Brief – gritwise')
+    await page.locator('.summary-of-errors a').first().click()
+    expect(page.url()).toContain('#points.0.heightMm')
+    await page.locator('[id="points.0.heightMm"]').fill('20')
+    await page.locator('button[value="add:contaminants"]').click()
+    await page.locator('[id="contaminants.5.material"]').selectOption('ss316')
+    await page.locator('[id="contaminants.5.mustFindMm"]').fill('2')
+    await page.locator('button[value="advise"]').last().click()
+    expect(await page.title()).toBe('Advice: Green beans, frozen, deep bed – gritwise')
+    expect(await page.locator('table.comparison').first().textContent()).toContain('stainless steel 316')
+    await page.locator('details.why summary').first().click()
+    await page.locator('.every-rule a').first().click()
+    expect(await page.locator('h1').textContent()).toContain('Rules tried')
+  })
+
+  it('moves the focus to what is wrong', async () => {
+    const page = await open(`/brief?b=${beans}`)
+    await page.getByLabel('Height of the food').fill('')
+    await page.getByRole('button', { name: 'Get the advice' }).first().click()
+    await page.getByRole('heading', { name: 'There is a problem' }).waitFor()
+    await expect.poll(() => page.evaluate('document.activeElement.className')).toContain('summary-of-errors')
+  })
+
+  const pages = [
+    ['empty brief', '/'],
+    ['examples', '/examples'],
+    ['filled brief', `/brief?b=${jar}`],
+    ['advice', `/advice?b=${jar}`],
+    ['advice for paper', `/advice?b=${jar}&print=1`],
+    ['calculation', `/advice/trail?b=${jar}&id=p0.xray-side.c0.expected`],
+    ['rules tried', `/advice/rules?b=${jar}&point=0&equipment=xray-side`],
+    ['missing page', '/nowhere'],
+  ] as const
+
+  it.each(pages)(
+    '%s: axe finds nothing, in light and dark, and nothing scrolls sideways',
+    async (_, path) => {
+      const page = await open(path)
+      await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true })")
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme })
+        expect(await violationsOn(page), colorScheme).toEqual([])
+      }
+      for (const width of [320, 390, 768, 1280, 1600]) {
+        await page.setViewportSize({ width, height: 900 })
+        expect(
+          await page.evaluate('document.documentElement.scrollWidth'),
+          `${width} px`,
+        ).toBeLessThanOrEqual(width)
+      }
+      await page.context().close()
+    },
+  )
+
+  it('axe finds nothing against the form with problems', async () => {
+    const page = await open(`/brief?b=${jar}`)
+    await page.getByLabel('Height of the food').fill('thick')
+    await page.getByRole('button', { name: 'Get the advice' }).first().click()
+    await page.getByRole('heading', { name: 'There is a problem' }).waitFor()
+    expect(await violationsOn(page)).toEqual([])
+  })
+
+  it('prints to A4 and Letter with every reason open', async () => {
+    const page = await open(`/advice?b=${jar}&print=1`)
+    for (const format of ['A4', 'Letter']) {
+      const pdf = await page.pdf({ format })
+      expect(pdf.subarray(0, 5).toString()).toBe('%PDF-')
+    }
+    expect(await page.locator('details:not([open])').count()).toBeLessThanOrEqual(1)
+  })
+
+  it('met no blocked script, no error and no other server on the way', () => {
+    expect(complaints.filter((text) => !text.includes('404'))).toEqual([])
+  })
+})

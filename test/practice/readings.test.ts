@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest'
+import { PRACTICE } from '../../src/xray/practice.ts'
+import { calibrate } from './calibrate.ts'
+import { pieceNames, predict, stepsOff } from './card-model.ts'
+
+/** Common-practice readings, no published source; the thick pack is fitted, the thin one is the check. */
+const rows = predict(PRACTICE)
+
+describe('predicted card readings', () => {
+  it('all 24 lie within one card step, at least 20 are the same piece', () => {
+    expect(rows).toHaveLength(24)
+    expect(rows.filter((r) => Math.abs(stepsOff(r)) <= 1)).toHaveLength(24)
+    expect(rows.filter((r) => stepsOff(r) === 0).length).toBeGreaterThanOrEqual(20)
+  })
+
+  it('the thin pack, never used in the fit, holds as well as the thick one', () => {
+    const check = rows.filter((r) => r.use === 'check')
+    expect(check.every((r) => Math.abs(stepsOff(r)) <= 1)).toBe(true)
+  })
+
+  it('the order of the three machines is never inverted', () => {
+    for (const pack of new Set(rows.map((r) => r.pack))) {
+      for (const piece of pieceNames) {
+        const size = (machine: string) =>
+          rows.find((r) => r.pack === pack && r.machine === machine && r.piece === piece)!.halfMm!
+        expect(size('xray-dual')).toBeLessThanOrEqual(size('xray-single'))
+        expect(size('xray-dual-fine')).toBeLessThanOrEqual(size('xray-dual'))
+      }
+    }
+  })
+
+  it('the constants are what the calibration gives', () => {
+    const { constants } = calibrate(PRACTICE)
+    for (const key of Object.keys(PRACTICE) as (keyof typeof PRACTICE)[]) {
+      expect(Math.abs(constants[key] / PRACTICE[key] - 1), key).toBeLessThan(0.01)
+    }
+  })
+
+  it('keeps the honest bounds: efficiencies at most 1, texture scale at least 1', () => {
+    expect(PRACTICE.efficiencySingle).toBeLessThanOrEqual(1)
+    expect(PRACTICE.efficiencyDual).toBeLessThanOrEqual(1)
+    expect(PRACTICE.textureScale).toBeGreaterThanOrEqual(1)
+  })
+})

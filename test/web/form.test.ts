@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest'
+import { demos } from '../../src/brief/demos.ts'
+import { writeForm } from '../../src/brief/form.ts'
+import { unpackBrief } from '../../src/web/packed-brief.ts'
+import { brief } from '../views/fixture.ts'
+import { app, formOf, text } from './stand-in.ts'
+
+const send = async (answers: Readonly<Record<string, string>>, path = '/advice', headers = {}) => {
+  const form = formOf(answers)
+  const answer = await app.request(path, { ...form, headers: { ...form.headers, ...headers } })
+  return { status: answer.status, location: answer.headers.get('location'), body: await answer.text() }
+}
+
+const briefAt = (location: string | null) => unpackBrief(location?.split('b=')[1] ?? '')
+
+describe('the form sent', () => {
+  it.each(demos.map((demo) => [demo.id, demo.brief] as const))('%s goes to its advice', async (_, given) => {
+    const { status, location } = await send({ ...writeForm(given), action: 'advise' })
+    expect(status).toBe(303)
+    expect(location).toMatch(/^\/advice\?b=/)
+    expect(briefAt(location)).toEqual({ brief: given })
+  })
+
+  it('takes typed units', async () => {
+    const { location } = await send({ ...writeForm(brief), 'points.0.heightMm': '1 1/2 in' })
+    expect(briefAt(location)).toMatchObject({ brief: { points: [{ heightMm: 38.1 }, {}] } })
+  })
+
+  it('comes back with every answer kept and every problem named when it is not good', async () => {
+    const answers = {
+      ...writeForm(brief),
+      title: 'My "own" <title>',
+      'points.0.heightMm': 'thick',
+      'points.1.speedMPerMin': '99999',
+      'contaminants.0.mustFindMm': '',
+      'contaminants.3.mustFindMm': '2',
+    }
+    const { status, body } = await send({ ...answers, action: 'advise' })
+    expect(status).toBe(422)
+    expect(body).toContain('<title>Error: Brief – gritwise</title>')
+    for (const path of ['points.0.heightMm', 'points.1.speedMPerMin', 'contaminants.3.material']) {
+      expect(body).toContain(`href="#${path}"`)
+      expect(body).toMatch(new RegExp(`id="error-${path}"`))
+    }
+    expect(text(body)).toContain('write a number, like 45 or 4.5; &quot;thick&quot; was given')
+    expect(body).toContain('value="thick"')
+    expect(body).toContain('value="99999"')
+    expect(body).toContain('value="My &quot;own&quot; &lt;title&gt;"')
+    const values = new Set([...body.matchAll(/value="([^"]*)"/g)].map(([, value]) => value))
+    for (const [path, value] of Object.entries(writeForm(brief))) {
+      if (!(path in answers) || answers[path as keyof typeof answers] !== value) continue
+      expect([...values], path).toContain(value.replaceAll('&', '&amp;').replaceAll('"', '&quot;'))
+    }
+  })
+
+  it('asks for the food and the contaminant of an empty form, in its own words', async () => {
+    const { status, body } = await send({ 'points.0': 'row', 'contaminants.0': 'row', action: 'advise' })
+    expect(status).toBe(422)
+    expect(body).toContain('<a href="#product.food">Choose the food</a>')
+    expect(body).toContain(
+      '<a href="#contaminants">A brief needs at least one contaminant; none was given</a>',
+    )
+  })
+
+  it('adds and removes rows without script, keeping what was typed', async () => {
+    const more = await send({ ...writeForm(brief), 'points.0.name': 'changed', action: 'add:contaminants' })
+    expect(more.status).toBe(200)
+    expect(more.body).toContain('id="contaminants.3.material"')
+    expect(more.body).toContain('value="changed"')
+    expect(more.body).not.toContain('There is a problem')
+    const fewer = await send({ ...writeForm(brief), action: 'remove:points.0' })
+    expect(fewer.body).toContain('value="after packing"')
+    expect(fewer.body).not.toContain('id="points.1.heightMm"')
+    const part = await send({ ...writeForm(brief), action: 'add:points.1.parts' })
+    expect(part.body).toContain('id="points.1.parts.0.material"')
+  })
+
+  it('shows what was understood when asked to, without complaint', async () => {
+    const { status, body } = await send({ ...writeForm(brief), 'points.0.heightMm': '2 cm', action: 'check' })
+    expect(status).toBe(200)
+    expect(body).toContain('understood as 20 mm')
+  })
+})
+
+describe('the headline while typing', () => {
+  it('is a part of the page with the answer and the lines under the fields', async () => {
+    const { status, body } = await send(
+      { ...writeForm(brief), 'points.0.heightMm': '2 cm', 'product.grainMm': '' },
+      '/advice/headline',
+      { 'HX-Request': 'true' },
+    )
+    expect(status).toBe(200)
+    expect(body).not.toContain('<html')
+    expect(body).toContain('Dual-energy x-ray after packing finds the quartz')
+    expect(body).toContain('id="note-points.0.heightMm" hx-swap-oob="true">understood as 20 mm</p>')
+    expect(body).toMatch(/id="note-product\.grainMm" hx-swap-oob="true">assumed: 13 mm/)
+  })
+
+  it('never complains of what is not finished', async () => {
+    const { status, body } = await send({ 'points.0.heightMm': 'thi' }, '/advice/headline')
+    expect(status).toBe(200)
+    expect(body).not.toMatch(/error|problem|must/i)
+  })
+})
+
+describe('a brief brought in', () => {
+  const bring = async (json: string) => {
+    const form = new FormData()
+    form.set('json', json)
+    const answer = await app.request('/brief/import', { method: 'POST', body: form })
+    return { status: answer.status, location: answer.headers.get('location'), body: await answer.text() }
+  }
+
+  it('opens in the form', async () => {
+    const { status, location } = await bring(JSON.stringify(brief))
+    expect(status).toBe(303)
+    expect(briefAt(location)).toEqual({ brief })
+  })
+
+  it('as a file, too', async () => {
+    const form = new FormData()
+    form.set('json', '')
+    form.set('file', new File([JSON.stringify(brief)], 'brief.json', { type: 'application/json' }))
+    const answer = await app.request('/brief/import', { method: 'POST', body: form })
+    expect(briefAt(answer.headers.get('location'))).toEqual({ brief })
+  })
+
+  it('comes back as pasted, with the reason, when it cannot be read', async () => {
+    const broken = await bring('{"product": {"food": "hazelnut"')
+    expect(broken.status).toBe(422)
+    expect(broken.body).toContain('Not readable as JSON')
+    expect(broken.body).toContain('{&quot;product&quot;: {&quot;food&quot;: &quot;hazelnut&quot;')
+    const misspelt = await bring(JSON.stringify({ ...brief, prodct: 1 }))
+    expect(text(misspelt.body)).toContain('did you mean product?')
+  })
+})
