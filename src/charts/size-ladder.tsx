@@ -17,6 +17,7 @@ export interface LadderRow {
 }
 
 export interface LadderGroup {
+  /** Of the inspection point; empty where there is only one. */
   readonly name: string
   readonly rows: readonly LadderRow[]
 }
@@ -36,14 +37,15 @@ const GROUP = 30
 const ROW = 46
 const FOOT = 24
 
+const headOf = (group: LadderGroup) => (group.name === '' ? 0 : GROUP)
+
 /**
  * The size ladder: a log axis in mm; for each machine a bar from expected to cautious, a whisker from
  * half to sure, a tick at best possible; one line at the size to find. Positions are in percent, so the
  * picture takes any width and its text keeps its size.
  */
 export function SizeLadder({ id, title, description, axis, mustFindMm, mustFindWords, groups }: Props) {
-  const named = groups.length > 1
-  const heights = groups.map((group) => (named ? GROUP : 0) + group.rows.length * ROW)
+  const heights = groups.map((group) => headOf(group) + group.rows.length * ROW)
   const plot = heights.reduce((sum, height) => sum + height, 0)
   const tops = heights.map((_, at) => HEAD + heights.slice(0, at).reduce((sum, height) => sum + height, 0))
   return (
@@ -67,18 +69,13 @@ export function SizeLadder({ id, title, description, axis, mustFindMm, mustFindW
       )}
       {groups.map((group, at) => (
         <g>
-          {named ? (
+          {group.name ? (
             <text class="group" x="0" y={tops[at]! + 20}>
               {group.name}
             </text>
           ) : null}
           {group.rows.map((row, place) => (
-            <Row
-              row={row}
-              axis={axis}
-              y={tops[at]! + (named ? GROUP : 0) + place * ROW}
-              hatch={`${id}-open`}
-            />
+            <Row row={row} axis={axis} y={tops[at]! + headOf(group) + place * ROW} hatch={`${id}-open`} />
           ))}
         </g>
       ))}

@@ -1,8 +1,6 @@
-import { figures } from '../reference/separation.ts'
 import { mm, plain } from './plain-number.ts'
-import { sideOf, speedRange } from './separated-piece.ts'
+import { equalSizeMm, sideOf, speedRange } from './separated-piece.ts'
 import type { Separator } from './separator.ts'
-import { equalSettlingMm } from './settling-piece.ts'
 import type { Variant } from './variant.ts'
 
 /** What stays with the food, with the sizes that settle as it does. */
@@ -10,9 +8,8 @@ export function staysWords(separator: Separator, variants: readonly Variant[]): 
   const [, foodSpeed] = separator.foodSpeeds
   if (foodSpeed <= 0) return 'Whatever floats as the food does.'
   const first = variants[0]!
-  const { label, densityGPerCm3 } = first.material
-  const psi = figures['fragment-sphericity'].value
-  const equal = equalSettlingMm(foodSpeed, densityGPerCm3, separator.fluid, psi)
+  const { label } = first.material
+  const equal = equalSizeMm(separator, first)
   if (equal === null) return 'Pieces that settle about as fast as the food.'
   const { ratio } = separator
   const [from, to] = [mm(equal / ratio ** 2), mm(equal * ratio ** 2)]

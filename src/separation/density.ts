@@ -2,7 +2,7 @@ import type { Point } from '../contract/index.ts'
 import { figures } from '../reference/separation.ts'
 import { separatorCondition, settlingWords, staysWords } from './density-words.ts'
 import type { RemovalModel, VariantShare } from './removal-model.ts'
-import { leaves, speedRange } from './separated-piece.ts'
+import { equalSizeMm, leaves, speedRange } from './separated-piece.ts'
 import { type DensityMachine, grainsBeyondCut, type Separator, separatorFor } from './separator.ts'
 import { asRange, type Trail } from './trail.ts'
 import { densitiesGPerCm3, type Variant } from './variant.ts'
@@ -31,6 +31,17 @@ function shareOf(separator: Separator, variant: Variant, trail: Trail): VariantS
     inputs: [variant.step, densityStep, trail.figure('fragment-sphericity')],
     sources: ['haider-levenspiel'],
   })
+  const equalMm = equalSizeMm(separator, variant)
+  if (equalMm !== null)
+    trail.add(`equal.${material.id}`, {
+      label: `size at which ${material.label} settles like the food`,
+      symbol: 'd_equal',
+      value: equalMm,
+      unit: 'mm',
+      formula: 'v(d_equal) = v_food; for large pieces d·(ρ_food − ρ_f)/(ρ − ρ_f)',
+      inputs: [densityStep, separator.steps.food, trail.figure('fragment-sphericity')],
+      sources: ['haider-levenspiel', 'equal-settling'],
+    })
   const step = trail.add(`${variant.id}.share`, {
     label: `share of ${material.label} that leaves the food`,
     value: asRange(low, high),
@@ -45,7 +56,9 @@ function shareOf(separator: Separator, variant: Variant, trail: Trail): VariantS
       trail.figure('separator-single-run'),
     ],
   })
-  return { low, high, ceiling: best, step }
+  const bothFloat =
+    separator.foodSpeeds[0] <= 0 && densitiesGPerCm3(material)[1] * 1000 <= separator.fluid.densityKgPerM3
+  return { low, high, ceiling: bothFloat ? 0 : best, step }
 }
 
 /** A stream of air or water that parts what settles faster or slower than the food. */

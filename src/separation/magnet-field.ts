@@ -10,13 +10,10 @@ export type MagnetMachine = Extract<RemovalMachine, { family: 'magnet' }>
 
 /**
  * Fall of the field of a magnet that just carries a ball of mild steel, against its weight, at its reach:
- * the steepest k with pull(reach; k) = ρ·g. Where not even the gentlest fall looked at (k = 1/reach) carries
- * the ball, the reach is more than this flux density can do; then k = 1/reach and `possible` is false.
+ * the steepest k, 1/m, with pull(reach; k) = ρ·g. Null where not even the gentlest fall looked at
+ * (k = 1/reach) carries the ball: the reach is then more than this flux density can do.
  */
-export function decayFromReach(
-  surfaceTesla: number,
-  reachM: number,
-): { readonly decayPerM: number; readonly possible: boolean } {
+export function decayFromReach(surfaceTesla: number, reachM: number): number | null {
   const steel = {
     susceptibility: metals.get('steel')!.relativePermeability - 1,
     saturationTesla: saturations.get('steel')!.saturationTesla,
@@ -25,7 +22,7 @@ export function decayFromReach(
   const carries = (decayPerM: number) =>
     pullNPerM3({ surfaceTesla, decayPerM }, reachM, steel, 1 / 3) >= weight
   let low = 1 / reachM
-  if (!carries(low)) return { decayPerM: low, possible: false }
+  if (!carries(low)) return null
   let high = 2 * low
   while (carries(high)) high *= 2
   for (let k = 0; k < 60; k++) {
@@ -33,7 +30,7 @@ export function decayFromReach(
     if (carries(middle)) low = middle
     else high = middle
   }
-  return { decayPerM: low, possible: true }
+  return low
 }
 
 /** Field of a magnet with where its figures come from. */
@@ -42,6 +39,20 @@ export interface Magnet {
   /** False: the reach given is more than the flux density at the surface can do. */
   readonly reachPossible: boolean
   readonly step: string
+}
+
+function decayFromPoles(surfaceStep: string, formula: string, trail: Trail) {
+  const decayPerM = (Math.PI / figures['magnet-pole-pitch'].value) * 1000
+  const step = trail.add('decay', {
+    label: 'fall of the field',
+    symbol: 'k',
+    value: decayPerM,
+    unit: '1/m',
+    formula,
+    inputs: [surfaceStep, trail.figure('magnet-pole-pitch')],
+    sources: ['periodic-field'],
+  })
+  return { decayPerM, step }
 }
 
 /** The field of the machine; what it does not say comes from the archetype, the decay else from a pole pitch. */
@@ -58,19 +69,9 @@ export function magnetOf(machine: MagnetMachine, trail: Trail): Magnet {
     sources: usual?.sources ?? [],
   })
   if (machine.reachMm === undefined) {
-    const decayPerM = (Math.PI / figures['magnet-pole-pitch'].value) * 1000
-    const step = trail.add('decay', {
-      label: 'fall of the field',
-      symbol: 'k',
-      value: decayPerM,
-      unit: '1/m',
-      formula: 'π / p; |B| = B₀·exp(−k·z)',
-      inputs: [surfaceStep, trail.figure('magnet-pole-pitch')],
-      sources: ['periodic-field'],
-    })
+    const { decayPerM, step } = decayFromPoles(surfaceStep, 'π / p; |B| = B₀·exp(−k·z)', trail)
     return { field: { surfaceTesla, decayPerM }, reachPossible: true, step }
   }
-  const { decayPerM, possible } = decayFromReach(surfaceTesla, machine.reachMm / 1000)
   const reachStep = trail.add('reach', {
     label: 'reach',
     symbol: 'z_r',
@@ -79,16 +80,19 @@ export function magnetOf(machine: MagnetMachine, trail: Trail): Magnet {
     formula: 'given by the machine: farthest distance at which it carries a ball of mild steel',
     sources: [...(usual?.sources ?? []), 'magnet-reach'],
   })
+  const decayPerM = decayFromReach(surfaceTesla, machine.reachMm / 1000)
+  if (decayPerM === null) {
+    const poles = decayFromPoles(surfaceStep, 'π / p, as the reach given is impossible', trail)
+    return { field: { surfaceTesla, decayPerM: poles.decayPerM }, reachPossible: false, step: poles.step }
+  }
   const step = trail.add('decay', {
     label: 'fall of the field',
     symbol: 'k',
     value: decayPerM,
     unit: '1/m',
-    formula: possible
-      ? 'χ_eff·k·B₀²·exp(−2k·z_r)/μ0 = ρ·g for mild steel; |B| = B₀·exp(−k·z)'
-      : '1 / z_r: not even this carries a steel ball at the reach given',
+    formula: 'χ_eff·k·B₀²·exp(−2k·z_r)/μ0 = ρ·g for mild steel; |B| = B₀·exp(−k·z)',
     inputs: [surfaceStep, reachStep],
     sources: ['periodic-field', 'sphere-force'],
   })
-  return { field: { surfaceTesla, decayPerM }, reachPossible: possible, step }
+  return { field: { surfaceTesla, decayPerM }, reachPossible: true, step }
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../contract/index.ts'
+import { metals } from '../reference/electrical.ts'
 import { figures } from '../reference/separation.ts'
 import type { Magnet } from './magnet-field.ts'
 import type { SurroundingsRange } from './magnet-surroundings.ts'
@@ -31,6 +32,13 @@ export function addedIron(point: Point, trail: Trail): { share: number; words: s
   }
 }
 
+const isFerromagnetic = ({ material }: Variant): boolean =>
+  metals.get(material.id)?.magnetism === 'ferromagnetic'
+
+/** True where neither a stronger magnet nor a thinner layer would help. */
+export const beyondMagnets = (shares: readonly VariantShare[], variants: readonly Variant[]): boolean =>
+  shares.every((s) => s.ceiling === 0) && !variants.some(isFerromagnetic)
+
 /** How the magnet must stand, and how near the food comes to it. */
 export function magnetCondition(magnet: Magnet, around: SurroundingsRange, point: Point): string {
   const reach = magnet.reachPossible
@@ -54,6 +62,8 @@ export function magnetWords(
 ): string {
   const named = variants[0]!.contaminant.material
   const ceiling = Math.max(...shares.map((s) => s.ceiling))
+  if (ceiling === 0 && variants.some(isFerromagnetic))
+    return 'The magnet is too weak: at its surface it pulls too few times the weight of the piece to keep it.'
   if (ceiling === 0)
     return variants.some((v) => v.material.kind === 'metal')
       ? `A magnet does not hold ${variants[0]!.material.label}: it is not magnetic enough to be drawn out of food.`

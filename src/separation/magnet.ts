@@ -5,7 +5,7 @@ import { demagnetisationOf } from './demagnetisation.ts'
 import { captureDepthM } from './magnet-capture.ts'
 import { type Magnet, type MagnetMachine, magnetOf } from './magnet-field.ts'
 import { type Surroundings, type SurroundingsRange, surroundingsOf } from './magnet-surroundings.ts'
-import { addedIron, magnetCondition, magnetWords, NEVER_MAGNETIC } from './magnet-words.ts'
+import { addedIron, beyondMagnets, magnetCondition, magnetWords, NEVER_MAGNETIC } from './magnet-words.ts'
 import { magneticRange } from './magnetic-material.ts'
 import { type Magnetism, pullNPerM3 } from './magnetic-pull.ts'
 import { GRAVITY_M_PER_S2 } from './physical-constants.ts'
@@ -127,7 +127,7 @@ export function magnetModel(machine: MagnetMachine, point: Point, trail: Trail):
     shareOf: (variant) => shareOf(magnet, around, variant, trail),
     wordsFor: (variants, shares) => ({
       neverRemoves: NEVER_MAGNETIC,
-      condition: shares.every((s) => s.ceiling === 0)
+      condition: beyondMagnets(shares, variants)
         ? 'Nothing changes this.'
         : `${magnetCondition(magnet, around, point)}${iron?.words ?? ''}`,
       because: magnetWords(around, shares, variants),

@@ -1,7 +1,7 @@
 import { figures } from '../reference/separation.ts'
 import type { Separator } from './separator.ts'
 import { leavesShare, type Side } from './separator-cut.ts'
-import { pieceSpeedsMPerS } from './settling-piece.ts'
+import { equalSettlingMm, pieceSpeedsMPerS } from './settling-piece.ts'
 import { densitiesGPerCm3, type Variant } from './variant.ts'
 
 const DENSITY_STEPS = [0, 0.25, 0.5, 0.75, 1] as const
@@ -39,4 +39,12 @@ export function speedRange(separator: Separator, variant: Variant): readonly [nu
     pieceSpeedsMPerS(variant.shape, density, separator.fluid),
   )
   return [Math.min(...speeds), Math.max(...speeds)]
+}
+
+/** Size at which a fragment of the variant's material settles like the middle grain, mm; null where none does. */
+export function equalSizeMm(separator: Separator, { material }: Variant): number | null {
+  const [, foodSpeed] = separator.foodSpeeds
+  if (foodSpeed <= 0) return null
+  const psi = figures['fragment-sphericity'].value
+  return equalSettlingMm(foodSpeed, material.densityGPerCm3, separator.fluid, psi)
 }

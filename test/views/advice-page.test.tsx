@@ -126,3 +126,13 @@ describe('the advice page', () => {
     expect(paper).not.toContain('<script')
   })
 })
+
+describe('an advice without machines', () => {
+  it('says so at the point, and draws no empty picture or table', () => {
+    const bare = { ...advice, points: advice.points.map((point) => ({ ...point, options: [] })) }
+    const html = page({ advice: bare })
+    expect(text(html)).toContain('belt: no detector of the list fits')
+    expect(html).not.toContain('<svg')
+    expect(html).not.toContain('class="comparison"')
+  })
+})

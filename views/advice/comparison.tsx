@@ -22,44 +22,72 @@ export function Comparison({ advice, names, links, pointLines }: Props) {
       <h2 id="comparison">Machines compared</h2>
       <p>
         Each size: <em>expected</em>, then <em>promise no better than</em>, in mm, rounded up; both
-        provisional. Every pair leads to its calculation.
+        provisional. Every size leads to its calculation.
       </p>
-      {advice.points.map((point, at) => (
-        <section class="scroll" tabindex={0} aria-labelledby={`compared-${at}`}>
-          <table class="comparison">
-            <caption id={`compared-${at}`}>
-              {point.name}
-              {pointLines[at] ? <span class="caption-line">{pointLines[at]}</span> : null}
-            </caption>
-            <thead>
-              <tr>
-                <th scope="col">Machine</th>
-                <th scope="col">Verdict</th>
-                <th scope="col" class="n">
-                  Burden, 1 to 5
-                </th>
-                {wanted.map((one) => (
-                  <th scope="col" class="n">
-                    <a href={`#ladder-${one.contaminant}`}>{pieceWords(one, names)}</a>
-                    <span class="asked">
-                      {one.mustFindMm === null ? 'no size asked' : `find ${one.mustFindMm} mm`}
-                    </span>
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {point.options.map((option) => (
-                <OptionRow option={option} point={at} wanted={wanted} links={links} />
-              ))}
-            </tbody>
-          </table>
-        </section>
-      ))}
+      {advice.points.map((point, at) =>
+        point.options.length === 0 ? (
+          <p>
+            <strong>{point.name}:</strong> no detector of the list fits the way the food passes here.
+          </p>
+        ) : (
+          <PointTable
+            point={point}
+            at={at}
+            line={pointLines[at] ?? ''}
+            wanted={wanted}
+            names={names}
+            links={links}
+          />
+        ),
+      )}
       <p class="small">
         Burden is purchase, upkeep, space and skill together, from 1 (light) to 5 (heavy); no prices. Marks: ●
         yes, ◐ maybe, ○ no, ✕ cannot.
       </p>
+    </section>
+  )
+}
+
+interface TableProps {
+  readonly point: Advice['points'][number]
+  readonly at: number
+  readonly line: string
+  readonly wanted: readonly Wanted[]
+  readonly names: Names
+  readonly links: Links
+}
+
+function PointTable({ point, at, line, wanted, names, links }: TableProps) {
+  return (
+    <section class="scroll" tabindex={0} aria-labelledby={`compared-${at}`}>
+      <table class="comparison">
+        <caption id={`compared-${at}`}>
+          {point.name}
+          {line ? <span class="caption-line">{line}</span> : null}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Machine</th>
+            <th scope="col">Verdict</th>
+            <th scope="col" class="n">
+              Burden, 1{'\u00a0'}to{'\u00a0'}5
+            </th>
+            {wanted.map((one) => (
+              <th scope="col" class="n">
+                <a href={`#ladder-${one.contaminant}`}>{pieceWords(one, names)}</a>
+                <span class="asked">
+                  {one.mustFindMm === null ? 'no size asked' : `find ${one.mustFindMm} mm`}
+                </span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {point.options.map((option) => (
+            <OptionRow option={option} point={at} wanted={wanted} links={links} />
+          ))}
+        </tbody>
+      </table>
     </section>
   )
 }

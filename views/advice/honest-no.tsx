@@ -6,6 +6,7 @@ import { findingOf, honestNo } from './findings.ts'
 export function HonestNo({ advice, names }: { advice: Advice; names: Names }) {
   const lost = honestNo(advice)
   if (lost.length === 0) return null
+  const helped = advice.points.some((point) => point.removals.length > 0)
   return (
     <section class="honest-no" aria-labelledby="honest-no">
       <h2 id="honest-no">What no machine here will find</h2>
@@ -27,7 +28,8 @@ export function HonestNo({ advice, names }: { advice: Advice; names: Names }) {
       </ul>
       <p>
         Keep these out before the line: supplier control, sieving and sorting before packing, a policy for
-        glass and brittle plastic, control of blades, needles and tools. What may help upstream stands below.
+        glass and brittle plastic, control of blades, needles and tools.
+        {helped ? ' What may help upstream stands below.' : ''}
       </p>
     </section>
   )

@@ -18,6 +18,8 @@ interface Props {
 
 /** The size ladder of every contaminant, all on one axis so that they can be compared down the page. */
 export function Ladders({ advice, names, links, print }: Props) {
+  const drawn = wantedOf(advice).filter((wanted) => groupsOf(advice, wanted).length > 0)
+  if (drawn.length === 0) return null
   const findings = advice.points.flatMap((point) => point.options.flatMap((option) => option.findings))
   const axis = mmAxis(
     findings.flatMap((one) => [
@@ -34,7 +36,7 @@ export function Ladders({ advice, names, links, print }: Props) {
       <h2 id="ladders">Size ladder</h2>
       <LadderKey />
       <div class="ladders">
-        {wantedOf(advice).map((wanted) => (
+        {drawn.map((wanted) => (
           <figure class="ladder-figure" id={`ladder-${wanted.contaminant}`}>
             <figcaption>
               <h3>{pieceWords(wanted, names)}</h3>
@@ -56,16 +58,20 @@ export function Ladders({ advice, names, links, print }: Props) {
   )
 }
 
-/** Machines shown for teaching only are left to the tables. */
+/** Machines shown for teaching only are left to the tables, where there are others. */
 function groupsOf(advice: Advice, wanted: Wanted): LadderGroup[] {
-  return advice.points.map((point) => ({
-    name: point.name,
-    rows: point.options.flatMap((option) => {
-      if (option.rank === null) return []
-      const finding = findingOf(option, wanted.contaminant)
-      return finding ? [rowOf(option, finding)] : []
-    }),
-  }))
+  const groups = advice.points.map((point) => {
+    const ranked = point.options.filter((option) => option.rank !== null)
+    const shown = ranked.length > 0 ? ranked : point.options
+    return {
+      name: advice.points.length > 1 ? point.name : '',
+      rows: shown.flatMap((option) => {
+        const finding = findingOf(option, wanted.contaminant)
+        return finding ? [rowOf(option, finding)] : []
+      }),
+    }
+  })
+  return groups.filter((group) => group.rows.length > 0)
 }
 
 function rowOf(option: Option, finding: Finding): LadderRow {
@@ -93,7 +99,9 @@ function numbersOf({ expectedMm, cautiousMm, bestMm }: Finding): string {
 
 function describe(advice: Advice, wanted: Wanted): string {
   const lines = groupsOf(advice, wanted).flatMap((group) =>
-    group.rows.map((row) => `${group.name}, ${row.label}: ${row.numbers}, ${row.mark.slice(2)}`),
+    group.rows.map(
+      (row) => `${group.name ? `${group.name}, ` : ''}${row.label}: ${row.numbers}, ${row.mark.slice(2)}`,
+    ),
   )
   const asked = wanted.mustFindMm === null ? 'No size was asked' : `To find: ${wanted.mustFindMm} mm`
   return `${asked}, ${measureWords(wanted.shape)}. ${lines.join('. ')}.`

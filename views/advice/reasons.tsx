@@ -19,6 +19,7 @@ interface Props {
 /** Why each machine stands where it stands, one to open at a time. */
 export function Reasons(props: Props) {
   const { advice } = props
+  if (advice.points.every((point) => point.options.length === 0)) return null
   return (
     <section aria-labelledby="reasons">
       <h2 id="reasons">Reasons</h2>

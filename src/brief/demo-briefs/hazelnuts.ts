@@ -1,0 +1,53 @@
+import type { BriefInput } from '../../contract/brief.ts'
+
+export const hazelnuts: BriefInput = {
+  title: 'Hazelnut kernels, 1 kg pillow bag',
+  market: 'EU',
+  consumer: 'general',
+  readyToEat: true,
+  product: { food: 'hazelnut' },
+  points: [
+    {
+      name: 'sorting belt',
+      stage: 'loose',
+      heightMm: 15,
+      widthMm: 400,
+      lengthMm: 400,
+      kgPerHour: 3000,
+      speedMPerMin: 20,
+      falseRejectsPerPack: 0.001,
+    },
+    {
+      name: 'after packing',
+      stage: 'packed',
+      heightMm: 45,
+      widthMm: 170,
+      lengthMm: 220,
+      massG: 1000,
+      parts: [{ material: 'pe', mm: 0.06, place: 'wrap' }],
+      speedMPerMin: 30,
+      packsPerMin: 50,
+      kgPerHour: 3000,
+      hoursPerDay: 16,
+      falseRejectsPerPack: 0.001,
+      checkIntervalMin: 60,
+      reactMin: 10,
+    },
+  ],
+  contaminants: [
+    { material: 'stone_any', shape: 'sphere', mustFindMm: 4, basis: 'customer', severity: 4, likelihood: 3 },
+    { material: 'glass_any', shape: 'sphere', mustFindMm: 3, basis: 'injury', severity: 4, likelihood: 2 },
+    {
+      material: 'ss304',
+      shape: 'wire',
+      lengthMm: 10,
+      mustFindMm: 0.6,
+      basis: 'customer',
+      severity: 3,
+      likelihood: 2,
+    },
+    { material: 'steel', shape: 'sphere', mustFindMm: 1.5, basis: 'customer', severity: 3, likelihood: 3 },
+    { material: 'nut_shell', shape: 'sphere', basis: 'best-achievable', severity: 3, likelihood: 5 },
+    { material: 'rubber_any', shape: 'sphere', mustFindMm: 5, basis: 'customer', severity: 2, likelihood: 2 },
+  ],
+}

@@ -1,0 +1,60 @@
+import type { BriefInput } from '../../contract/brief.ts'
+
+export const sauce: BriefInput = {
+  title: 'Tomato and herb sauce, 350 g glass jar',
+  market: 'EU',
+  consumer: 'general',
+  readyToEat: true,
+  product: {
+    food: 'custom',
+    composition: { waterPct: 84, proteinPct: 1.5, fatPct: 3, carbohydratePct: 9.5, ashPct: 2 },
+    densityGPerCm3: 1.04,
+    structure: 'pieces-in-liquid',
+    unevennessMm: 0.3,
+    temperatureC: 35,
+    saltPct: 1.2,
+  },
+  points: [
+    {
+      name: 'after the cooler',
+      stage: 'packed',
+      heightMm: 95,
+      widthMm: 68,
+      lengthMm: 68,
+      massG: 350,
+      outline: 'cylinder',
+      parts: [
+        { material: 'glass_container', mm: 2.5, place: 'wall' },
+        { material: 'glass_container', mm: 4, place: 'base' },
+        { material: 'steel', mm: 0.17, place: 'closure' },
+      ],
+      speedMPerMin: 30,
+      packsPerMin: 200,
+      hoursPerDay: 16,
+      falseRejectsPerPack: 0.0005,
+      checkIntervalMin: 60,
+      reactMin: 5,
+    },
+  ],
+  contaminants: [
+    {
+      material: 'glass_container',
+      shape: 'sphere',
+      mustFindMm: 3,
+      basis: 'injury',
+      severity: 5,
+      likelihood: 2,
+    },
+    {
+      material: 'glass_container',
+      shape: 'flake',
+      faceMm2: 30,
+      mustFindMm: 2.5,
+      basis: 'injury',
+      severity: 5,
+      likelihood: 2,
+    },
+    { material: 'stone_any', shape: 'sphere', mustFindMm: 4, basis: 'customer', severity: 4, likelihood: 2 },
+    { material: 'ss304', shape: 'sphere', mustFindMm: 1.5, basis: 'customer', severity: 3, likelihood: 2 },
+  ],
+}
