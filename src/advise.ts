@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { whatWouldChange } from './advice/change.ts'
 import { combine } from './advice/combine.ts'
-import { xrayFindings } from './advice/findings.ts'
+import { coilFindings, xrayFindings } from './advice/findings.ts'
 import { type AssessedOption, judge } from './advice/judge.ts'
 import { type LinedUp, lineUp } from './advice/line-up.ts'
 import { type Candidate, outcomesFor, rankOptions } from './advice/options.ts'
@@ -11,6 +11,7 @@ import { loadRulebook, type Rulebook } from './advice/rulebook.ts'
 import { RADIATION_CAUTION, STANDING_CAUTIONS } from './advice/safety.ts'
 import { summarise } from './advice/summary.ts'
 import { parseBrief } from './brief/index.ts'
+import { assessCoil } from './coil/assess-coil.ts'
 import type { Advice, Brief, Calculation, Caution, Finding, Source } from './contract/index.ts'
 import { materials, sources as referenceSources, referenceVersion } from './reference/index.ts'
 import { assessXray } from './xray/assess.ts'
@@ -28,19 +29,32 @@ export interface AdviseOptions {
 
 let houseBook: Rulebook | null = null
 
-/** One machine at one point, worked out by its family's physics; null for a family without any here. */
+/** One detector at one point, worked out by its family's physics; null for a machine that only removes. */
 function assess(
   brief: Brief,
   pointIndex: number,
   { machine }: LinedUp,
 ): { assessed: AssessedOption; findings: Finding[] } | null {
-  if (machine.family !== 'xray') return null
   const point = brief.points[pointIndex]!
+  const { contaminants } = brief
   const prefix = `p${pointIndex}.${machine.id}`
-  const assessment = assessXray({ machine, point, contaminants: brief.contaminants, prefix })
-  return {
-    assessed: { family: 'xray', pointIndex, machine, assessment },
-    findings: xrayFindings(brief, pointIndex, assessment),
+  switch (machine.family) {
+    case 'xray': {
+      const assessment = assessXray({ machine, point, contaminants, prefix })
+      const findings = xrayFindings(brief, pointIndex, assessment)
+      return { assessed: { family: 'xray', pointIndex, machine, assessment }, findings }
+    }
+    case 'coil':
+    case 'static-field': {
+      const assessment = assessCoil({ machine, point, contaminants, idPrefix: prefix })
+      const { family } = machine
+      return {
+        assessed: { family, pointIndex, machine, assessment },
+        findings: coilFindings(brief, assessment),
+      }
+    }
+    default:
+      return null
   }
 }
 
@@ -101,7 +115,7 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
     .filter((o) => o.pointIndex === null || o.type === 'warns')
     .map((o) => ({ id: o.rule, text: o.text, sources: [...o.sources] }))
   const calculations = byId([
-    ...assessed.flatMap((one) => (one.assessment ? one.assessment.calculations : [])),
+    ...assessed.flatMap((one) => one.assessment.calculations),
     ...judgement.calculations,
   ])
   return {

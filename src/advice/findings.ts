@@ -1,3 +1,4 @@
+import type { CoilAssessment, CoilFinding } from '../coil/assessment.ts'
 import type { Brief, Finding } from '../contract/index.ts'
 import type { XrayAssessment, XrayFinding } from '../xray/assessment.ts'
 import { meetsOf } from './meets.ts'
@@ -34,35 +35,74 @@ function noteOf(finding: XrayFinding, voidFree: boolean): string {
 
 const nullable = (value: number | null) => (value === null ? null : Number(value.toPrecision(6)))
 
+type Common = Omit<XrayFinding & CoilFinding, 'noise' | 'contrast' | 'looksLikeVoid' | 'widest' | 'answers'>
+
+/** What all families' findings share, in the shape of the contract; `meets` unless it follows from the sizes. */
+function toFinding(
+  brief: Brief,
+  finding: Pick<
+    Common,
+    | 'contaminant'
+    | 'bestMm'
+    | 'halfMm'
+    | 'expectedMm'
+    | 'sureMm'
+    | 'cautiousMm'
+    | 'chanceAtMustFind'
+    | 'chanceAnyOrientation'
+    | 'curve'
+    | 'zones'
+    | 'calculation'
+  >,
+  note: string,
+  meets?: Finding['meets'],
+): Finding {
+  const contaminant = brief.contaminants[finding.contaminant]!
+  const { bestMm, expectedMm, cautiousMm } = finding
+  return {
+    contaminant: finding.contaminant,
+    material: contaminant.material,
+    shape: contaminant.shape,
+    placement: contaminant.placement,
+    lengthMm: contaminant.lengthMm,
+    faceMm2: contaminant.faceMm2,
+    bestMm: nullable(bestMm),
+    halfMm: nullable(finding.halfMm),
+    expectedMm: nullable(expectedMm),
+    sureMm: nullable(finding.sureMm),
+    cautiousMm: nullable(cautiousMm),
+    chanceAtMustFind: nullable(finding.chanceAtMustFind),
+    chanceAnyOrientation: nullable(finding.chanceAnyOrientation),
+    meets: meets ?? meetsOf(bestMm, expectedMm, cautiousMm, contaminant.mustFindMm),
+    mustFindMm: contaminant.mustFindMm,
+    curve: {
+      sizesMm: finding.curve.sizesMm.map((v) => Number(v.toPrecision(4))),
+      chance: finding.curve.chance.map((v) => Number(v.toPrecision(4))),
+    },
+    zones: [...finding.zones],
+    note,
+    calculation: finding.calculation,
+  }
+}
+
 /** Findings of an x-ray machine in the shape of the contract. */
 export function xrayFindings(brief: Brief, pointIndex: number, assessment: XrayAssessment): Finding[] {
   const { voidFree } = brief.points[pointIndex]!.product
-  return assessment.findings.map((finding): Finding => {
-    const contaminant = brief.contaminants[finding.contaminant]!
-    const { bestMm, expectedMm, cautiousMm } = finding
-    return {
-      contaminant: finding.contaminant,
-      material: contaminant.material,
-      shape: contaminant.shape,
-      placement: contaminant.placement,
-      lengthMm: contaminant.lengthMm,
-      faceMm2: contaminant.faceMm2,
-      bestMm: nullable(bestMm),
-      halfMm: nullable(finding.halfMm),
-      expectedMm: nullable(expectedMm),
-      sureMm: nullable(finding.sureMm),
-      cautiousMm: nullable(cautiousMm),
-      chanceAtMustFind: nullable(finding.chanceAtMustFind),
-      chanceAnyOrientation: nullable(finding.chanceAnyOrientation),
-      meets: meetsOf(bestMm, expectedMm, cautiousMm, contaminant.mustFindMm),
-      mustFindMm: contaminant.mustFindMm,
-      curve: {
-        sizesMm: finding.curve.sizesMm.map((v) => Number(v.toPrecision(4))),
-        chance: finding.curve.chance.map((v) => Number(v.toPrecision(4))),
-      },
-      zones: [...finding.zones],
-      note: noteOf(finding, voidFree),
-      calculation: finding.calculation,
-    }
+  return assessment.findings.map((finding) => toFinding(brief, finding, noteOf(finding, voidFree)))
+}
+
+/**
+ * Findings of a metal detector in the shape of the contract. The static-field detector has no sizes: what it
+ * reacts to stays open, the rest it cannot find.
+ */
+export function coilFindings(brief: Brief, assessment: CoilAssessment): Finding[] {
+  return assessment.findings.map((finding) => {
+    const withoutSize = assessment.family === 'static-field'
+    return toFinding(
+      brief,
+      finding,
+      finding.note,
+      withoutSize ? (finding.answers ? 'open' : 'cannot') : undefined,
+    )
   })
 }

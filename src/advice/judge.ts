@@ -1,3 +1,4 @@
+import type { CoilAssessment } from '../coil/assessment.ts'
 import type { Brief, Calculation, Fact, Family, Machine, XrayMachine } from '../contract/index.ts'
 import type { XrayAssessment } from '../xray/assessment.ts'
 import { decide } from './decide.ts'
@@ -10,7 +11,7 @@ import type { RuleOutcome } from './rule-outcome.ts'
 import type { Rulebook } from './rule-schema.ts'
 import { type RuleScope, scopeOf } from './rule-scope.ts'
 
-/** A machine at a point with what the physics says of it. Families without physics of their own have none. */
+/** A machine at a point with what the physics says of it. */
 export type AssessedOption =
   | {
       readonly family: 'xray'
@@ -19,10 +20,10 @@ export type AssessedOption =
       readonly assessment: XrayAssessment
     }
   | {
-      readonly family: Exclude<Family, 'xray'>
+      readonly family: 'coil' | 'static-field'
       readonly pointIndex: number
       readonly machine: Machine
-      readonly assessment: null
+      readonly assessment: CoilAssessment
     }
 
 /** An outcome with its place: a rule on "brief" has neither point nor equipment. */

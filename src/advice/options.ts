@@ -4,7 +4,7 @@ import type { LinedUp } from './line-up.ts'
 import { meetsAll, verdictOf } from './meets.ts'
 import { compareOptions } from './order.ts'
 import { toReason } from './reason.ts'
-import { missedSizes } from './why-not.ts'
+import { contaminantWords, missedSizes, wordList } from './why-not.ts'
 
 /** One machine at one point with all that is known of it, before the options are put in order. */
 export interface Candidate {
@@ -48,26 +48,40 @@ function extraWords(option: Judged, best: Judged): string {
   return `It would find up to ${mm(Math.max(...gains))} less in size, which you did not ask for.`
 }
 
-function becauseOf(judged: Judged, verdict: Option['verdict'], best: Judged | null): string {
+function becauseOf(brief: Brief, judged: Judged, verdict: Option['verdict'], best: Judged | null): string {
   const excludes = judged.outcomes.find((o) => o.type === 'excludes' && o.contaminant === null)
   if (judged.excluded && excludes) return excludes.text
   if (!judged.linedUp.ranked) return 'An ideal, shown for teaching; never ranked.'
   if (verdict === 'best-fit')
     return 'Meets every size you must find at the value that can be promised, with the least burden.'
-  const count = (meets: Finding['meets']) => judged.findings.filter((f) => f.meets === meets).length
   if (meetsAll(judged.findings) && best) {
     const heavier =
       judged.burden > best.burden ? `burden ${judged.burden} against ${best.burden}` : 'no less burden'
     return `Meets every size too, at ${heavier}. ${extraWords(judged, best)}`
   }
+  return shortcomings(brief, judged.findings, verdict)
+}
+
+/** What a verdict short of best fit hangs on, ending the sentence that the verdict's words begin. */
+function shortcomings(brief: Brief, findings: readonly Finding[], verdict: Option['verdict']): string {
+  const named = (...meets: Finding['meets'][]) =>
+    findings.filter((f) => meets.includes(f.meets)).map((f) => contaminantWords(brief, f.contaminant))
+  const lost = named('no', 'cannot')
+  const near = named('maybe')
+  const open = named('open')
+  if (verdict === 'not-suitable') return `None of the ${findings.length} contaminants is met.`
+  if (verdict === 'worth-a-test') {
+    return near.length > 0
+      ? `Every size is expected to be found, but not to be promised: ${wordList(near)}.`
+      : 'It may find them, but no size can be computed: only a test on the pack tells.'
+  }
   const parts = [
-    count('yes') > 0 ? `${count('yes')} met` : '',
-    count('maybe') > 0 ? `${count('maybe')} within reach but not to be promised` : '',
-    count('no') > 0 ? `${count('no')} missed` : '',
-    count('cannot') > 0 ? `${count('cannot')} that it cannot find` : '',
-    count('open') > 0 ? `${count('open')} without a size to find` : '',
+    lost.length > 0 ? `something else takes care of ${wordList(lost)}` : '',
+    near.length > 0 ? `a test on the product confirms ${wordList(near)}` : '',
+    open.length > 0 ? `a size to find is set, or tested, for ${wordList(open)}` : '',
   ].filter(Boolean)
-  return `Of ${judged.findings.length} contaminants: ${parts.join(', ')}.`
+  const text = parts.join('; ')
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
 }
 
 function reasonsOf(judged: Judged): Reason[] {
@@ -86,13 +100,20 @@ function settingsOf(assessed: AssessedOption): Option['settings'] {
     const { kV, mA } = assessed.assessment.setting
     return { kV, mA: Number(mA.toPrecision(3)), frequenciesKHz: [] }
   }
-  return { kV: null, mA: null, frequenciesKHz: [] }
+  return { kV: null, mA: null, frequenciesKHz: [...assessed.assessment.frequenciesKHz] }
 }
 
 function cautionsOf(judged: Judged): Caution[] {
-  return judged.outcomes
+  const labels = judged.assessed.family === 'xray' ? [] : judged.assessed.assessment.labels
+  const warned = judged.outcomes
     .filter((o) => o.type === 'warns')
     .map((o) => ({ id: o.rule, text: o.text, sources: [...o.sources] }))
+  return [...warned, ...labels]
+}
+
+/** A detector without computed sizes that reacts to everything asked: no verdict but a test. */
+function onlyByTest({ assessed, findings, excluded }: Judged): boolean {
+  return assessed.family === 'static-field' && !excluded && findings.every((f) => f.meets === 'open')
 }
 
 /** Options of one point in their order, ranked, with verdict and reasons. */
@@ -112,7 +133,7 @@ export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Opt
   const best = sorted.find((j) => j.linedUp.ranked && !j.excluded && meetsAll(j.findings)) ?? null
   let rank = 0
   return sorted.map((one): Option => {
-    const plain = verdictOf(one.findings, one.excluded)
+    const plain = onlyByTest(one) ? 'worth-a-test' : verdictOf(one.findings, one.excluded)
     const shown = one.linedUp.ranked ? plain : plain === 'worth-a-test' ? 'conditional' : plain
     const verdict = one === best ? 'best-fit' : shown
     const { machine } = one.linedUp
@@ -123,7 +144,7 @@ export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Opt
       rank: one.linedUp.ranked ? ++rank : null,
       burden: one.burden,
       verdict,
-      because: becauseOf(one, verdict, best),
+      because: becauseOf(brief, one, verdict, best),
       settings: settingsOf(one.assessed),
       findings: [...one.findings],
       reasons: reasonsOf(one),

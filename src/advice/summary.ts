@@ -1,8 +1,5 @@
 import type { Brief, Option } from '../contract/index.ts'
-import { contaminantWords } from './why-not.ts'
-
-const list = (words: readonly string[]) =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+import { contaminantWords, wordList } from './why-not.ts'
 
 /** Contaminants that no ranked machine at any point can find at any size computed. */
 export function hopeless(brief: Brief, points: readonly { readonly options: readonly Option[] }[]): number[] {
@@ -43,7 +40,7 @@ export function summarise(
   const lost = hopeless(brief, points)
   const no =
     lost.length > 0
-      ? `No machine compared here finds ${list(lost.map((c) => contaminantWords(brief, c)))} in this product: that needs prevention. `
+      ? `No machine compared here finds ${wordList(lost.map((c) => contaminantWords(brief, c)))} in this product: that needs prevention. `
       : ''
   return no + points.map(({ name, options }) => pointSentence(name, options, points.length > 1)).join(' ')
 }

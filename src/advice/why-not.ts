@@ -12,6 +12,11 @@ export function contaminantWords(brief: Brief, index: number): string {
   return `${name} sphere`
 }
 
+/** "a", "a and b", "a, b and c". */
+export function wordList(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+}
+
 /** The sizes an option misses, each with its gap to the size to find. */
 export function missedSizes(brief: Brief, findings: readonly Finding[]): WhyNot[] {
   return findings.flatMap((f): WhyNot[] => {

@@ -43,7 +43,11 @@ export const FIGURES = [
   'ejector-pitch',
   'ejector-time',
   'fragment-sphericity',
-  'grain-sphericity',
+  'grain-sphericity-round',
+  'grain-sphericity-oval',
+  'grain-sphericity-flat',
+  'grain-sphericity-unknown',
+  'slim-tumbling',
   'separator-unevenness',
   'separator-single-run',
   'wet-food-water',
@@ -85,6 +89,9 @@ export interface Saturation {
   readonly note: string
 }
 
+/** Shape classes of food grains, one figure of sphericity each. */
+export type GrainShape = 'round' | 'oval' | 'flat'
+
 const file = dataFile<{
   figures: Readonly<Record<FigureId, Figure>>
   sieveOpeningsMm: { readonly mm: readonly number[]; readonly source: string; readonly mark: Mark }
@@ -94,6 +101,7 @@ const file = dataFile<{
   similarColours: readonly (readonly [string, string])[]
   foreignColours: Readonly<Record<string, readonly string[]>>
   foodColours: Readonly<Record<string, readonly string[]>>
+  grainShapes: Readonly<Record<string, GrainShape>>
   sources: readonly SourceText[]
 }>('separation.json')
 
@@ -115,6 +123,8 @@ export const foreignColours: ReadonlyMap<string, readonly string[]> = new Map(
 )
 /** Colours of the catalogue's foods, by food id. */
 export const foodColours: ReadonlyMap<string, readonly string[]> = new Map(Object.entries(file.foodColours))
+/** Shape of the grains of the catalogue's granular foods, by food id. */
+export const grainShapes: ReadonlyMap<string, GrainShape> = new Map(Object.entries(file.grainShapes))
 export const separationSources: ReadonlyMap<string, SourceText> = new Map(
   file.sources.map((row) => [row.id, row]),
 )

@@ -27,8 +27,12 @@ function shareOf(separator: Separator, variant: Variant, trail: Trail): VariantS
     symbol: 'v',
     value: asRange(speeds[0], speeds[1]),
     unit: 'm/s',
-    formula: 'explicit terminal velocity over its densities and sphericities',
-    inputs: [variant.step, densityStep, trail.figure('fragment-sphericity')],
+    formula: 'terminal velocity over its densities and sphericities',
+    inputs: [
+      variant.step,
+      densityStep,
+      trail.figure(variant.shape.kind === 'sphere' ? 'fragment-sphericity' : 'slim-tumbling'),
+    ],
     sources: ['haider-levenspiel'],
   })
   const equalMm = equalSizeMm(separator, variant)

@@ -1,7 +1,7 @@
 import type { Point } from '../contract/index.ts'
 import { normalUpperTail } from '../numerics/normal.ts'
 import { archetypes, materials } from '../reference/index.ts'
-import { type Fluid, figures, fluids } from '../reference/separation.ts'
+import { type FigureId, type Fluid, figures, fluids, grainShapes } from '../reference/separation.ts'
 import type { RemovalMachine } from './assessment.ts'
 import { settlingMPerS } from './settling-piece.ts'
 import { asRange, type Trail } from './trail.ts'
@@ -35,18 +35,19 @@ export function separatorFor(machine: DensityMachine, point: Point, trail: Trail
   const ratio = machine.velocityRatio ?? usualRatio
   const { grainMm, densityGPerCm3 } = point.product
   const speedAt = (psi: number) => settlingMPerS(grainMm, densityGPerCm3, fluid, psi)
-  const { value, range } = figures['grain-sphericity']
+  const shapeId: FigureId = `grain-sphericity-${grainShapes.get(point.product.food) ?? 'unknown'}`
+  const { value, range } = figures[shapeId]
   const foodSpeeds = [speedAt(range[0]), speedAt(value), speedAt(range[1])] as const
   const food = trail.add('food-speed', {
     label: `settling speed of the food in ${fluid.label}`,
     symbol: 'v_food',
     value: asRange(foodSpeeds[0], foodSpeeds[2]),
     unit: 'm/s',
-    formula: 'explicit terminal velocity from d, ρ, ψ; negative: it floats',
+    formula: 'terminal velocity from d, ρ, ψ: C(Re)·Re² = 4/3·d*³ and the shape ratio; negative: it floats',
     inputs: [
       trail.entered('grain', 'grain size of the food', 'd', grainMm, 'mm'),
       trail.entered('food-density', 'density of the food', 'ρ', densityGPerCm3, 'g/cm³'),
-      trail.figure('grain-sphericity'),
+      trail.figure(shapeId),
       trail.add('fluid', {
         label: fluid.label,
         symbol: 'ρ_f, μ',

@@ -10,7 +10,8 @@ const SLIMMEST = 0.5
 export function sphericityRange(shape: PieceShape): readonly [number, number] {
   if (shape.kind === 'sphere') return figures['fragment-sphericity'].range
   const own = sphericityOf(shape)
-  return [own * figures['grain-sphericity'].range[0], own]
+  const [least, most] = figures['slim-tumbling'].range
+  return [own * least, own * most]
 }
 
 /** Settling speed in a fluid, m/s; negative where the piece rises. Density g/cm³. */

@@ -15,7 +15,8 @@ const FITTED = [0.5, 1] as const
 export const sphereDrag = (reynolds: number): number =>
   (24 / reynolds) * (1 + 0.1806 * reynolds ** 0.6459) + 0.4251 / (1 + 6880.95 / reynolds)
 
-const LOG_REYNOLDS = [-30, 14] as const
+/** Where the balance is looked for; above ln 2.6e5 = 12.5 the drag equation is only carried on. */
+const LOG_REYNOLDS = [-30, 20] as const
 
 /** Reynolds number at which drag balances the force: C·Re² = 4/3·d*³, by halving ln Re. */
 function balancingReynolds(dStar: number): number {

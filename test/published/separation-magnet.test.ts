@@ -12,15 +12,16 @@ describe('pull on a small ball', () => {
 })
 
 describe('demagnetising factors', () => {
-  // Bozorth, Ferromagnetism (1951), table of spheroids, N/4π (from memory), four digits.
+  // Bozorth, Ferromagnetism (1951), table of spheroids, N/4π (from memory), within one of the last digit
+  // given there: some of its entries are cut, not rounded.
   it.each([
-    [2, 0.1735],
-    [5, 0.0558],
-    [10, 0.0203],
-    [20, 0.00675],
-  ])('prolate spheroid %d : 1 along its axis', (aspect, published) => {
+    [2, 0.1735, 1e-4],
+    [5, 0.0558, 1e-4],
+    [10, 0.0203, 1e-4],
+    [20, 0.00675, 1e-5],
+  ])('prolate spheroid %d : 1 along its axis', (aspect, published, digit) => {
     const { along } = demagnetisationOf({ kind: 'wire', diameterMm: 1, lengthMm: aspect })
-    expect(Math.abs(along - published)).toBeLessThan(6e-5)
+    expect(Math.abs(along - published)).toBeLessThan(digit)
   })
 
   it.each([
@@ -29,6 +30,6 @@ describe('demagnetising factors', () => {
     [10, 0.8608],
   ])('oblate spheroid %d : 1 through its thin way', (aspect, published) => {
     const { across } = demagnetisationOf({ kind: 'flake', thicknessMm: 1, faceMm2: aspect ** 2 })
-    expect(Math.abs(across - published)).toBeLessThan(6e-5)
+    expect(Math.abs(across - published)).toBeLessThan(1e-4)
   })
 })

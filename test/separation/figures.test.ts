@@ -9,6 +9,7 @@ import {
   fluids,
   foodColours,
   foreignColours,
+  grainShapes,
   saturations,
   separationSources,
   sieveOpeningsMm,
@@ -60,6 +61,11 @@ describe('colours', () => {
     const stated = [...materials.values()].filter((m) => m.kind !== 'gas' && m.id !== 'water')
     for (const { id, kind } of stated)
       expect((kind === 'food' ? foodColours : foreignColours).has(id), id).toBe(true)
+  })
+
+  it('and every granular food has a grain shape', () => {
+    for (const { id, food } of materials.values())
+      expect(grainShapes.has(id), id).toBe(food?.structure === 'granular')
   })
 
   it('use only the listed words', () => {
