@@ -36,5 +36,5 @@ export function settlingWords(separator: Separator, variants: readonly Variant[]
 /** What the separator needs to work at all. */
 export function separatorCondition({ ratio, medium }: Separator): string {
   const wet = medium === 'water' ? 'and the food may get wet' : 'dry and not sticking'
-  return `One stream takes out either what settles faster or what settles slower. Graded first: grains of one run within a factor of about ${plain(ratio ** 2)} in size, fed evenly, ${wet}.`
+  return `One stream takes out either what settles faster or what settles slower; a fluidised deck forgives angular shapes, a free stream does not. Graded first: grains of one run within a factor of about ${plain(ratio ** 2)} in size, fed evenly, ${wet}.`
 }

@@ -42,8 +42,8 @@ function shareOf(separator: Separator, variant: Variant, trail: Trail): VariantS
       symbol: 'd_equal',
       value: equalMm,
       unit: 'mm',
-      formula: 'v(d_equal) = v_food; for large pieces d·(ρ_food − ρ_f)/(ρ − ρ_f)',
-      inputs: [densityStep, separator.steps.food, trail.figure('fragment-sphericity')],
+      formula: 'v(d_equal) = v_food at one shape; for large pieces d·(ρ_food − ρ_f)/(ρ − ρ_f)',
+      inputs: [densityStep, separator.steps.food],
       sources: ['haider-levenspiel', 'equal-settling'],
     })
   const step = trail.add(`${variant.id}.share`, {
@@ -51,7 +51,7 @@ function shareOf(separator: Separator, variant: Variant, trail: Trail): VariantS
     value: asRange(low, high),
     unit: 'share',
     formula:
-      'single run · mean over the shapes of Φ(ln(v/(r·v_food))/s) for the heavy side, Φ(−ln(r·v/v_food)/s) for the light; worst one side, best either',
+      'single run · mean over the shapes of Φ(ln(v/(r·v_food))/s) for the heavy side, Φ(−ln(r·v/v_food)/s) for the light; worst one side in a free stream, best either side or a fluidised deck',
     inputs: [
       speedStep,
       separator.steps.food,
@@ -59,6 +59,7 @@ function shareOf(separator: Separator, variant: Variant, trail: Trail): VariantS
       trail.figure('separator-unevenness'),
       trail.figure('separator-single-run'),
     ],
+    sources: ['fluidised-deck'],
   })
   const bothFloat =
     separator.foodSpeeds[0] <= 0 && densitiesGPerCm3(material)[1] * 1000 <= separator.fluid.densityKgPerM3

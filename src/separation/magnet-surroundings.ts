@@ -3,7 +3,7 @@ import { type FigureId, figures } from '../reference/separation.ts'
 import { bulkDensityKgPerM3 } from './layer-coverage.ts'
 import { GRAVITY_M_PER_S2 } from './physical-constants.ts'
 import type { SettlingFluid } from './settling.ts'
-import type { Trail } from './trail.ts'
+import { asRange, type Trail } from './trail.ts'
 
 /** One end of what a piece may meet on its way to the magnet. */
 export interface Surroundings {
@@ -46,7 +46,7 @@ export function surroundingsOf(point: Point, trail: Trail): SurroundingsRange {
   const timeStep = trail.add('time', {
     label: 'time beside the magnet',
     symbol: 't',
-    value: `${times[0].toPrecision(3)} to ${times[1].toPrecision(3)}`,
+    value: asRange(times[0], times[1]),
     unit: 's',
     formula: 'L / v',
     inputs: [speedStep, trail.figure(lengthId)],
@@ -60,7 +60,7 @@ export function surroundingsOf(point: Point, trail: Trail): SurroundingsRange {
     const resistStep = trail.add('bed-resistance', {
       label: 'pressure of the bed against the piece',
       symbol: 'P',
-      value: loaded ? `${(shaken * weightPa).toPrecision(3)} to ${(atRest * weightPa).toPrecision(3)}` : 0,
+      value: loaded ? asRange(shaken * weightPa, atRest * weightPa) : 0,
       unit: 'Pa',
       formula: loaded ? 'C · ρ_bulk · g · H' : 'the piece lies on the food, not in it',
       inputs: loaded ? [depthStep, trail.figure('bed-resistance-loose')] : [],

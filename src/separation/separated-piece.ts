@@ -1,7 +1,8 @@
 import { figures } from '../reference/separation.ts'
+import { equivalentDiameterMm } from './piece-shape.ts'
 import type { Separator } from './separator.ts'
 import { leavesShare, type Side } from './separator-cut.ts'
-import { equalSettlingMm, pieceSpeedsMPerS } from './settling-piece.ts'
+import { equalSettlingMm, pieceSpeedsMPerS, settlingMPerS } from './settling-piece.ts'
 import { densitiesGPerCm3, type Variant } from './variant.ts'
 
 const DENSITY_STEPS = [0, 0.25, 0.5, 0.75, 1] as const
@@ -15,22 +16,32 @@ export const sideOf = (separator: Separator, variant: Variant): Side =>
   variant.material.densityGPerCm3 >= separator.foodDensityGPerCm3 ? 'heavy' : 'light'
 
 /**
- * Share of the pieces that leaves, before the losses of a run. Worst: a stream that takes out one side only,
- * with the density and the food's shape against it; best: either side, with both for it. Food that floats is
- * skimmed off from all that sinks.
+ * Share of the pieces that leaves, before the losses of a run. Worst: a free stream that takes out one side
+ * only, with the density and both shapes against it. Best: either side, with all of them for it, or a
+ * fluidised deck, where piece and grain count as of one shape (`fluidised-deck`). Food that floats is skimmed
+ * off from all that sinks.
  */
 export function leaves(separator: Separator, variant: Variant): readonly [number, number] {
+  const { fluid, ratio, foodSpeeds, foodSphericity } = separator
   const blur = figures['separator-unevenness'].value
-  const at = (density: number, foodSpeed: number, side: Side): number => {
-    const speeds = pieceSpeedsMPerS(variant.shape, density, separator.fluid)
-    if (foodSpeed <= 0) return mean(speeds.map((speed) => (speed > 0 ? 1 : 0)))
-    return mean(speeds.map((speed) => leavesShare(speed, foodSpeed, separator.ratio, blur, side)))
-  }
-  const over = (side: Side) =>
-    densitySteps(densitiesGPerCm3(variant.material)).flatMap((density) =>
-      separator.foodSpeeds.map((foodSpeed) => at(density, foodSpeed, side)),
+  const at = (speeds: readonly number[], foodSpeed: number, side: Side): number =>
+    mean(
+      speeds.map((speed) => {
+        if (foodSpeed <= 0) return speed > 0 ? 1 : 0
+        return leavesShare(speed, foodSpeed, ratio, blur, side)
+      }),
     )
-  return [Math.min(...over(sideOf(separator, variant))), Math.max(...over('either'))]
+  const densities = densitySteps(densitiesGPerCm3(variant.material))
+  const stream = (side: Side) =>
+    densities.flatMap((density) => {
+      const speeds = pieceSpeedsMPerS(variant.shape, density, fluid)
+      return foodSpeeds.map((foodSpeed) => at(speeds, foodSpeed, side))
+    })
+  const diameterMm = equivalentDiameterMm(variant.shape)
+  const deck = densities.map((density) =>
+    at([settlingMPerS(diameterMm, density, fluid, foodSphericity)], foodSpeeds[1], 'either'),
+  )
+  return [Math.min(...stream(sideOf(separator, variant))), Math.max(...stream('either'), ...deck)]
 }
 
 /** Slowest and fastest a piece may settle, m/s. */
@@ -41,10 +52,12 @@ export function speedRange(separator: Separator, variant: Variant): readonly [nu
   return [Math.min(...speeds), Math.max(...speeds)]
 }
 
-/** Size at which a fragment of the variant's material settles like the middle grain, mm; null where none does. */
+/**
+ * Size at which a piece of the variant's material and of the grain's shape settles like the middle grain, mm:
+ * the limit of a fluidised deck; null where none does.
+ */
 export function equalSizeMm(separator: Separator, { material }: Variant): number | null {
   const [, foodSpeed] = separator.foodSpeeds
   if (foodSpeed <= 0) return null
-  const psi = figures['fragment-sphericity'].value
-  return equalSettlingMm(foodSpeed, material.densityGPerCm3, separator.fluid, psi)
+  return equalSettlingMm(foodSpeed, material.densityGPerCm3, separator.fluid, separator.foodSphericity)
 }

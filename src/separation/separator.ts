@@ -14,6 +14,8 @@ export interface Separator {
   readonly medium: 'air' | 'water'
   readonly ratio: number
   readonly foodDensityGPerCm3: number
+  /** Central sphericity of the grains. */
+  readonly foodSphericity: number
   /** Settling speed of the middle grain, m/s, over its sphericity: slowest, middle, fastest; ≤ 0 floats. */
   readonly foodSpeeds: readonly [number, number, number]
   readonly steps: { readonly food: string; readonly ratio: string }
@@ -71,6 +73,7 @@ export function separatorFor(machine: DensityMachine, point: Point, trail: Trail
     medium,
     ratio,
     foodDensityGPerCm3: densityGPerCm3,
+    foodSphericity: value,
     foodSpeeds,
     steps: { food, ratio: ratioStep },
   }

@@ -33,9 +33,13 @@ export function lastCrossing(dPrime: Detectability, needed: number, limitMm: num
   return SMALLEST_MM
 }
 
+/** d′ grows about as this power of the size near its threshold: where the first guess goes. */
+const USUAL_POWER = 1.8
+
 /**
- * The last crossing sought from a neighbouring size, for noise in which d′ hardly ever falls again: brackets
- * it from there and makes sure that larger sizes hold; where they do not, walks the whole range.
+ * The last crossing sought from a neighbouring size, for noise in which d′ hardly ever falls again: follows
+ * the usual power law to it, closes in to 1e-4, and makes sure that larger sizes hold; where they do not, or
+ * where the guesses do not come together, walks the whole range.
  */
 export function crossingNear(
   dPrime: Detectability,
@@ -43,29 +47,29 @@ export function crossingNear(
   limitMm: number,
   nearMm: number,
 ): number | null {
-  const walk = () => lastCrossing(dPrime, needed, limitMm)
-  let high = Math.min(nearMm, limitMm)
-  let atHigh = dPrime(high)
-  let low = high
-  let atLow = atHigh
-  while (atHigh < needed) {
-    if (high >= limitMm) return null
-    low = high
-    atLow = atHigh
-    high = Math.min(limitMm, high * 1.12)
-    atHigh = dPrime(high)
+  let size = Math.min(nearMm, limitMm)
+  let height = Math.log(dPrime(size) / needed)
+  let power = USUAL_POWER
+  let found: number | null = null
+  for (let k = 0; k < 6; k++) {
+    if (Math.abs(height) < 1e-4) {
+      found = size
+      break
+    }
+    const step = Math.max(-0.4, Math.min(0.4, -height / power))
+    const next = Math.max(SMALLEST_MM, Math.min(limitMm, size * Math.exp(step)))
+    if (next === size) break
+    const there = Math.log(dPrime(next) / needed)
+    const slope = (there - height) / Math.log(next / size)
+    power = slope > 0.3 && slope < 6 ? slope : USUAL_POWER
+    size = next
+    height = there
   }
-  while (atLow >= needed) {
-    high = low
-    atHigh = atLow
-    low /= 1.12
-    if (low < SMALLEST_MM) return walk()
-    atLow = dPrime(low)
+  if (found === null) return lastCrossing(dPrime, needed, limitMm)
+  for (const up of [found * 1.3, limitMm]) {
+    if (up > found && up <= limitMm && dPrime(up) < needed) return lastCrossing(dPrime, needed, limitMm)
   }
-  for (const up of [high * 1.15, high * 1.5, limitMm]) {
-    if (up <= limitMm && dPrime(up) < needed) return walk()
-  }
-  return closeIn(dPrime, needed, low, high, atLow, atHigh)
+  return found
 }
 
 /** The crossing between low (below the needed d′) and high (at or above it): Illinois rule, log against log. */
@@ -85,7 +89,7 @@ function closeIn(
   for (let k = 0; k < 40 && b - a > 1e-7; k++) {
     const middle = fb === fa ? (a + b) / 2 : (a * fb - b * fa) / (fb - fa)
     const value = Math.log(Math.max(dPrime(Math.exp(middle)), 1e-12) / needed)
-    if (Math.abs(value) < 2e-6) return Math.exp(middle)
+    if (Math.abs(value) < 2e-5) return Math.exp(middle)
     if (value < 0) {
       a = middle
       fa = value

@@ -5,6 +5,7 @@ import { gaussLegendre } from '../numerics/gauss-legendre.ts'
 import type { Channels, PackInBeam } from './channels.ts'
 import { chordBasis, DEGREE, FIT_MATRIX, FIT_PLACES, STEPS_PER_UNIT, TABLE_END } from './chord-basis.ts'
 import { type Imaging, invertSymmetric, modulationTransfer, type NoiseKind, noiseMatrix } from './noise.ts'
+import { onePower, twoPower } from './round-power.ts'
 import { grainKnots, UNEVENNESS_LONGEST_MM } from './texture.ts'
 
 /**
@@ -36,18 +37,21 @@ export interface SeenObject {
   readonly faceMm2: number
 }
 
-const POINTS_PER_PANEL = 9
-const POINTS_PER_GRAIN_PANEL = 4
-const EXPONENTIALS = 8
+const POINTS_PER_PANEL = 8
+const POINTS_PER_NARROW_PANEL = 4
+/** A panel narrower than this (1/mm) holds no full swing of a transform. */
+const NARROW_PER_MM = 0.045
+const EXPONENTIALS = 7
+/** Neighbouring energy bins taken together before the reduction; μ hardly differs between them. */
+const BINS_PER_POINT = 2
 
 function frequencyPanels(nyquist: number, grainMm: number): [number, number, number][] {
-  const coarse = [0, 1 / UNEVENNESS_LONGEST_MM, 0.15, 0.3, 0.6, 1, 1.6, 2.5]
+  const coarse = [0, 1 / UNEVENNESS_LONGEST_MM, 0.1, 0.17, 0.25, 0.37, 0.55, 0.8, 1.2, 1.8, 2.8]
   const knots = grainMm > 0 ? grainKnots.map((x) => x / grainMm) : []
   const inside = [...new Set([...coarse, ...knots])].filter((f) => f < nyquist).sort((a, b) => a - b)
   return inside.map((from, i) => {
     const to = inside[i + 1] ?? nyquist
-    const grainy = grainMm > 0 && from < knots.at(-1)!
-    return [from, to, grainy ? POINTS_PER_GRAIN_PANEL : POINTS_PER_PANEL]
+    return [from, to, to - from < NARROW_PER_MM ? POINTS_PER_NARROW_PANEL : POINTS_PER_PANEL]
   })
 }
 
@@ -87,7 +91,18 @@ export function seeObject(
   gatheredMm: number,
   faceMm2: number,
 ): SeenObject {
-  const rules = channels.weights.map((w) => discreteGauss(deltaMuPerMm, w, channels.bins, EXPONENTIALS))
+  const rules = channels.weights.map((w) => {
+    const points = Math.ceil(channels.bins / BINS_PER_POINT)
+    const delta = new Float64Array(points)
+    const measure = new Float64Array(points)
+    for (let i = 0; i < channels.bins; i++) {
+      const point = (i / BINS_PER_POINT) | 0
+      measure[point]! += w[i]!
+      delta[point]! += w[i]! * deltaMuPerMm[i]!
+    }
+    for (let i = 0; i < points; i++) delta[i] = measure[i]! > 0 ? delta[i]! / measure[i]! : 0
+    return discreteGauss(delta, measure, points, EXPONENTIALS)
+  })
   return {
     shape,
     nodes: rules.map((rule) => rule.nodes),
@@ -181,26 +196,54 @@ export function objectTransform(observer: Observer, object: SeenObject, sizeMm: 
 
 /** Detectability d′ of an object of one size, mm; see {@link Observer}. */
 export function detectability(observer: Observer, object: SeenObject, sizeMm: number): number {
-  const { frequencies, inverse, channels } = observer
-  const points = frequencies.length
-  const n = channels.count
+  const n = observer.channels.count
   if (n === 0) return 0
-  const s = objectTransform(observer, object, sizeMm)
   const wire = object.shape === 'wire'
   const power = wire ? observer.lineWeights : observer.areaWeights
-  let sum = 0
-  if (n === 1) {
-    for (let q = 0; q < points; q++) sum += power[q]! * inverse[q]! * s[q]! * s[q]!
-  } else if (n === 2) {
-    for (let q = 0; q < points; q++) {
-      const a = s[2 * q]!
-      const b = s[2 * q + 1]!
-      const at = 4 * q
-      sum += power[q]! * (inverse[at]! * a * a + 2 * inverse[at + 1]! * a * b + inverse[at + 3]! * b * b)
-    }
-  } else sum = quadraticForm(s, inverse, power, n)
+  const sum =
+    object.shape === 'flake' || n > 2
+      ? quadraticForm(objectTransform(observer, object, sizeMm), observer.inverse, power, n)
+      : roundSum(observer, object, sizeMm, object.shape, power)
   const gathered = Math.min(object.lengthMm, Math.max(object.gatheredMm, sizeMm))
   return Math.sqrt(Math.max(0, sum * (wire ? gathered : 1)))
+}
+
+/**
+ * d′ of one object as a function of its size, with whatever does not depend on the size worked out once
+ * (a flake's face: its thickness only scales the signal).
+ */
+export function detectabilityOf(observer: Observer, object: SeenObject): (sizeMm: number) => number {
+  const n = observer.channels.count
+  if (object.shape !== 'flake' || n === 0) return (sizeMm) => detectability(observer, object, sizeMm)
+  const radius = Math.sqrt(object.faceMm2 / Math.PI)
+  const face = new Float64Array(n * n)
+  observer.frequencies.forEach((f, q) => {
+    const wave = (radius * besselJ1(2 * Math.PI * f * radius)) / f
+    const weight = observer.areaWeights[q]! * wave * wave
+    for (let i = 0; i < n * n; i++) face[i]! += weight * observer.inverse[q * n * n + i]!
+  })
+  const drops = new Float64Array(n)
+  return (sizeMm) => {
+    let sum = 0
+    for (let c = 0; c < n; c++) drops[c] = signalDrop(object, c, sizeMm)
+    for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) sum += face[i * n + j]! * drops[i]! * drops[j]!
+    return Math.sqrt(Math.max(0, sum))
+  }
+}
+
+function roundSum(
+  observer: Observer,
+  object: SeenObject,
+  sizeMm: number,
+  kind: 'sphere' | 'wire',
+  power: Float64Array,
+): number {
+  const { frequencies, inverse, channels } = observer
+  const r = sizeMm / 2
+  const coefficients = chordCoefficients(object, channels.count, sizeMm, kind === 'sphere' ? r * r : r)
+  const step = 2 * Math.PI * r * STEPS_PER_UNIT
+  const sum = channels.count === 1 ? onePower : twoPower
+  return sum(chordBasis(kind), coefficients, frequencies, power, inverse, step)
 }
 
 function quadraticForm(s: Float64Array, inverse: Float64Array, power: Float64Array, n: number): number {

@@ -3,7 +3,14 @@ import { normalChance, normalUpperQuantile } from '../numerics/normal.ts'
 import { type Channels, channelsBehind, type PackInBeam } from './channels.ts'
 import { objectPixelMm, openBeam, type XrayBuild } from './exposure.ts'
 import { crossingNear, lastCrossing } from './last-crossing.ts'
-import { detectability, type Observer, prepareObserver, type SeenObject, seeObject } from './observer.ts'
+import {
+  detectability,
+  detectabilityOf,
+  type Observer,
+  prepareObserver,
+  type SeenObject,
+  seeObject,
+} from './observer.ts'
 import { projectedAreaMm2 } from './pack-in-beam.ts'
 import { efficiencyOf, type PracticeConstants } from './practice.ts'
 import type { Variation } from './variation.ts'
@@ -152,7 +159,7 @@ export function sizeAt(
   nearMm?: number | null,
 ): number | null {
   if (scene.channels.count === 0) return null
-  const dPrime = (d: number) => detectability(scene.observer, object, d)
+  const dPrime = detectabilityOf(scene.observer, object)
   const needed = neededDetectability(scene, deviate)
   return nearMm && !mayFallAgain(scene)
     ? crossingNear(dPrime, needed, scene.limitMm, nearMm)

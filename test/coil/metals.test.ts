@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { assessCoil } from '../../src/coil/assess-coil.ts'
+import { magnitude } from '../../src/coil/complex.ts'
 import { ironTurnsAtMm } from '../../src/coil/iron-turns.ts'
-import { conductingParts } from '../../src/coil/packaging.ts'
+import { conductingParts, insideFactor, layerResponse } from '../../src/coil/packaging.ts'
 import { pieceOf } from '../../src/coil/piece.ts'
 import { conductingLayers, electricalSources, metals } from '../../src/reference/electrical.ts'
 import { materials } from '../../src/reference/index.ts'
@@ -118,5 +119,19 @@ describe('conducting parts of a pack', () => {
     expect(layers[1]!.mostConductanceS).toBeGreaterThan(layers[1]!.conductanceS)
     expect(layers[2]!.conductanceS).toBe(0.5)
     expect(layers[2]!.mostConductanceS).toBe(0.5)
+  })
+
+  test('a closed tube weakens a piece inside twice, on the way out and back: T²', () => {
+    const [sleeve] = conductingParts([{ material: 'aluminium_foil', mm: 0.009, place: 'sleeve' }])
+    const pack = { widthM: 0.1, heightM: 0.03, sensedLengthM: 0.1, openingHeightM: 0.175 }
+    // computed independently: |T²| 0.33 at 50 kHz and 0.013 at 300 kHz for 9 µm of foil around 100 × 30 mm
+    for (const [f, share] of [
+      [50e3, 0.33],
+      [300e3, 0.013],
+    ] as const) {
+      const layer = layerResponse(sleeve!, sleeve!.conductanceS, pack, f)
+      expect(Math.abs(magnitude(insideFactor([layer])) - share)).toBeLessThan(0.005)
+      expect(magnitude(insideFactor([layer, layer]))).toBeCloseTo(magnitude(insideFactor([layer])) ** 2, 12)
+    }
   })
 })

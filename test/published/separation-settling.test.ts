@@ -30,9 +30,9 @@ describe('settling speed in its two limits', () => {
     }
   })
 
-  it('equal settling tends to d·ρ_food/ρ_stone in air (Perry, equal settling in the Newton regime); 2 %', () => {
+  it('equal settling tends to d·ρ_food/ρ_stone in air (Perry, equal settling in the Newton regime); 3 %', () => {
     const speed = settlingMPerS(40, 1.045, fluids.air, 1)
-    expect(off(equalSettlingMm(speed, 2.65, fluids.air, 1)!, (40 * 1.045) / 2.65)).toBeLessThan(0.02)
+    expect(off(equalSettlingMm(speed, 2.65, fluids.air, 1)!, (40 * 1.045) / 2.65)).toBeLessThan(0.03)
   })
 })
 
@@ -104,11 +104,13 @@ describe('settling speed against measured food grains in air', () => {
     expect(fast).toBeLessThan(8.63 * 1.15)
   })
 
-  it('almond kernels, 5.6 to 7.2 m/s: ours overlaps and strays by 20 % at most', () => {
+  it('almond kernels, 5.6 to 7.2 m/s: ours reaches into it, its middle is up to 20 % too fast', () => {
     // "Physical properties of almond nut and kernel" (abstract): kernels of 0.69 g, 0.90 to 1.00 g/cm³.
-    const [slow, fast] = range([690], 0.95, figures['grain-sphericity-flat'].range)
-    expect(slow).toBeGreaterThan(5.62 * 0.8)
+    const { range: flat, value } = figures['grain-sphericity-flat']
+    const [slow] = range([690], 0.95, flat)
+    const [middle] = range([690], 0.95, [value, value])
+    expect(slow).toBeGreaterThan(5.62)
     expect(slow).toBeLessThan(7.2)
-    expect(fast).toBeLessThan(7.2 * 1.2)
+    expect(middle).toBeLessThan(7.2 * 1.2)
   })
 })

@@ -74,6 +74,17 @@ describe('what a magnet draws out of a layer', () => {
     )
   })
 
+  it('given time, draws from where the pull just beats what holds the piece back', () => {
+    // Lifted: pull = ρ·g + 1.5·P/d, solved for z in the unsaturated field.
+    const resistancePa = 800
+    const against = 7850 * GRAVITY_M_PER_S2 + (1.5 * resistancePa) / passing.diameterM
+    const chi = effectiveSusceptibility(1000, 1 / 3)
+    const exact = Math.log((chi * 170) / (MU0_T_M_PER_A * against)) / (2 * 170)
+    const depth = captureDepthM({ ...passing, timeS: 1e6, resistancePa })
+    expect(depth).toBeCloseTo(exact, 6)
+    expect(depth).toBeLessThan(captureDepthM({ ...passing, timeS: 1e6 }))
+  })
+
   it('a longer time, a weaker resistance, a thinner liquid never draw from less deep', () => {
     fc.assert(
       fc.property(size(1, 5), size(0, 5000), size(1, 10), (factor, resistancePa, thicker) => {
@@ -167,6 +178,35 @@ describe('a magnet in the line', () => {
       ),
       { numRuns: 120, seed: 11 },
     )
+  })
+
+  it('the bed resists with one to ten times its own weight on the section of the piece', () => {
+    const { calculations, findings } = assess({ machine: magnet, point: { heightMm: 60 } })
+    const pressure = calculations.find((step) => step.id === 'p0.test.bed-resistance')!
+    // Hazelnuts: 1.045 g/cm³ at packing 0.57, 60 mm deep: 350 Pa.
+    const weight = 1045 * 0.57 * GRAVITY_M_PER_S2 * 0.06
+    const [least, most] = String(pressure.value).split(' to ').map(Number)
+    expect(least! / weight).toBeCloseTo(1, 3)
+    expect(most! / weight).toBeCloseTo(10, 3)
+    const lighter = first({
+      machine: magnet,
+      product: { food: 'hazelnut', packing: 0.3 },
+      point: { heightMm: 60 },
+    })
+    expect(lighter.shareRemoved[0]).toBeGreaterThan(findings[0]!.shareRemoved[0])
+    expect(lighter.shareRemoved[1]).toBeGreaterThan(findings[0]!.shareRemoved[1])
+  })
+
+  it('in a stiff paste a larger piece moves more easily, and a thin liquid lets go of more', () => {
+    const at = (food: string, mustFindMm: number) =>
+      first({
+        machine: magnet,
+        product: { food },
+        contaminants: [{ material: 'steel', mustFindMm }],
+        point: { stage: 'pumped', heightMm: 76, widthMm: 76, lengthMm: 76, speedMPerMin: 10 },
+      }).shareRemoved
+    expect(at('beef_mince', 4)[1]).toBeGreaterThan(at('beef_mince', 1)[1])
+    expect(at('tomato_sauce', 1)[1]).toBeGreaterThan(at('beef_mince', 1)[1])
   })
 
   it('never loses from a stronger surface at the same pole pitch', () => {
