@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs'
+import { assessDetector, assessRemovals } from './advice/assess-machine.ts'
 import { whatWouldChange } from './advice/change.ts'
 import { combine } from './advice/combine.ts'
-import { coilFindings, xrayFindings } from './advice/findings.ts'
-import { type AssessedOption, judge } from './advice/judge.ts'
-import { type LinedUp, lineUp } from './advice/line-up.ts'
+import { judge } from './advice/judge.ts'
+import { lineUp } from './advice/line-up.ts'
 import { type Candidate, outcomesFor, rankOptions } from './advice/options.ts'
 import { judgeQuotes } from './advice/quotes.ts'
 import { toRuleTrace } from './advice/reason.ts'
@@ -11,10 +11,11 @@ import { loadRulebook, type Rulebook } from './advice/rulebook.ts'
 import { RADIATION_CAUTION, STANDING_CAUTIONS } from './advice/safety.ts'
 import { summarise } from './advice/summary.ts'
 import { parseBrief } from './brief/index.ts'
-import { assessCoil } from './coil/assess-coil.ts'
-import type { Advice, Brief, Calculation, Caution, Finding, Source } from './contract/index.ts'
+import type { Advice, Brief, Calculation, Caution, Source } from './contract/index.ts'
+import { electricalSources } from './reference/electrical.ts'
 import { materials, sources as referenceSources, referenceVersion } from './reference/index.ts'
-import { assessXray } from './xray/assess.ts'
+import { separationSources } from './reference/separation.ts'
+import { removalRows } from './separation/removal-rows.ts'
 
 const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
   version: string
@@ -28,35 +29,6 @@ export interface AdviseOptions {
 }
 
 let houseBook: Rulebook | null = null
-
-/** One detector at one point, worked out by its family's physics; null for a machine that only removes. */
-function assess(
-  brief: Brief,
-  pointIndex: number,
-  { machine }: LinedUp,
-): { assessed: AssessedOption; findings: Finding[] } | null {
-  const point = brief.points[pointIndex]!
-  const { contaminants } = brief
-  const prefix = `p${pointIndex}.${machine.id}`
-  switch (machine.family) {
-    case 'xray': {
-      const assessment = assessXray({ machine, point, contaminants, prefix })
-      const findings = xrayFindings(brief, pointIndex, assessment)
-      return { assessed: { family: 'xray', pointIndex, machine, assessment }, findings }
-    }
-    case 'coil':
-    case 'static-field': {
-      const assessment = assessCoil({ machine, point, contaminants, idPrefix: prefix })
-      const { family } = machine
-      return {
-        assessed: { family, pointIndex, machine, assessment },
-        findings: coilFindings(brief, assessment),
-      }
-    }
-    default:
-      return null
-  }
-}
 
 /** What would change the advice, searched by giving advice on changed briefs. */
 async function changesOf(brief: Brief, points: Advice['points'], book: Rulebook, options: AdviseOptions) {
@@ -80,7 +52,11 @@ function usedSources(
 ): Source[] {
   const ids = new Set([...calculations.flatMap((c) => c.sources), ...reasons])
   return [...ids].sort().flatMap((id): Source[] => {
-    const source = book.sources.get(id) ?? referenceSources.get(id)
+    const source =
+      book.sources.get(id) ??
+      referenceSources.get(id) ??
+      electricalSources.get(id) ??
+      separationSources.get(id)
     return source ? [{ id, text: source.text, mark: source.mark }] : []
   })
 }
@@ -92,9 +68,11 @@ function usedSources(
 export async function advise(brief: Brief, options: AdviseOptions = {}): Promise<Advice> {
   houseBook ??= options.book ? null : loadRulebook()
   const book = options.book ?? houseBook!
-  const lines = brief.points.map((point, pointIndex) =>
-    lineUp(brief, point.stage).flatMap((linedUp) => {
-      const done = assess(brief, pointIndex, linedUp)
+  const lineUps = brief.points.map((point) => lineUp(brief, point.stage))
+  const removals = lineUps.map((line, pointIndex) => assessRemovals(brief, pointIndex, line))
+  const lines = lineUps.map((line, pointIndex) =>
+    line.flatMap((linedUp) => {
+      const done = assessDetector(brief, pointIndex, linedUp)
       return done ? [{ linedUp, ...done }] : []
     }),
   )
@@ -108,7 +86,11 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
         outcomes: outcomesFor(judgement.outcomes, pointIndex, one.linedUp.machine.id),
       }),
     )
-    return { name: brief.points[pointIndex]!.name, options: rankOptions(brief, candidates), removals: [] }
+    return {
+      name: brief.points[pointIndex]!.name,
+      options: rankOptions(brief, candidates),
+      removals: removals[pointIndex]!.flatMap(removalRows),
+    }
   })
   const general = judgement.outcomes.filter((o) => o.outcome === 'fired' && o.equipment === null)
   const cautions: Caution[] = general
@@ -116,6 +98,7 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
     .map((o) => ({ id: o.rule, text: o.text, sources: [...o.sources] }))
   const calculations = byId([
     ...assessed.flatMap((one) => one.assessment.calculations),
+    ...removals.flat().flatMap((one) => one.calculations),
     ...judgement.calculations,
   ])
   return {

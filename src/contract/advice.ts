@@ -107,6 +107,10 @@ export const removalSchema = z.object({
   ceiling: z.number(),
   neverRemoves: z.string(),
   condition: z.string(),
+  because: z.string(),
+  goodProductLost: z.tuple([z.number(), z.number()]).nullable(),
+  goodProductLostUnit: z.string(),
+  calculation: z.string(),
 })
 
 /** A condition with its truth: the evaluated tree of a rule. */

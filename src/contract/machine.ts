@@ -63,6 +63,10 @@ export const coilMachineSchema = z.strictObject({
     .min(1)
     .max(8),
   use: oneOf('use of the frequencies', ['together', 'choose']).optional(),
+  /** Most frequencies that run at once where the machine chooses; all of them unless given. */
+  mostAtOnce: quantity('frequencies at once', '', 1, 8)
+    .int({ error: 'frequencies at once is a whole number from 1 to 8' })
+    .optional(),
   apertureHeightMm: quantity('opening height', 'mm', 20, 2000).optional(),
   apertureWidthMm: quantity('opening width', 'mm', 20, 4000).optional(),
   arrangement: oneOf('arrangement', ['tunnel', 'free-fall', 'pipe']).optional(),

@@ -57,6 +57,7 @@ export interface CoilArchetype extends Archetype {
   family: 'coil'
   frequenciesKHz: number[]
   use: 'together' | 'choose'
+  mostAtOnce?: number
   arrangement: 'tunnel' | 'free-fall' | 'pipe'
 }
 

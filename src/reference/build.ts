@@ -12,8 +12,11 @@ export function buildReference(): Readonly<Record<string, string>> {
     'archetypes.json': stableJson(rawJson<{ rows: unknown[] }>('archetypes.json').rows, 1),
     'attenuation.json': stableJson(buildAttenuation(), 3),
     'bremsstrahlung.json': stableJson(buildBremsstrahlung(), 2),
+    'food-conductivity.json': stableJson(rawJson('food-conductivity.json'), 2),
     'granular-texture.json': stableJson(buildGranularTexture(), 1),
     'materials.json': stableJson(buildMaterials(), 1),
+    'metals.json': stableJson(rawJson('metals.json'), 2),
+    'separation.json': stableJson(rawJson('separation.json'), 2),
     'sources.json': stableJson(rawJson<{ rows: unknown[] }>('sources.json').rows, 1),
   }
   const digest = createHash('sha256')

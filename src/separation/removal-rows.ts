@@ -13,5 +13,9 @@ export function removalRows(assessment: RemovalAssessment): readonly Removal[] {
       ceiling: found.ceiling,
       neverRemoves: found.neverRemoves,
       condition: found.condition,
+      because: found.because,
+      goodProductLost: found.goodProductLost && [found.goodProductLost[0], found.goodProductLost[1]],
+      goodProductLostUnit: found.goodProductLostUnit,
+      calculation: found.calculation,
     }))
 }

@@ -41,7 +41,7 @@ export function AdvicePage({ advice, title, names, packed, pointLines, printedOn
       <Combination advice={advice} names={names} />
       <Ladders advice={advice} names={names} links={links} print={print} />
       <Comparison advice={advice} names={names} links={links} pointLines={pointLines} />
-      <Removals advice={advice} names={names} />
+      <Removals advice={advice} names={names} links={links} />
       <Reasons advice={advice} names={names} links={links} citations={citations} print={print} />
       <Changes advice={advice} />
       <Quotes advice={advice} names={names} />

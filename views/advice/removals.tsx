@@ -1,11 +1,28 @@
 import type { Advice } from '../../src/contract/advice.ts'
 import { type Names, pieceWords } from '../words/contaminant.ts'
 import { wantedOf } from './findings.ts'
+import { type Links, trailLink } from './links.ts'
 
 const percent = (share: number) => `${Math.round(share * 100)}`
 
+type Removal = Advice['points'][number]['removals'][number]
+
+function Share({ removal, links }: { removal: Removal; links: Links }) {
+  const words = `${percent(removal.shareRemoved[0])} to ${percent(removal.shareRemoved[1])}`
+  if (!links.calculations.has(removal.calculation)) return <>{words}</>
+  return <a href={trailLink(links, removal.calculation)}>{words}</a>
+}
+
+/** "0.1 to 0.4 % of the product", "2 to 8 g per piece thrown out", or a dash. */
+function lostWords({ goodProductLost, goodProductLostUnit }: Removal): string {
+  if (!goodProductLost) return '–'
+  const share = goodProductLostUnit === 'share of the product'
+  const [low, high] = goodProductLost.map((value) => Number((share ? value * 100 : value).toPrecision(2)))
+  return `${low} to ${high} ${share ? '% of the product' : goodProductLostUnit}`
+}
+
 /** What takes a share out before a detector sees it; never ranked against one. */
-export function Removals({ advice, names }: { advice: Advice; names: Names }) {
+export function Removals({ advice, names, links }: { advice: Advice; names: Names; links: Links }) {
   const wanted = wantedOf(advice)
   const points = advice.points.filter((point) => point.removals.length > 0)
   if (points.length === 0) return null
@@ -29,6 +46,7 @@ export function Removals({ advice, names }: { advice: Advice; names: Names }) {
                 <th scope="col" class="n">
                   Ceiling, %
                 </th>
+                <th scope="col">Good product lost</th>
                 <th scope="col">Condition</th>
                 <th scope="col">Never removes</th>
               </tr>
@@ -41,10 +59,13 @@ export function Removals({ advice, names }: { advice: Advice; names: Names }) {
                     <th scope="row">{removal.label}</th>
                     <td>{piece ? pieceWords(piece, names) : ''}</td>
                     <td class="n">
-                      {percent(removal.shareRemoved[0])} to {percent(removal.shareRemoved[1])}
+                      <Share removal={removal} links={links} />
                     </td>
                     <td class="n">{percent(removal.ceiling)}</td>
-                    <td class="prose">{removal.condition}</td>
+                    <td>{lostWords(removal)}</td>
+                    <td class="prose">
+                      {removal.condition} {removal.because}
+                    </td>
                     <td class="prose">{removal.neverRemoves}</td>
                   </tr>
                 )
