@@ -35,7 +35,7 @@ function noteOf(finding: XrayFinding, voidFree: boolean): string {
 
 const nullable = (value: number | null) => (value === null ? null : Number(value.toPrecision(6)))
 
-type Common = Omit<XrayFinding & CoilFinding, 'noise' | 'contrast' | 'looksLikeVoid' | 'widest' | 'answers'>
+type Common = XrayFinding | CoilFinding
 
 /** What all families' findings share, in the shape of the contract; `meets` unless it follows from the sizes. */
 function toFinding(
@@ -53,6 +53,7 @@ function toFinding(
     | 'curve'
     | 'zones'
     | 'calculation'
+    | 'widest'
   >,
   note: string,
   meets?: Finding['meets'],
@@ -80,6 +81,7 @@ function toFinding(
       chance: finding.curve.chance.map((v) => Number(v.toPrecision(4))),
     },
     zones: [...finding.zones],
+    widest: finding.widest,
     note,
     calculation: finding.calculation,
   }

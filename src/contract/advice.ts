@@ -46,6 +46,8 @@ export const findingSchema = z.object({
   mustFindMm: z.number().nullable(),
   curve: z.object({ sizesMm: z.array(z.number()), chance: z.array(z.number()) }),
   zones: z.array(zoneSchema),
+  /** The assumption that widens the range from expected to cautious most; empty where there is none. */
+  widest: z.string(),
   /** Why a size is null, or what limits it; empty when there is nothing to say. */
   note: z.string(),
   calculation: z.string(),

@@ -42,6 +42,7 @@ const blank: Finding = {
   mustFindMm: 3,
   curve: { sizesMm: [], chance: [] },
   zones: [],
+  widest: '',
   note: '',
   calculation: 'size',
 }

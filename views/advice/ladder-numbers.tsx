@@ -42,6 +42,7 @@ export function LadderNumbers({ advice, wanted, links, print }: Props) {
                 Chance of finding the size asked
               </th>
               <th scope="col">Size asked</th>
+              <th scope="col">What limits it; weak places; what widens the range most</th>
             </tr>
           </thead>
           <tbody>
@@ -59,6 +60,7 @@ export function LadderNumbers({ advice, wanted, links, print }: Props) {
                     <Size finding={finding} size="cautious" links={links} />
                     <td class="n">{chanceWords(finding.chanceAtMustFind)}</td>
                     <td>{MEETS_WORDS[finding.meets].words}</td>
+                    <td class="prose">{backgroundWords(finding)}</td>
                   </tr>,
                 ]
               }),
@@ -68,6 +70,21 @@ export function LadderNumbers({ advice, wanted, links, print }: Props) {
       </section>
     </details>
   )
+}
+
+const STATE_WORDS = { findable: 'findable', degraded: 'weak', blind: 'blind' } as const
+
+/** What stands behind a size, in words: its note, the weak places of the container, the widest assumption. */
+function backgroundWords(finding: Finding): string {
+  const weak = finding.zones.filter((zone) => zone.state !== 'findable')
+  const places = weak.map((zone) => `${zone.name} ${STATE_WORDS[zone.state]}`).join(', ')
+  return [
+    finding.note,
+    weak.length > 0 && finding.bestMm !== null ? `Weak places: ${places}.` : '',
+    finding.widest && finding.cautiousMm !== null ? `Widest assumption: ${finding.widest}.` : '',
+  ]
+    .filter(Boolean)
+    .join(' ')
 }
 
 function Size({ finding, size, links }: { finding: Finding; size: SizeName; links: Links }) {
