@@ -9,9 +9,11 @@ export interface Orderable {
 
 const SEVERITIES = [5, 4, 3, 2, 1] as const
 
-/** Sizes not met for sure, counted by severity from 5 down to 1; open ones do not count. */
+/** Sizes not met for sure, counted by severity from 5 down to 1; one without a size to find does not count. */
 function unmetBySeverity(option: Orderable, contaminants: readonly Contaminant[]): number[] {
-  const unmet = option.findings.filter((f) => f.meets !== 'yes' && f.meets !== 'open')
+  const unmet = option.findings.filter(
+    (f) => f.meets !== 'yes' && !(f.meets === 'open' && f.mustFindMm === null),
+  )
   return SEVERITIES.map((s) => unmet.filter((f) => contaminants[f.contaminant]!.severity === s).length)
 }
 

@@ -29,6 +29,9 @@ function pointSentence(name: string, options: readonly Option[], many: boolean):
       `${maybe.label} comes closest, but ${missed} of ${maybe.findings.length} contaminants stay out of its reach.`,
     )
   }
+  if (options.length === 0) {
+    return start('no detector is compared: what removes a share upstream cannot show that a pack is clean.')
+  }
   return start('no machine compared here suits this brief.')
 }
 

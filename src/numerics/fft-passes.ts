@@ -11,7 +11,10 @@ const ROTATIONS = new Map(
   [3, 5].map((radix) => {
     const turn = (jk: number) => (-2 * Math.PI * jk) / radix
     const grid = Array.from({ length: radix * radix }, (_, i) => Math.floor(i / radix) * (i % radix))
-    return [radix, { cosine: grid.map((jk) => Math.cos(turn(jk))), sine: grid.map((jk) => Math.sin(turn(jk))) }]
+    return [
+      radix,
+      { cosine: grid.map((jk) => Math.cos(turn(jk))), sine: grid.map((jk) => Math.sin(turn(jk))) },
+    ]
   }),
 )
 

@@ -3,8 +3,8 @@ import { unevennessNoisePower } from '../texture.ts'
 import { type ContainerMaps, containerMaps, frameMm } from './container.ts'
 import type { ExposedPack } from './exposed-pack.ts'
 import { type DrawnFood, drawFood, foodPathMm } from './food-path.ts'
-import { addField, randomFields } from './random-field.ts'
 import { randomStream } from './random.ts'
+import { addField, randomFields } from './random-field.ts'
 import { finerRaster, type Raster, rasterOver } from './raster.ts'
 import { type View, viewOf } from './view.ts'
 
@@ -18,7 +18,12 @@ export interface DrawnPack {
   readonly seed: number
   readonly food: DrawnFood
   /** The picture plane, as one cell. */
-  readonly frame: { readonly leftMm: number; readonly topMm: number; readonly widthMm: number; readonly heightMm: number }
+  readonly frame: {
+    readonly leftMm: number
+    readonly topMm: number
+    readonly widthMm: number
+    readonly heightMm: number
+  }
   readonly maps: Map<string, PathMaps>
 }
 
@@ -43,7 +48,10 @@ export function drawPack(point: Point, beam: 'down' | 'side', seed: number): Dra
 }
 
 /** Grid of a machine's pixels over the pack's picture plane, and cells per pixel of the path map. */
-export function gridsFor(pack: DrawnPack, pixelMm: number): { pixels: Raster; cells: Raster; cellsPerPixel: number } {
+export function gridsFor(
+  pack: DrawnPack,
+  pixelMm: number,
+): { pixels: Raster; cells: Raster; cellsPerPixel: number } {
   const { leftMm, topMm, widthMm, heightMm } = pack.frame
   const pixels = rasterOver(leftMm, topMm, widthMm, heightMm, pixelMm)
   const cellsPerPixel = Math.max(2, Math.ceil(pixelMm / FINEST_CELL_MM - 1e-9))

@@ -73,7 +73,11 @@ function addEllipsoid(pathMm: Float32Array, raster: Raster, grain: Ellipsoid): v
     const middle = (-e12 * v) / e11
     const half = Math.min(2 * widest, Math.sqrt(root) / e11)
     const [from, to] = rangeOf(grain.u + middle, half, leftMm, pitchMm, columns)
-    for (let column = from, u = leftMm + (from + 0.5) * pitchMm - grain.u; column <= to; column++, u += pitchMm) {
+    for (
+      let column = from, u = leftMm + (from + 0.5) * pitchMm - grain.u;
+      column <= to;
+      column++, u += pitchMm
+    ) {
       const inside = 1 - (e11 * u * u + 2 * e12 * u * v + e22 * v * v)
       if (inside > 0) pathMm[row * columns + column]! += scale * Math.sqrt(inside)
     }

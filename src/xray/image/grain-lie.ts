@@ -37,7 +37,13 @@ export function layGrain(
   const [a, b, c] = shape.axesMm
   if (shape.kind === 'ellipsoid') {
     const scale = radiusMm / Math.cbrt(a * b * c)
-    return { kind: 'ellipsoid', u, v, halfAxes: [a * scale, b * scale, c * scale], directions: [long, middle, short] }
+    return {
+      kind: 'ellipsoid',
+      u,
+      v,
+      halfAxes: [a * scale, b * scale, c * scale],
+      directions: [long, middle, short],
+    }
   }
   const scale = (2 * radiusMm) / Math.cbrt(1.5 * a * b * c)
   const direction = a > b ? long : short

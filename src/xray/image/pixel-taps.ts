@@ -45,7 +45,12 @@ export function pixelTaps(cellsPerPixel: number, pixelMm: number, blurPixels: nu
 }
 
 /** Cells (columns × rows) into pixels along both axes; cells beyond the edge repeat the last one. */
-export function cellsToPixels(cells: Float32Array, columns: number, rows: number, taps: PixelTaps): Float32Array {
+export function cellsToPixels(
+  cells: Float32Array,
+  columns: number,
+  rows: number,
+  taps: PixelTaps,
+): Float32Array {
   const { cellsPerPixel: k, reach, weights } = taps
   const wide = columns / k
   const high = rows / k

@@ -126,7 +126,10 @@ function quantumOverAttenuation(table: SignalTable): (attenuation: number) => nu
   for (let i = 0, at = 0; i <= steps; i++) {
     const wanted = first + ((last - first) * i) / steps
     while (at < foodSteps - 1 && attenuation[at + 1]! < wanted) at++
-    const share = Math.min(1, Math.max(0, (wanted - attenuation[at]!) / (attenuation[at + 1]! - attenuation[at]!)))
+    const share = Math.min(
+      1,
+      Math.max(0, (wanted - attenuation[at]!) / (attenuation[at + 1]! - attenuation[at]!)),
+    )
     even[i] = quantum[at]! + share * (quantum[at + 1]! - quantum[at]!)
   }
   const scale = steps / (last - first)

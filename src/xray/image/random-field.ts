@@ -72,13 +72,17 @@ export function addField(into: Float32Array, raster: Raster, field: RandomField,
   const wide = field.raster.columns
   const line = new Float64Array(wide)
   for (let row = 0; row < raster.rows; row++) {
-    const [y0, y1, y2, y3] = down.weights.subarray(row * 4, row * 4 + 4) as unknown as [number, number, number, number]
+    const [y0, y1, y2, y3] = down.weights.subarray(row * 4, row * 4 + 4) as unknown as [
+      number,
+      number,
+      number,
+      number,
+    ]
     const top = down.first[row]! * wide
     for (let i = 0; i < wide; i++) {
       const at = top + i
       const f = field.values
-      line[i] =
-        factor * (y0 * f[at]! + y1 * f[at + wide]! + y2 * f[at + 2 * wide]! + y3 * f[at + 3 * wide]!)
+      line[i] = factor * (y0 * f[at]! + y1 * f[at + wide]! + y2 * f[at + 2 * wide]! + y3 * f[at + 3 * wide]!)
     }
     for (let column = 0; column < raster.columns; column++) {
       const at = across.first[column]!

@@ -62,7 +62,9 @@ export function signalTables(
     }
     const attenuation = new Float64Array((wallSteps + 1) * (FOOD_STEPS + 1))
     const quantum = new Float64Array(attenuation.length)
-    const perFoodStep = Float64Array.from({ length: bins }, (_, i) => Math.exp(-pack.solidMuPerMm[i]! * foodStepMm))
+    const perFoodStep = Float64Array.from({ length: bins }, (_, i) =>
+      Math.exp(-pack.solidMuPerMm[i]! * foodStepMm),
+    )
     for (let w = 0; w <= wallSteps; w++) {
       const reaching = arriving.map((n, i) => (wall ? n * Math.exp(-wall.muPerMm[i]! * w * wallStepMm) : n))
       for (let f = 0; f <= FOOD_STEPS; f++) {

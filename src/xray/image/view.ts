@@ -95,9 +95,7 @@ export function isRead(view: View, u: number, v: number, shrinkMm = 0): boolean 
   if (view.outline === 'standing cylinder') {
     const x = Math.abs(u - view.uMm / 2)
     return (
-      x <= (READ_RADIUS_SHARE * view.uMm) / 2 - shrinkMm &&
-      v >= margin &&
-      v <= view.vMm - HEEL_MM - shrinkMm
+      x <= (READ_RADIUS_SHARE * view.uMm) / 2 - shrinkMm && v >= margin && v <= view.vMm - HEEL_MM - shrinkMm
     )
   }
   if (view.outline === 'stream' && (u < margin || u > view.uMm - margin)) return false
