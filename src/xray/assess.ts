@@ -31,7 +31,8 @@ import {
   sizeAt,
 } from './scene.ts'
 import { settingAt, voltagesOf } from './settings.ts'
-import { findingTrail, machineTrail } from './trail.ts'
+import { machineTrail } from './trail.ts'
+import { findingTrail } from './trail-finding.ts'
 import { zoneOf, zonesOf } from './zones.ts'
 
 export interface AssessInput {

@@ -1,16 +1,15 @@
-import type { Calculation, Contaminant, Point, XrayMachine } from '../contract/index.ts'
+import type { Calculation, Point, XrayMachine } from '../contract/index.ts'
 import { productFractions } from '../food/fractions.ts'
 import { archetypes, materials } from '../reference/index.ts'
-import type { XrayFinding, XraySetting } from './assessment.ts'
-import { type MassFractions, muRhoElement, muRhoMixture } from './attenuation.ts'
+import type { XraySetting } from './assessment.ts'
 import { fluencePerMm2 } from './beam-quality.ts'
 import { filteredSpectrum, speedMmPerS, type XrayBuild } from './exposure.ts'
-import { detectability } from './observer.ts'
 import { projectedAreaMm2 } from './pack-in-beam.ts'
 import { PRACTICE } from './practice.ts'
-import { objectIn, positionsOf, type Scene } from './scene.ts'
+import { positionsOf, type Scene } from './scene.ts'
 import { grainNoisePower, unevennessNoisePower } from './texture.ts'
-import { ASSUMPTION_RANGES, DRAWS } from './variation.ts'
+import { attenuationEntry } from './trail-attenuation.ts'
+import { entry } from './trail-entry.ts'
 
 /**
  * The calculation trail of one machine at one point: every size walked back to table values.
@@ -28,96 +27,10 @@ export interface TrailInput {
   readonly constantsStatus: string
 }
 
-const round = (value: number, digits = 5) =>
-  Number.isFinite(value) ? Number(value.toPrecision(digits)) : value
-
-function entry(
-  id: string,
-  label: string,
-  symbol: string,
-  value: number | string | null,
-  unit: string,
-  formula: string,
-  inputs: readonly string[] = [],
-  sources: readonly string[] = [],
-): Calculation {
-  return {
-    id,
-    label,
-    symbol,
-    value: typeof value === 'number' ? round(value) : value,
-    unit,
-    formula,
-    inputs: [...inputs],
-    sources: [...sources],
-  }
-}
-
-/** μ of a mixture at one energy, down to the element table; returns its id and adds what is needed. */
-function attenuationEntry(
-  into: Map<string, Calculation>,
-  name: string,
-  label: string,
-  massFractions: MassFractions,
-  densityGPerCm3: number,
-  keV: number,
-  sources: readonly string[],
-): string {
-  const at = round(keV, 3)
-  const id = `mu.${name}.${densityGPerCm3}.${at}`
-  if (into.has(id)) return id
-  const inputs = Object.keys(massFractions)
-    .filter((symbol) => massFractions[symbol]! > 0.0005)
-    .map((symbol) => {
-      const leaf = `table.${symbol}.${at}`
-      into.set(
-        leaf,
-        entry(
-          leaf,
-          `mass attenuation coefficient of ${symbol} at ${at} keV`,
-          `(μ/ρ)_${symbol}`,
-          muRhoElement(symbol, at),
-          'cm²/g',
-          'table value, log-log between table energies',
-          [],
-          ['xraylib'],
-        ),
-      )
-      return leaf
-    })
-  const shares = Object.entries(massFractions)
-    .filter(([, share]) => share > 0.0005)
-    .map(([symbol, share]) => `${symbol} ${(share * 100).toFixed(1)} %`)
-    .join(', ')
-  const made = `${id}.made-of`
-  into.set(
-    made,
-    entry(made, `what ${label} is made of`, 'w_i', shares, 'mass fractions', 'composition', [], sources),
-  )
-  const density = `${id}.density`
-  into.set(
-    density,
-    entry(density, `density of ${label}`, 'ρ', densityGPerCm3, 'g/cm³', 'entered or listed', [], sources),
-  )
-  into.set(
-    id,
-    entry(
-      id,
-      `linear attenuation coefficient of ${label} at ${at} keV`,
-      'μ',
-      (muRhoMixture(massFractions, at) * densityGPerCm3) / 10,
-      '1/mm',
-      'ρ/10 · Σ w_i·(μ/ρ)_i',
-      [...inputs, made, density],
-    ),
-  )
-  return id
-}
-
 /** What is common to all contaminants: geometry, threshold, beam, noise, food. */
 export function machineTrail(input: TrailInput, into: Map<string, Calculation>): void {
   const { prefix: p, machine, build, point, setting, scene } = input
-  const { channels, pack } = scene
+  const { channels } = scene
   const basis = archetypes.get(machine.id)?.sources ?? []
   const a = scene.observer.imaging.objectPixelMm
   const add = (...args: Parameters<typeof entry>) =>
@@ -251,29 +164,7 @@ export function machineTrail(input: TrailInput, into: Map<string, Calculation>):
       basis,
     )
   })
-  const f = 0.2
-  add(
-    'grain',
-    `grain pattern of the food at ${f} per mm`,
-    'G',
-    pack.grainMm > 0
-      ? PRACTICE.textureScale * grainNoisePower(f, pack.grainMm, pack.packing, pack.pathMm)
-      : 0,
-    'mm⁴',
-    'scale·φ(1−φ)·path·D³·g(f·D; φ)',
-    [],
-    ['granular-simulation'],
-  )
-  add(
-    'unevenness',
-    `unevenness of the food at ${f} per mm`,
-    'φ²U',
-    pack.packing ** 2 * unevennessNoisePower(f, pack.unevennessMm),
-    'mm⁴',
-    'φ²·σ²/(36π)/f³',
-    [],
-    ['unevenness-judgement'],
-  )
+  foodTrail(input, add)
   add(
     'constants',
     'practice constants',
@@ -284,91 +175,43 @@ export function machineTrail(input: TrailInput, into: Map<string, Calculation>):
   )
 }
 
-/** The trail of one contaminant's sizes. Returns the id a reader starts from. */
-export function findingTrail(
-  input: TrailInput,
-  contaminant: Contaminant,
-  contaminantMu: Float64Array,
-  finding: Omit<XrayFinding, 'calculation'>,
-  into: Map<string, Calculation>,
-): string {
-  const { prefix, scene } = input
-  const p = `${prefix}.c${finding.contaminant}`
-  const material = materials.get(contaminant.material)!
-  const keV = scene.channels.meanEnergyKeV[0] ?? 50
-  const mu = attenuationEntry(
-    into,
-    material.id,
-    material.label,
-    material.massFractions,
-    material.densityGPerCm3,
-    keV,
-    [material.source],
-  )
-  const add = (...args: Parameters<typeof entry>) =>
-    into.set(`${p}.${args[0]}`, { ...entry(...args), id: `${p}.${args[0]}` })
+type Add = (...args: Parameters<typeof entry>) => void
+
+/** Frequency at which the food's noise is shown, 1/mm: the scale of a piece of some millimetres. */
+const SHOWN_PER_MM = 0.2
+
+/** The food's own noise, down to what the brief says of the food. */
+function foodTrail({ prefix: p, point, build, scene }: TrailInput, add: Add): void {
+  const { pack } = scene
+  const given = (name: string, label: string, symbol: string, value: number, unit: string) =>
+    add(name, label, symbol, value, unit, 'from the brief, or assumed there')
+  given('path', 'food in the beam', 'path', pack.pathMm, 'mm')
+  given('packing', 'packing fraction', 'φ', pack.packing, '')
+  given('uneven', 'unevenness of the food, rms over 2 to 20 mm', 'σ', point.product.unevennessMm, 'mm')
+  const grain = pack.grainMm > 0
+  if (grain) given('grain-size', 'grain size', 'D', pack.grainMm, 'mm')
   add(
-    'contrast',
-    `contrast of ${material.label} against the food it replaces`,
-    'Δμ/μ',
-    finding.contrast,
-    '',
-    contaminant.placement === 'inside'
-      ? '(μ_object − φ·μ_solid) / μ_solid, first channel'
-      : 'μ_object / μ_solid, first channel (on the pack nothing is replaced)',
-    [mu, `${prefix}.food-mu0`],
-  )
-  const at = finding.expectedMm ?? finding.limitMm
-  const object = objectIn(scene, contaminant, contaminantMu)
-  const noise = scene.channels.meanEnergyKeV.map((_, c) => `${prefix}.noise${c}`)
-  const texture = [`${prefix}.grain`, `${prefix}.unevenness`]
-  add(
-    'detectability',
-    `detectability of ${material.label} at ${round(at, 3)} mm`,
-    'd′',
-    detectability(scene.observer, object, at),
-    '',
-    contaminant.shape === 'wire' ? '√(ℓ·2∫ Sᵀ K⁻¹ S df)' : '√(∫ 2πf·Sᵀ K⁻¹ S df)',
-    [`${p}.contrast`, ...noise, ...texture, `${prefix}.object-pixel`],
-  )
-  const common = [`${p}.detectability`, `${prefix}.z`, `${prefix}.constants`]
-  const meaning = 'smallest size above which every size is found with this chance: Φ(√η·d′ − z)'
-  add('expected', 'expected size', 'd₉₀', finding.expectedMm, 'mm', `${meaning}, chance 0.90`, common)
-  add('half', 'size found every second time', 'd₅₀', finding.halfMm, 'mm', `${meaning}, chance 0.50`, common)
-  add(
-    'sure',
-    'size found 995 times in 1,000',
-    'd₉₉.₅',
-    finding.sureMm,
-    'mm',
-    `${meaning}, chance 0.995`,
-    common,
+    'grain',
+    `grain pattern of the food at ${SHOWN_PER_MM} per mm`,
+    'G',
+    grain
+      ? PRACTICE.textureScale * grainNoisePower(SHOWN_PER_MM, pack.grainMm, pack.packing, pack.pathMm)
+      : 0,
+    'mm⁴',
+    grain
+      ? `scale·φ(1−φ)·path·D³·g(f·D; φ), path the ${build.beam === 'down' ? 'height' : 'width'}`
+      : 'no grains in this food',
+    grain ? [`${p}.packing`, `${p}.path`, `${p}.grain-size`, `${p}.constants`] : [],
+    grain ? ['granular-simulation'] : [],
   )
   add(
-    'best',
-    'best possible size',
-    'd_best',
-    finding.bestMm,
-    'mm',
-    'as the expected size, ideal observer: η = 1, κ = 0, texture scale 1, a wire gathered over its whole length, smallest over the settings of the machine',
-    [`${p}.contrast`, ...noise, ...texture, `${prefix}.z`],
+    'unevenness',
+    `unevenness of the food at ${SHOWN_PER_MM} per mm`,
+    'φ²U',
+    pack.packing ** 2 * unevennessNoisePower(SHOWN_PER_MM, pack.unevennessMm),
+    'mm⁴',
+    'φ²·σ²/(36π)/f³',
+    [`${p}.packing`, `${p}.uneven`],
+    ['unevenness-judgement'],
   )
-  add(
-    'ranges',
-    'assumptions drawn',
-    '',
-    ASSUMPTION_RANGES.map((r) => `${r.label}: ${r.range}`).join('; '),
-    '',
-    `${DRAWS} fixed Halton points over the stated ranges`,
-  )
-  add(
-    'cautious',
-    'promise no better than',
-    'd_cautious',
-    finding.cautiousMm,
-    'mm',
-    'larger of the expected size and the 0.90 quantile over the drawn assumptions',
-    [`${p}.expected`, `${p}.ranges`],
-  )
-  return `${p}.expected`
 }
