@@ -1,15 +1,20 @@
 import { readFileSync } from 'node:fs'
+import type { AdviseGiven } from './advice/advise-given.ts'
 import { assessDetector, assessRemovals } from './advice/assess-machine.ts'
-import { whatWouldChange } from './advice/change.ts'
+import { type Named, whatWouldChange } from './advice/change.ts'
+import { closeCallOf } from './advice/close-call.ts'
 import { combine } from './advice/combine.ts'
+import { contrastsAt } from './advice/contrast.ts'
 import { judge } from './advice/judge.ts'
 import { lineUp } from './advice/line-up.ts'
+import { missingInputs } from './advice/missing.ts'
 import { type Candidate, outcomesFor, rankOptions } from './advice/options.ts'
+import { preventionOf } from './advice/prevention.ts'
 import { judgeQuotes } from './advice/quotes.ts'
 import { toRuleTrace } from './advice/reason.ts'
 import { loadRulebook, type Rulebook } from './advice/rulebook.ts'
 import { RADIATION_CAUTION, STANDING_CAUTIONS } from './advice/safety.ts'
-import { summarise } from './advice/summary.ts'
+import { hopeless, summarise } from './advice/summary.ts'
 import { parseBrief } from './brief/index.ts'
 import type { Advice, Brief, Calculation, Caution, Source } from './contract/index.ts'
 import { electricalSources } from './reference/electrical.ts'
@@ -24,20 +29,39 @@ const { version } = JSON.parse(readFileSync(new URL('../package.json', import.me
 export interface AdviseOptions {
   /** Leaves out the search for what would change the advice. */
   readonly withoutChanges?: boolean
+  /** Leaves out the scoring of what is not given. */
+  readonly withoutMissing?: boolean
   /** The rule book to decide by; the house's own unless given. */
   readonly book?: Rulebook
 }
 
 let houseBook: Rulebook | null = null
 
-/** What would change the advice, searched by giving advice on changed briefs. */
-async function changesOf(brief: Brief, points: Advice['points'], book: Rulebook, options: AdviseOptions) {
-  if (options.withoutChanges) return { changes: [], changesNote: '' }
-  const machineOf = (id: string) => brief.equipment.find((m) => typeof m !== 'string' && m.id === id) ?? id
-  return whatWouldChange(brief, points, machineOf, async (given) => {
+type Points = Advice['points']
+
+/** Advice on a changed brief under the same book, without searching on from there. */
+const againUnder =
+  (book: Rulebook): AdviseGiven =>
+  async (given) => {
     const parsed = parseBrief(given)
-    return parsed.ok ? advise(parsed.brief, { book, withoutChanges: true }) : null
-  })
+    return parsed.ok ? advise(parsed.brief, { book, withoutChanges: true, withoutMissing: true }) : null
+  }
+
+/** What would change the advice, searched by giving advice on changed briefs. */
+async function changesOf(
+  brief: Brief,
+  points: Points,
+  unmet: number[],
+  book: Rulebook,
+  options: AdviseOptions,
+) {
+  if (options.withoutChanges) return { changes: [], changesNote: '' }
+  const machineOf = (id: string): Named => {
+    const described = brief.equipment.find((m) => typeof m !== 'string' && m.id === id)
+    const machine = brief.points.flatMap(({ stage }) => lineUp(brief, stage)).find((l) => l.machine.id === id)
+    return { given: described ?? id, machine: machine!.machine }
+  }
+  return whatWouldChange(brief, points, unmet, machineOf, againUnder(book))
 }
 
 /** Each id once, in the order first met. */
@@ -79,7 +103,8 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
   const assessed = lines.flat().map((one) => one.assessed)
   const judgement = await judge(book, brief, assessed, materials)
 
-  const points = lines.map((line, pointIndex) => {
+  const trace = { rules: judgement.outcomes.map((o) => toRuleTrace(o, brief)) }
+  const ranked = lines.map((line, pointIndex) => {
     const candidates = line.map(
       (one): Candidate => ({
         ...one,
@@ -92,6 +117,12 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
       removals: removals[pointIndex]!.flatMap(removalRows),
     }
   })
+  const points = ranked.map((point, pointIndex) => ({
+    ...point,
+    contrasts: contrastsAt(brief, { points: ranked, trace }, pointIndex),
+    closeCall: closeCallOf(brief, point.options),
+  }))
+  const combination = combine(brief, points)
   const general = judgement.outcomes.filter((o) => o.outcome === 'fired' && o.equipment === null)
   const cautions: Caution[] = general
     .filter((o) => o.pointIndex === null || o.type === 'warns')
@@ -101,21 +132,27 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
     ...removals.flat().flatMap((one) => one.calculations),
     ...judgement.calculations,
   ])
+  const known = { facts: [...judgement.facts], calculations }
+  const versions = { gritwise: version, rules: book.version, reference: referenceVersion }
   return {
     brief: brief.given,
     assumed: brief.assumed.map((a) => ({ ...a, range: a.range ? [a.range[0], a.range[1]] : null })),
-    versions: { gritwise: version, rules: book.version, reference: referenceVersion },
+    missing: options.withoutMissing
+      ? []
+      : await missingInputs(brief, points, { ...trace, ...known }, againUnder(book)),
+    versions,
     summary: summarise(brief, points),
     points,
-    combination: combine(brief, points),
-    ...(await changesOf(brief, points, book, options)),
+    combination,
+    prevention: preventionOf(brief, [...hopeless(brief, points), ...combination.unmet]),
+    ...(await changesOf(brief, points, combination.unmet, book, options)),
     quotes: judgeQuotes(brief, points),
     register: {},
     checks: {},
     trace: {
-      facts: [...judgement.facts],
-      calculations,
-      rules: judgement.outcomes.map((o) => toRuleTrace(o, brief)),
+      versions,
+      ...known,
+      ...trace,
       sources: usedSources(
         book,
         calculations,

@@ -1,6 +1,8 @@
 #!/usr/bin/env node
 import { RulebookError } from './advice/rule-problem.ts'
 import { adviseCommand } from './commands/advise.ts'
+import { cardCommand } from './commands/card.ts'
+import { fragmentCommand } from './commands/fragment.ts'
 import { InputError } from './commands/input.ts'
 import { rulesCommand } from './commands/rules.ts'
 import { serveCommand } from './commands/serve.ts'
@@ -13,8 +15,19 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
   },
   advise: {
     run: adviseCommand,
-    usage: 'advise BRIEF.json [--json] [--reasons] [--rules DIR]',
-    does: 'advice as a table, or as JSON',
+    usage:
+      'advise BRIEF.json [--json] [--reasons [--tree]] [--trail ID] [--rule ID] [--rather A B] [--rules DIR [--difference]]',
+    does: 'advice as a table, or as JSON; with reasons, a calculation to its end, two machines side by side',
+  },
+  fragment: {
+    run: fragmentCommand,
+    usage: 'fragment BRIEF.json --material M --shape S --size MM [--length MM] [--face MM2] [--json]',
+    does: 'would we have found this piece?',
+  },
+  card: {
+    run: cardCommand,
+    usage: 'card BRIEF.json --out DIR [--seed N] [--point I]',
+    does: 'simulated test-card pictures as PNG, their runs as CSV and JSON',
   },
   rules: { run: rulesCommand, usage: 'rules check [DIR]', does: 'lint the rule book and run every example' },
 }

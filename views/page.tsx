@@ -5,13 +5,26 @@ export interface PageFrame {
   readonly title: string
   /** The brief in hand, packed for a link; null before there is one. */
   readonly packed: string | null
-  readonly here: 'brief' | 'advice' | 'examples' | 'other'
+  readonly here:
+    | 'brief'
+    | 'advice'
+    | 'card'
+    | 'trade-offs'
+    | 'metal-detector'
+    | 'compare'
+    | 'exercises'
+    | 'rules'
+    | 'examples'
+    | 'other'
   /** True for the version for paper: no navigation, every detail open. */
   readonly print?: boolean
+  /** True for a screen shown to a room: large type, no navigation but the page's own. */
+  readonly present?: boolean
 }
 
 /** Every page: head, skip link, navigation, main, and the caution that stands under all of them. */
-export function Page({ title, packed, here, print = false, children }: PageFrame & { children?: Child }) {
+export function Page(frame: PageFrame & { children?: Child }) {
+  const { title, packed, here, print = false, present = false, children } = frame
   return (
     <>
       {raw('<!doctype html>')}
@@ -24,13 +37,16 @@ export function Page({ title, packed, here, print = false, children }: PageFrame
           <title>{`${title} – gritwise`}</title>
           <link rel="icon" href="/assets/icon.svg" type="image/svg+xml" />
           <link rel="stylesheet" href="/assets/gritwise.css" />
-          {print ? null : <script src="/assets/htmx.js" defer></script>}
+          {here === 'exercises' || here === 'compare' ? (
+            <link rel="stylesheet" href="/assets/sittings.css" />
+          ) : null}
+          {print || present ? null : <script src="/assets/htmx.js" defer></script>}
         </head>
-        <body class={print ? 'for-paper' : ''}>
+        <body class={print ? 'for-paper' : present ? 'for-the-room' : ''}>
           <a class="skip" href="#main">
             Skip to the content
           </a>
-          {print ? null : <Masthead packed={packed} here={here} />}
+          {print || present ? null : <Masthead packed={packed} here={here} />}
           <main id="main" tabindex={-1}>
             {children}
           </main>
@@ -67,6 +83,37 @@ function Masthead({ packed, here }: { packed: string | null; here: PageFrame['he
               </a>
             </li>
           ) : null}
+          {packed ? (
+            <li>
+              <a href={`/card?b=${packed}`} {...current('card')}>
+                Test card
+              </a>
+            </li>
+          ) : null}
+          {packed ? (
+            <li>
+              <a href={`/trade-offs?b=${packed}`} {...current('trade-offs')}>
+                Trade-offs
+              </a>
+            </li>
+          ) : null}
+          {packed ? (
+            <li>
+              <a href={`/compare?b=${packed}`} {...current('compare')}>
+                Compare quotes
+              </a>
+            </li>
+          ) : null}
+          <li>
+            <a href={packed ? `/exercises?b=${packed}` : '/exercises'} {...current('exercises')}>
+              Exercises
+            </a>
+          </li>
+          <li>
+            <a href={packed ? `/rules?b=${packed}` : '/rules'} {...current('rules')}>
+              Rule book
+            </a>
+          </li>
           <li>
             <a href="/examples" {...current('examples')}>
               Examples

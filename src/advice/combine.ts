@@ -1,4 +1,7 @@
 import type { Advice, Brief, Option } from '../contract/index.ts'
+import { entersBehind } from './entry.ts'
+import { independenceWords } from './independence.ts'
+import { stillEnters } from './still-enters.ts'
 
 interface Use {
   readonly point: number
@@ -39,7 +42,8 @@ function reachOf(set: readonly Use[]): Set<number> {
 /**
  * The smallest set of uses over the inspection points that meets every size at its cautious value; among sets
  * of one size the one with the least burden, then the one that works latest in the flow (nothing more can
- * enter behind it). What no option meets stays unmet and is named.
+ * enter behind it). A use does not count for what the flow says enters behind its point. What no option meets
+ * stays unmet and is named.
  */
 export function combine(
   brief: Brief,
@@ -52,7 +56,9 @@ export function combine(
       .map((option) => ({
         point,
         option,
-        covers: option.findings.filter((f) => f.meets === 'yes').map((f) => f.contaminant),
+        covers: option.findings
+          .filter((f) => f.meets === 'yes' && entersBehind(brief, f.contaminant, point) !== true)
+          .map((f) => f.contaminant),
       })),
   )
   const useful = all.filter((use) => use.covers.length > 0)
@@ -64,7 +70,7 @@ export function combine(
       wanted.length === 0
         ? 'No contaminant has a size to find, so nothing can be met or missed.'
         : 'No machine compared here meets any size to find at the value that can be promised.'
-    return { uses: [], unmet, because }
+    return { uses: [], unmet, because, independence: '', stillEnters: stillEnters(brief) }
   }
   let best: { uses: Use[]; burden: number; latest: number } | null = null
   for (let size = 1; size <= MOST_USES && !best; size++) {
@@ -83,6 +89,8 @@ export function combine(
       uses: [],
       unmet: wanted,
       because: `More than ${MOST_USES} machines would be needed; look at the line itself first.`,
+      independence: '',
+      stillEnters: stillEnters(brief),
     }
   }
   const uses = jobs(brief, best.uses)
@@ -90,6 +98,12 @@ export function combine(
   const because =
     count === 1
       ? 'One machine meets every size that any machine here meets, at the value that can be promised.'
-      : `${count} machines together meet every size that any machine here meets; no smaller set does. Misses multiply only where the two look at different things: the same piece in the same place is often hard for both.`
-  return { uses, unmet, because }
+      : `${count} machines together meet every size that any machine here meets; no smaller set does.`
+  return {
+    uses,
+    unmet,
+    because,
+    independence: independenceWords(brief, best.uses),
+    stillEnters: stillEnters(brief),
+  }
 }

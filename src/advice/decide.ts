@@ -1,6 +1,7 @@
 import { Engine, type RuleProperties } from 'json-rules-engine'
 import type { Fact } from '../contract/index.ts'
 import type { Condition } from './condition.ts'
+import { isSettled } from './decisive.ts'
 import { THRESHOLD } from './fact-definition.ts'
 import { explainAll, type RuleOutcome, rulesIn } from './rule-outcome.ts'
 import type { Rulebook } from './rule-schema.ts'
@@ -31,7 +32,7 @@ export function holdTogether(
 ): void {
   for (const { rule, truth } of explained) {
     const verdict = verdicts.get(rule)
-    if (truth !== 'unknown' && verdict !== (truth === 'true'))
+    if (isSettled(truth) && verdict !== (truth === 'true'))
       throw new Error(`rule "${rule}": the engine says ${verdict}, the explainer says ${truth}`)
   }
 }

@@ -13,12 +13,12 @@ const SEARCH_LIMIT = 14
 
 /**
  * The shortest set of leaves that settles a condition by itself: with these known and everything else
- * unknown the truth of the root is the same (a prime implicant). For an unknown root, the missing leaves that
- * keep it open. Paths into the tree, in reading order.
+ * unknown the truth of the root is the same (a prime implicant). For a root that is not settled, the leaves
+ * whose values are missing. Paths into the tree, in reading order.
  */
 export function decisiveLeaves(trace: ConditionTrace): readonly string[] {
   const chosen = support(trace, '', trace.truth)
-  if (trace.truth === 'unknown') return chosen.map((leaf) => leaf.path)
+  if (!isSettled(trace.truth)) return chosen.map((leaf) => leaf.path)
   const all = allLeaves(trace, '')
   const keys = [...new Set(all.map((leaf) => leaf.key))]
   const wanted = new Set(chosen.map((leaf) => leaf.key))
@@ -87,6 +87,9 @@ export function allLeaves(node: ConditionTrace, path = ''): readonly LeafAt[] {
   if (node.kind === 'leaf') return [{ path, key: keyOf(node) }]
   return (node.children ?? []).flatMap((child, i) => allLeaves(child, childPath(path, i)))
 }
+
+/** True or false, whatever is missing. */
+export const isSettled = (truth: Truth): boolean => truth === 'true' || truth === 'false'
 
 const childPath = (path: string, i: number) => (path === '' ? `${i}` : `${path}.${i}`)
 

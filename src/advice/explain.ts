@@ -8,13 +8,18 @@ import {
   type Operator,
 } from './condition.ts'
 
-/** What the explainer needs to know of a fact or threshold. A value of null is one that is not known. */
-export type Known = Pick<Fact, 'value' | 'unit' | 'label' | 'calculation'> & Partial<Pick<Fact, 'origin'>>
+/**
+ * What the explainer needs to know of a fact or threshold. A value of null is one that is not known; `absent`
+ * says that there is no such thing where the rule is asked.
+ */
+export type Known = Pick<Fact, 'value' | 'unit' | 'label' | 'calculation'> &
+  Partial<Pick<Fact, 'origin'>> & { readonly absent?: true }
 export type FactLookup = (id: string) => Known | undefined
 
 /**
  * Walks a condition over the facts and says for every node whether it is true, false or unknown (Kleene's
- * strong three-valued logic: unknown where a missing value could still turn the node). No short cuts: every
+ * strong three-valued logic: unknown where a missing value could still turn the node), with "not applicable"
+ * in place of "unknown" where the value does not exist there. No short cuts: every
  * leaf is in the trace with its value, threshold and margin. Synchronous and without side effects.
  */
 export function explain(condition: Condition, facts: FactLookup): ConditionTrace {
@@ -27,15 +32,16 @@ export function explain(condition: Condition, facts: FactLookup): ConditionTrace
   return leaf(condition, facts)
 }
 
-/** Truth of a group: one false settles an "all", one true settles an "any", else unknown wins. */
+/** Truth of a group: one false settles an "all", one true settles an "any", else what is missing wins. */
 export function groupTruth(kind: 'all' | 'any', truths: readonly Truth[]): Truth {
   const settles = kind === 'all' ? 'false' : 'true'
   if (truths.includes(settles)) return settles
+  if (truths.includes('not-applicable')) return 'not-applicable'
   return truths.includes('unknown') ? 'unknown' : inverse(settles)
 }
 
 export const inverse = (truth: Truth): Truth =>
-  truth === 'unknown' ? 'unknown' : truth === 'true' ? 'false' : 'true'
+  truth === 'true' ? 'false' : truth === 'false' ? 'true' : truth
 
 function group(kind: 'all' | 'any', conditions: readonly Condition[], facts: FactLookup): ConditionTrace {
   const children = conditions.map((child) => explain(child, facts))
@@ -58,7 +64,11 @@ function leaf(condition: Leaf, facts: FactLookup): ConditionTrace {
   const expected: Literal = other === null ? (condition.value as Literal) : (right?.value ?? null)
   const value = fact?.value ?? null
   const truth: Truth =
-    value === null || expected === null ? 'unknown' : compare(condition.operator, value, expected)
+    fact?.absent || right?.absent
+      ? 'not-applicable'
+      : value === null || expected === null
+        ? 'unknown'
+        : compare(condition.operator, value, expected)
   return {
     kind: 'leaf',
     truth,

@@ -3,15 +3,10 @@ import type { FactDefinition } from './fact-definition.ts'
 type Row = readonly [id: string, label: string, unit: FactDefinition['unit'], type: FactDefinition['type']]
 
 const OPTION: readonly Row[] = [
-  ['machine.label', 'machine', '', 'string'],
   ['machine.channels', 'energy channels', '', 'number'],
   ['machine.ideal', 'idealised detector', '', 'boolean'],
   ['machine.views', 'views', '', 'number'],
   ['machine.maxLinesPerSecond', 'fastest line rate', 'lines/s', 'number'],
-  ['fit.widthNeededMm', 'width the pack needs', 'mm', 'number'],
-  ['fit.widthAllowedMm', 'widest pack the machine takes', 'mm', 'number'],
-  ['fit.heightNeededMm', 'height the pack needs', 'mm', 'number'],
-  ['fit.heightAllowedMm', 'highest pack the machine takes', 'mm', 'number'],
   ['fit.fanHalfAngleDeg', 'half angle of the fan needed', 'degrees', 'number'],
   ['fit.fanRefused', 'fan too wide for the source distance', '', 'boolean'],
   ['setting.kV', 'tube voltage', 'kV', 'number'],
@@ -22,20 +17,11 @@ const OPTION: readonly Row[] = [
   ['beam.packagingPassesPct', 'signal the packaging lets through', '%', 'number'],
   ['beam.objectPixelMm', 'pixel size at the food', 'mm', 'number'],
   ['beam.linesNeededPerSecond', 'line rate for square pixels', 'lines/s', 'number'],
-  ['findings.unmet', 'contaminants expected to be missed at the size to find', '', 'number'],
-  ['findings.close', 'contaminants found only on favourable assumptions', '', 'number'],
 ]
 
 const FINDING: readonly Row[] = [
-  ['finding.possible', 'some size is within reach of the ideal machine', '', 'boolean'],
   ['finding.looksLikeVoid', 'looks like a void in the food', '', 'boolean'],
   ['finding.contrast', 'attenuation above the food it replaces, food = 1', '', 'number'],
-  ['finding.limitMm', 'largest size the model speaks of', 'mm', 'number'],
-  ['finding.bestMm', 'best possible size', 'mm', 'number'],
-  ['finding.expectedMm', 'expected size', 'mm', 'number'],
-  ['finding.cautiousMm', 'cautious size', 'mm', 'number'],
-  ['finding.spread', 'cautious ÷ expected size', '', 'number'],
-  ['finding.widest', 'assumption that widens the range most', '', 'string'],
   ['finding.photonPct', 'share of noise from counting photons', '%', 'number'],
   ['finding.electronicsPct', 'share of noise from electronics', '%', 'number'],
   ['finding.grainPct', 'share of noise from the grain pattern', '%', 'number'],

@@ -1,6 +1,7 @@
 import type { Brief, Calculation, XrayMachine } from '../contract/index.ts'
 import type { XrayAssessment, XrayFinding } from '../xray/assessment.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
+import { writeSizes } from './facts-sizes.ts'
 
 /** Facts of one contaminant in front of one x-ray machine; none where the physics found nothing to compute. */
 export function factsForXrayFinding(
@@ -22,16 +23,9 @@ function writeFinding(write: FactWriter, finding: XrayFinding, calculations: rea
     const calculation = calculations.find((one) => one.id === base + name)?.id ?? finding.calculation
     write.computed(id, value, calculation)
   }
-  say('finding.possible', finding.bestMm !== null, 'best')
+  writeSizes(say, finding)
   say('finding.looksLikeVoid', finding.looksLikeVoid, 'contrast')
   say('finding.contrast', finding.contrast, 'contrast')
-  say('finding.limitMm', finding.limitMm)
-  if (finding.bestMm !== null) say('finding.bestMm', finding.bestMm, 'best')
-  if (finding.expectedMm !== null) say('finding.expectedMm', finding.expectedMm)
-  if (finding.cautiousMm !== null) say('finding.cautiousMm', finding.cautiousMm, 'cautious')
-  if (finding.expectedMm !== null && finding.cautiousMm !== null)
-    say('finding.spread', finding.cautiousMm / finding.expectedMm, 'cautious')
-  say('finding.widest', finding.widest, 'ranges')
   say('finding.photonPct', 100 * finding.noise.photon, 'detectability')
   say('finding.electronicsPct', 100 * finding.noise.electronics, 'detectability')
   say('finding.grainPct', 100 * finding.noise.grain, 'detectability')

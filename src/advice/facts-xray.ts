@@ -3,6 +3,8 @@ import type { XrayAssessment } from '../xray/assessment.ts'
 import { MACHINE_DEFAULTS } from '../xray/exposure.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { pointAt } from './facts.ts'
+import { writeFit } from './facts-fit.ts'
+import { writeCounts } from './facts-sizes.ts'
 
 /** Facts of one x-ray machine at one inspection point. */
 export function factsForXray(
@@ -21,7 +23,7 @@ export function factsForXray(
     write.fromMachine('machine.maxLinesPerSecond', machine.maxLinesPerSecond, machine.id)
   write.computed('machine.channels', assessment.channels)
   write.computed('machine.ideal', assessment.ideal)
-  writeFit(write, brief, pointIndex, machine, assessment)
+  writeFitAndFan(write, brief, pointIndex, machine, assessment)
   const at = (name: string) => calculationAt(assessment, name)
   write.computed('setting.kV', assessment.setting.kV, at('kV'))
   write.computed('setting.mA', assessment.setting.mA, at('mA'))
@@ -33,12 +35,12 @@ export function factsForXray(
   writeSignal(write, assessment)
   write.computed('beam.objectPixelMm', assessment.objectPixelMm, at('object-pixel'))
   writeLines(write, brief, pointIndex, machine)
-  writeCounts(write, brief, assessment)
+  writeCounts(write, brief, assessment.findings)
   return write.sheet()
 }
 
-/** What the pack needs and the machine takes; a refusal of the physics always shows up here. */
-function writeFit(
+/** Width and height, and how far the fan opens for them. */
+function writeFitAndFan(
   write: FactWriter,
   brief: Brief,
   pointIndex: number,
@@ -46,19 +48,19 @@ function writeFit(
   assessment: XrayAssessment,
 ): void {
   const point = pointAt(brief, pointIndex)
-  const refused = (id: string) => assessment.refusals.find((refusal) => refusal.id === id)
-  const wide = refused('too-wide')
-  const high = refused('too-high')
-  write.derived('fit.widthNeededMm', wide?.given ?? point.widthMm * point.lanes, 'W', 'width × lanes', [
-    'point.widthMm',
-    'point.lanes',
-  ])
-  write.derived('fit.heightNeededMm', high?.given ?? point.heightMm, 'H', 'height', ['point.heightMm'])
-  const widest = wide?.allowed ?? machine.maxWidthMm
-  const highest = high?.allowed ?? machine.maxHeightMm
-  if (widest !== undefined) write.fromMachine('fit.widthAllowedMm', widest, machine.id)
-  if (highest !== undefined) write.fromMachine('fit.heightAllowedMm', highest, machine.id)
-  write.computed('fit.fanRefused', refused('fan-too-wide') !== undefined)
+  const { refusals } = assessment
+  writeFit(write, {
+    refusals,
+    widthMm: point.widthMm * point.lanes,
+    heightMm: point.heightMm,
+    widestMm: machine.maxWidthMm,
+    highestMm: machine.maxHeightMm,
+    limit: (id, valueMm) => write.fromMachine(id, valueMm, machine.id),
+  })
+  write.computed(
+    'fit.fanRefused',
+    refusals.some(({ id }) => id === 'fan-too-wide'),
+  )
   const sourceToDetectorMm = machine.sourceToDetectorMm ?? MACHINE_DEFAULTS.sourceToDetectorMm
   const magnification = machine.magnification ?? MACHINE_DEFAULTS.magnification
   const beam = machine.beam ?? MACHINE_DEFAULTS.beam
@@ -84,19 +86,6 @@ function writeLines(write: FactWriter, brief: Brief, pointIndex: number, machine
     'belt speed ÷ (pixel size ÷ magnification)',
     ['point.speedMPerMin'],
   )
-}
-
-function writeCounts(write: FactWriter, brief: Brief, assessment: XrayAssessment): void {
-  let unmet = 0
-  let close = 0
-  for (const finding of assessment.findings) {
-    const mustFindMm = brief.contaminants[finding.contaminant]?.mustFindMm ?? null
-    if (mustFindMm === null) continue
-    if (finding.expectedMm === null || finding.expectedMm > mustFindMm) unmet += 1
-    else if (finding.cautiousMm === null || finding.cautiousMm > mustFindMm) close += 1
-  }
-  write.computed('findings.unmet', unmet)
-  write.computed('findings.close', close)
 }
 
 /** What food and packaging leave of the open beam, in the channel that loses most. */

@@ -4,6 +4,8 @@ import type { XrayAssessment } from '../xray/assessment.ts'
 import { decide } from './decide.ts'
 import { type FactSheet, joinSheets } from './fact-sheet.ts'
 import { factsForBrief, factsForContaminant, factsForPoint } from './facts.ts'
+import { factsForCoil } from './facts-coil.ts'
+import { factsForCoilFinding } from './facts-coil-finding.ts'
 import { factsForXray } from './facts-xray.ts'
 import { factsForXrayFinding } from './facts-xray-finding.ts'
 import type { Materials } from './pack-kind.ts'
@@ -81,7 +83,7 @@ export async function judge(
     }
   }
 
-  const ofBrief = keep(factsForBrief(brief))
+  const ofBrief = keep(factsForBrief(brief, materials))
   await askAt({ pointIndex: null, equipment: null, family: null }, ofBrief, () => null)
   const ofPoints = brief.points.map((_, i) => keep(factsForPoint(brief, i, materials)))
   for (const [i, ofPoint] of ofPoints.entries()) {
@@ -92,7 +94,7 @@ export async function judge(
     if (!ofPoint) throw new Error(`option ${option.machine.id} names the point ${option.pointIndex}`)
     const place = { pointIndex: option.pointIndex, equipment: option.machine.id, family: option.family }
     const own = ownFacts(brief, option)
-    const facts = joinSheets(ofBrief, ofPoint, ...(own ? [keep(own)] : []))
+    const facts = joinSheets(ofBrief, ofPoint, keep(own))
     await askAt(place, facts, (contaminant) => findingFacts(brief, option, contaminant))
   }
   const all = joinSheets(...sheets)
@@ -100,10 +102,23 @@ export async function judge(
 }
 
 /** Facts of the machine at its point. A new family adds its case here and in findingFacts. */
-const ownFacts = (brief: Brief, option: AssessedOption): FactSheet | null =>
-  option.family === 'xray' ? factsForXray(brief, option.pointIndex, option.machine, option.assessment) : null
+function ownFacts(brief: Brief, option: AssessedOption): FactSheet {
+  switch (option.family) {
+    case 'xray':
+      return factsForXray(brief, option.pointIndex, option.machine, option.assessment)
+    case 'coil':
+    case 'static-field':
+      return factsForCoil(brief, option.pointIndex, option.machine, option.assessment)
+  }
+}
 
-const findingFacts = (brief: Brief, option: AssessedOption, contaminant: number): FactSheet | null =>
-  option.family === 'xray'
-    ? factsForXrayFinding(brief, option.pointIndex, option.machine, option.assessment, contaminant)
-    : null
+function findingFacts(brief: Brief, option: AssessedOption, contaminant: number): FactSheet {
+  const { pointIndex, machine } = option
+  switch (option.family) {
+    case 'xray':
+      return factsForXrayFinding(brief, pointIndex, option.machine, option.assessment, contaminant)
+    case 'coil':
+    case 'static-field':
+      return factsForCoilFinding(brief, pointIndex, machine.id, option.assessment, contaminant)
+  }
+}

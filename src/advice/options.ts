@@ -88,11 +88,13 @@ function reasonsOf(judged: Judged): Reason[] {
   return judged.outcomes.map((o) => toReason(o, o.type === 'excludes' && o.contaminant === null))
 }
 
-function whyNotOf(brief: Brief, judged: Judged): WhyNot[] {
+/** Blocking rules, then missed sizes; where neither speaks against it, what puts another one before it. */
+function whyNotOf(brief: Brief, judged: Judged, because: string): WhyNot[] {
   const rules = judged.outcomes
     .filter((o) => o.type === 'excludes' && o.contaminant === null)
     .map((o): WhyNot => ({ kind: 'rule', rule: o.rule, text: o.text }))
-  return [...rules, ...missedSizes(brief, judged.findings)]
+  const blocking = [...rules, ...missedSizes(brief, judged.findings)]
+  return blocking.length > 0 ? blocking : [{ kind: 'order', text: because }]
 }
 
 function settingsOf(assessed: AssessedOption): Option['settings'] {
@@ -137,6 +139,7 @@ export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Opt
     const shown = one.linedUp.ranked ? plain : plain === 'worth-a-test' ? 'conditional' : plain
     const verdict = one === best ? 'best-fit' : shown
     const { machine } = one.linedUp
+    const because = becauseOf(brief, one, verdict, best)
     return {
       equipment: machine.id,
       label: machine.label ?? machine.id,
@@ -144,11 +147,11 @@ export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Opt
       rank: one.linedUp.ranked ? ++rank : null,
       burden: one.burden,
       verdict,
-      because: becauseOf(brief, one, verdict, best),
+      because,
       settings: settingsOf(one.assessed),
       findings: [...one.findings],
       reasons: reasonsOf(one),
-      whyNot: verdict === 'best-fit' ? [] : whyNotOf(brief, one),
+      whyNot: verdict === 'best-fit' ? [] : whyNotOf(brief, one, because),
       cautions: cautionsOf(one),
     }
   })

@@ -1,4 +1,5 @@
-import type { Advice, Brief, Contaminant, Option, Quote } from '../contract/index.ts'
+import type { Advice, Brief, Contaminant, Finding, Option, Quote } from '../contract/index.ts'
+import { questionsOf } from './quote-questions.ts'
 
 /** The finding of a quoted piece, if the brief asks for the same material and shape. */
 function matching(brief: Brief, options: readonly Option[], quote: Quote) {
@@ -14,12 +15,15 @@ function matching(brief: Brief, options: readonly Option[], quote: Quote) {
 
 const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
 
-function judge(
-  brief: Brief,
-  options: readonly Option[],
-  quote: Quote,
-): { judgement: Advice['quotes'][number]['judgement']; text: string } {
-  const finding = matching(brief, options, quote)
+type Judged = Pick<Advice['quotes'][number], 'judgement' | 'text'>
+
+const OBTAINED_WORDS = {
+  'in-product': 'in the product',
+  empty: 'with an empty machine',
+  unknown: 'in a way not stated',
+} as const
+
+function judge(finding: Finding | null, quote: Quote): Judged {
   if (!finding) {
     return {
       judgement: 'cannot-tell',
@@ -30,25 +34,20 @@ function judge(
   if (bestMm === null) {
     return {
       judgement: 'better-than-possible',
-      text: `Quoted ${mm(quote.sizeMm)}; by the physics this machine finds no size of it in this product. Ask for a demonstration in your product.`,
+      text: `Quoted ${mm(quote.sizeMm)}; by the physics this machine finds no size of it in this product.`,
     }
   }
+  const obtained = quote.obtained ?? 'unknown'
   if (quote.sizeMm < bestMm) {
-    const how =
-      quote.obtained === 'in-product'
-        ? 'in the product'
-        : quote.obtained === 'empty'
-          ? 'with an empty machine'
-          : 'in a way not stated'
     return {
       judgement: 'better-than-possible',
-      text: `Quoted ${mm(quote.sizeMm)}, obtained ${how}; the best possible in this product is ${mm(bestMm)}. Ask how and where it was found, in how many runs, at what false-reject rate.`,
+      text: `Quoted ${mm(quote.sizeMm)}, obtained ${OBTAINED_WORDS[obtained]}; the best possible in this product is ${mm(bestMm)}.`,
     }
   }
-  if ((quote.obtained ?? 'unknown') !== 'in-product') {
+  if (obtained !== 'in-product') {
     return {
       judgement: 'cannot-tell',
-      text: `Quoted ${mm(quote.sizeMm)}, not obtained in your product. Ask for runs in the product at line speed, with the number of runs and the false-reject rate.`,
+      text: `Quoted ${mm(quote.sizeMm)}, obtained ${OBTAINED_WORDS[obtained]}: that says little of your product, where ${mm(bestMm)} is the best possible${cautiousMm === null ? '' : ` and ${mm(cautiousMm)} can be promised`}.`,
     }
   }
   if (cautiousMm !== null && quote.sizeMm > cautiousMm) {
@@ -72,6 +71,12 @@ export function judgeQuotes(
     const at = [...points]
       .reverse()
       .find(({ options }) => options.some((o) => o.equipment === quote.equipment))
-    return { quote: index, ...judge(brief, at?.options ?? [], quote) }
+    const finding = matching(brief, at?.options ?? [], quote)
+    const judged = judge(finding, quote)
+    return {
+      quote: index,
+      ...judged,
+      questions: finding ? questionsOf(quote, judged.judgement, finding.mustFindMm) : [],
+    }
   })
 }

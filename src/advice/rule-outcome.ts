@@ -1,5 +1,5 @@
 import type { ConditionTrace, Fact, Reason, RuleTrace, Truth } from '../contract/index.ts'
-import { type Condition, factOperand, leavesOf } from './condition.ts'
+import { factOperand, leavesOf } from './condition.ts'
 import { decisiveLeaves } from './decisive.ts'
 import { explain, type Known } from './explain.ts'
 import { THRESHOLD } from './fact-definition.ts'
@@ -43,7 +43,7 @@ export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fac
   const lookUp = (id: string): Known | undefined => thresholdAt(book, id) ?? known.get(id) ?? nameOnly(id)
   return rulesIn(book, scope).map((rule): RuleOutcome => {
     const conditions = explain(rule.conditions, lookUp)
-    const outcome = outcomeOf(conditions.truth, rule.conditions, known)
+    const outcome = OUTCOME_OF[conditions.truth]
     return {
       rule: rule.id,
       title: rule.title,
@@ -63,15 +63,11 @@ export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fac
   })
 }
 
-function outcomeOf(
-  truth: Truth,
-  conditions: Condition,
-  known: ReadonlyMap<string, Fact>,
-): RuleOutcome['outcome'] {
-  if (truth !== 'unknown') return truth === 'true' ? 'fired' : 'not-fired'
-  const named = leavesOf(conditions).flatMap((leaf) => [leaf.fact, factOperand(leaf.value) ?? leaf.fact])
-  const absent = named.some((id) => !id.startsWith(THRESHOLD) && !known.has(id))
-  return absent ? 'not-applicable' : 'unknown'
+const OUTCOME_OF: Readonly<Record<Truth, RuleTrace['outcome']>> = {
+  true: 'fired',
+  false: 'not-fired',
+  unknown: 'unknown',
+  'not-applicable': 'not-applicable',
 }
 
 function sourcesOf(book: Rulebook, rule: BookRule): readonly string[] {
@@ -88,7 +84,7 @@ const thresholdAt = (book: Rulebook, id: string): Known | undefined =>
 /** A fact that this scope does not have still has a name in the trace. */
 function nameOnly(id: string): Known | undefined {
   const definition = FACTS.get(id)
-  return definition && { value: null, unit: definition.unit, label: definition.label }
+  return definition && { value: null, unit: definition.unit, label: definition.label, absent: true }
 }
 
 /** Facts by id; each must be in the fact list, of its declared type, finite, and given once. */

@@ -95,8 +95,8 @@ export type Threshold = z.infer<typeof thresholdSchema>
 export type RuleSource = z.infer<typeof ruleSourceSchema>
 export type Book = z.infer<typeof bookSchema>
 
-/** A rule with the book and file it comes from. */
-export type BookRule = Rule & { readonly book: string; readonly file: string }
+/** A rule with the book and file it comes from, and the subject of that file. */
+export type BookRule = Rule & { readonly book: string; readonly file: string; readonly subject: string }
 
 export interface Rulebook {
   /** Versions of the books in use, "gritwise 0.1.0" or "gritwise 0.1.0 + plant 3". */

@@ -1,3 +1,4 @@
+export { type ParsedFragment, parseFragment } from './fragment.ts'
 export { geometryProblems, pitchMm } from './geometry.ts'
 export { nearestWord } from './nearest.ts'
 export { type Parsed, parseBrief } from './parse.ts'

@@ -1,5 +1,14 @@
 import { contaminantWords } from '../advice/why-not.ts'
-import type { Advice, Brief, Option, Reason } from '../contract/index.ts'
+import type { Advice, Brief, Option } from '../contract/index.ts'
+import {
+  changesText,
+  closeCallText,
+  missingText,
+  quotesText,
+  ratherText,
+  togetherText,
+} from './advice-sections.ts'
+import { reasonsText } from './reason-text.ts'
 import { textTable } from './text-table.ts'
 
 const VERDICT_WORDS = {
@@ -41,50 +50,33 @@ function optionText(brief: Brief, option: Option): string {
   return [head, option.because, table, ...cannot, ...new Set(zones)].join('\n')
 }
 
-function reasonText(brief: Brief, reason: Reason): string {
-  const about = reason.contaminant === null ? '' : ` [${contaminantWords(brief, reason.contaminant)}]`
-  return [
-    `  ${reason.type}${about}: ${reason.text}`,
-    `      because: ${reason.because}`,
-    `      except: ${reason.exception}`,
-    `      rule ${reason.rule} (${reason.evidence}, book ${reason.book}); sources: ${reason.sources.join(', ')}`,
-  ].join('\n')
-}
-
-function reasonsText(brief: Brief, option: Option): string {
-  const whyNot = option.whyNot.map((w) => `  why not: ${w.text}`)
-  const reasons = option.reasons.map((r) => reasonText(brief, r))
-  return [
-    `Reasons for ${option.label}:`,
-    ...whyNot,
-    ...(reasons.length > 0 ? reasons : ['  no rule fired']),
-  ].join('\n')
+/** What is shown beside the answer and the tables. */
+export interface Shown {
+  readonly reasons?: boolean
+  /** Under each reason its whole evaluated condition. */
+  readonly tree?: boolean
 }
 
 /** Advice for a terminal: the answer, one table per machine and point, on request the reasons. */
-export function adviceText(brief: Brief, advice: Advice, withReasons: boolean): string {
+export function adviceText(brief: Brief, advice: Advice, shown: Shown = {}): string {
   const parts: string[] = [brief.title, '', advice.summary]
   for (const point of advice.points) {
     parts.push('', `== ${point.name}`)
     for (const option of point.options) {
       parts.push('', optionText(brief, option))
-      if (withReasons) parts.push('', reasonsText(brief, option))
+      if (shown.reasons) parts.push('', reasonsText(brief, advice, option, shown.tree ?? false))
     }
     if (point.options.length === 0) parts.push('', 'No machine compared here can stand at this point.')
   }
-  parts.push('', `Together: ${advice.combination.because}`)
-  for (const use of advice.combination.uses) {
-    parts.push(
-      `  ${use.point}: ${use.equipment} for ${use.contaminants.map((c) => contaminantWords(brief, c)).join(', ')}`,
-    )
-  }
-  if (advice.combination.unmet.length > 0) {
-    parts.push(`  unmet: ${advice.combination.unmet.map((c) => contaminantWords(brief, c)).join(', ')}`)
-  }
-  if (advice.quotes.length > 0) {
-    parts.push('', 'Quotes:')
-    for (const quote of advice.quotes) parts.push(`  ${quote.quote + 1}. ${quote.judgement}: ${quote.text}`)
-  }
+  parts.push(
+    '',
+    ...togetherText(brief, advice),
+    ...closeCallText(advice),
+    ...(shown.reasons ? ratherText(advice) : []),
+    ...changesText(advice),
+    ...quotesText(advice),
+    ...missingText(advice),
+  )
   parts.push('', 'Assumed:')
   for (const a of advice.assumed) {
     const range = a.range ? ` (${a.range.map((v) => Number(v.toPrecision(3))).join(' to ')})` : ''

@@ -1,20 +1,15 @@
 import { z } from 'zod'
+import { EFFECTS, EVIDENCE, MEETS, ORIGINS, OUTCOMES, TRUTHS, VERDICTS } from './advice-words.ts'
 import { briefSchema } from './brief.ts'
+import {
+  closeCallSchema,
+  contrastSchema,
+  missingSchema,
+  stillEntersSchema,
+  versionsSchema,
+} from './reasoning.ts'
 
-export const VERDICTS = ['best-fit', 'worth-a-test', 'conditional', 'not-suitable'] as const
-export const MEETS = ['yes', 'maybe', 'no', 'cannot', 'open'] as const
-export const TRUTHS = ['true', 'false', 'unknown'] as const
-export const OUTCOMES = ['fired', 'not-fired', 'unknown', 'not-applicable'] as const
-export const EFFECTS = ['excludes', 'weakens', 'favours', 'requires', 'places', 'tests', 'warns'] as const
-export const EVIDENCE = [
-  'standard',
-  'regulation',
-  'paper',
-  'computed',
-  'common practice',
-  'judgement',
-] as const
-export const ORIGINS = ['entered', 'assumed', 'computed'] as const
+export * from './advice-words.ts'
 
 const size = z.number().nullable()
 
@@ -59,7 +54,10 @@ export const reasonSchema = z.object({
   text: z.string(),
   because: z.string(),
   truth: z.enum(TRUTHS),
+  /** The verdict would differ without it. */
   decisive: z.boolean(),
+  /** Key of its evaluated conditions in trace.rules. */
+  trace: z.string(),
   evidence: z.enum(EVIDENCE),
   sources: z.array(z.string()),
   book: z.string(),
@@ -78,6 +76,8 @@ export const whyNotSchema = z.discriminatedUnion('kind', [
     gapMm: z.number().nullable(),
     text: z.string(),
   }),
+  /** Neither a rule nor a size speaks against it: what the order says. */
+  z.object({ kind: z.literal('order'), text: z.string() }),
 ])
 
 export const cautionSchema = z.object({ id: z.string(), text: z.string(), sources: z.array(z.string()) })
@@ -185,12 +185,22 @@ export const calculationSchema = z.object({
 })
 
 export const ruleTraceSchema = z.object({
+  /** Where it was asked and which rule, "p1.xray-dual.c0.rule-id": the same in every run on the same brief. */
+  key: z.string(),
   id: z.string(),
+  title: z.string(),
+  type: z.enum(EFFECTS),
+  book: z.string(),
   equipment: z.string(),
   point: z.string(),
   contaminant: z.number().int().nullable(),
   outcome: z.enum(OUTCOMES),
   conditions: conditionTraceSchema,
+  /**
+   * The shortest set of leaves that settles the outcome by itself, as paths of child numbers from the root
+   * ("0.1"; "" is the root). Of an unknown or not applicable rule: the values that are missing.
+   */
+  decisive: z.array(z.string()),
 })
 
 export const sourceSchema = z.object({ id: z.string(), text: z.string(), mark: z.string() })
@@ -207,10 +217,20 @@ export const adviceSchema = z
         because: z.string(),
       }),
     ),
-    versions: z.object({ gritwise: z.string(), rules: z.string(), reference: z.string() }),
+    /** What is not given, by how much it could change the advice; most first. */
+    missing: z.array(missingSchema),
+    versions: versionsSchema,
     summary: z.string(),
     points: z.array(
-      z.object({ name: z.string(), options: z.array(optionSchema), removals: z.array(removalSchema) }),
+      z.object({
+        name: z.string(),
+        options: z.array(optionSchema),
+        removals: z.array(removalSchema),
+        /** The first option against each other ranked one: only what differs. */
+        contrasts: z.array(contrastSchema),
+        /** Another option comes first somewhere between expected and cautious; null when none does. */
+        closeCall: closeCallSchema.nullable(),
+      }),
     ),
     combination: z.object({
       uses: z.array(
@@ -218,10 +238,22 @@ export const adviceSchema = z
       ),
       unmet: z.array(z.number().int()),
       because: z.string(),
+      /** Why misses of several uses may not be multiplied; empty where there is one use or none. */
+      independence: z.string(),
+      /** What can still enter behind each inspection point. */
+      stillEnters: z.array(stillEntersSchema),
     }),
+    /** For each contaminant that no machine here meets: how to keep it out. */
+    prevention: z.array(z.object({ contaminant: z.number().int(), text: z.string() })),
     changes: z.array(
       z.object({
-        inputs: z.array(z.object({ path: z.string(), from: z.number(), to: z.number() })),
+        inputs: z.array(
+          z.object({
+            path: z.string(),
+            from: z.union([z.number(), z.string()]),
+            to: z.union([z.number(), z.string()]),
+          }),
+        ),
         effect: z.string(),
         verified: z.boolean(),
       }),
@@ -233,11 +265,13 @@ export const adviceSchema = z
         quote: z.number().int(),
         judgement: z.enum(['better-than-possible', 'inside', 'loose', 'cannot-tell']),
         text: z.string(),
+        questions: z.array(z.string()),
       }),
     ),
     register: z.record(z.string(), z.unknown()),
     checks: z.record(z.string(), z.unknown()),
     trace: z.object({
+      versions: versionsSchema,
       facts: z.array(factSchema),
       calculations: z.array(calculationSchema),
       rules: z.array(ruleTraceSchema),
@@ -259,6 +293,3 @@ export type Fact = z.infer<typeof factSchema>
 export type Calculation = z.infer<typeof calculationSchema>
 export type RuleTrace = z.infer<typeof ruleTraceSchema>
 export type Source = z.infer<typeof sourceSchema>
-export type Verdict = (typeof VERDICTS)[number]
-export type Meets = (typeof MEETS)[number]
-export type Truth = (typeof TRUTHS)[number]

@@ -1,3 +1,5 @@
 export * from './advice.ts'
 export * from './brief.ts'
+export * from './fragment.ts'
 export * from './machine.ts'
+export * from './reasoning.ts'

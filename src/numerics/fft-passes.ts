@@ -6,18 +6,6 @@ export interface Plan {
   readonly sine: Float64Array
 }
 
-/** Rotations of one butterfly: cos and −sin of 2π·j·k/radix, row by row. */
-const ROTATIONS = new Map(
-  [3, 5].map((radix) => {
-    const turn = (jk: number) => (-2 * Math.PI * jk) / radix
-    const grid = Array.from({ length: radix * radix }, (_, i) => Math.floor(i / radix) * (i % radix))
-    return [
-      radix,
-      { cosine: grid.map((jk) => Math.cos(turn(jk))), sine: grid.map((jk) => Math.sin(turn(jk))) },
-    ]
-  }),
-)
-
 /** One pass of a transform (sign 1 forwards, −1 backwards): `length` is what is left of the sequence, `stride` the distance between its members. */
 export type Pass = (
   plan: Plan,
@@ -99,39 +87,79 @@ const pass4: Pass = (plan, sign, length, stride, xr, xi, yr, yi) => {
   }
 }
 
-/** Radix 3 or 5, written plainly. */
-const passOdd =
-  (radix: number): Pass =>
-  (plan, sign, length, stride, xr, xi, yr, yi) => {
-    const m = length / radix
-    const turn = plan.n / length
-    const { cosine, sine } = ROTATIONS.get(radix)!
-    for (let p = 0; p < m; p++) {
-      for (let k = 0; k < radix; k++) {
-        const wr = plan.cosine[k * p * turn]!
-        const wi = sign * plan.sine[k * p * turn]!
-        const to = stride * (radix * p + k)
-        for (let q = 0; q < stride; q++) {
-          let sumR = 0
-          let sumI = 0
-          for (let j = 0; j < radix; j++) {
-            const at = stride * (p + j * m) + q
-            const cr = cosine[j * radix + k]!
-            const ci = sign * sine[j * radix + k]!
-            sumR += xr[at]! * cr - xi[at]! * ci
-            sumI += xr[at]! * ci + xi[at]! * cr
-          }
-          yr[to + q] = sumR * wr - sumI * wi
-          yi[to + q] = sumR * wi + sumI * wr
+const SIN_60 = Math.sqrt(3) / 2
+
+const pass3: Pass = (plan, sign, length, stride, xr, xi, yr, yi) => {
+  const m = length / 3
+  const turn = plan.n / length
+  const tilt = sign * SIN_60
+  for (let p = 0; p < m; p++) {
+    const w1r = plan.cosine[p * turn]!
+    const w1i = sign * plan.sine[p * turn]!
+    const w2r = plan.cosine[2 * p * turn]!
+    const w2i = sign * plan.sine[2 * p * turn]!
+    const step = stride * m
+    const to = stride * 3 * p
+    for (let q = 0; q < stride; q++) {
+      const a = stride * p + q
+      const b = a + step
+      const c = b + step
+      const sumR = xr[b]! + xr[c]!
+      const sumI = xi[b]! + xi[c]!
+      const sideR = tilt * (xi[b]! - xi[c]!)
+      const sideI = -tilt * (xr[b]! - xr[c]!)
+      const middleR = xr[a]! - sumR / 2
+      const middleI = xi[a]! - sumI / 2
+      const o = to + q
+      yr[o] = xr[a]! + sumR
+      yi[o] = xi[a]! + sumI
+      const e1r = middleR + sideR
+      const e1i = middleI + sideI
+      yr[o + stride] = e1r * w1r - e1i * w1i
+      yi[o + stride] = e1r * w1i + e1i * w1r
+      const e2r = middleR - sideR
+      const e2i = middleI - sideI
+      yr[o + 2 * stride] = e2r * w2r - e2i * w2i
+      yi[o + 2 * stride] = e2r * w2i + e2i * w2r
+    }
+  }
+}
+
+/** Rotations of a butterfly of five: cos and −sin of 2π·j·k/5, row by row. */
+const FIFTHS = Array.from({ length: 25 }, (_, i) => (-2 * Math.PI * Math.floor(i / 5) * (i % 5)) / 5)
+const FIFTH_COSINE = FIFTHS.map(Math.cos)
+const FIFTH_SINE = FIFTHS.map(Math.sin)
+
+/** Radix 5, written plainly. */
+const pass5: Pass = (plan, sign, length, stride, xr, xi, yr, yi) => {
+  const m = length / 5
+  const turn = plan.n / length
+  for (let p = 0; p < m; p++) {
+    for (let k = 0; k < 5; k++) {
+      const wr = plan.cosine[k * p * turn]!
+      const wi = sign * plan.sine[k * p * turn]!
+      const to = stride * (5 * p + k)
+      for (let q = 0; q < stride; q++) {
+        let sumR = 0
+        let sumI = 0
+        for (let j = 0; j < 5; j++) {
+          const at = stride * (p + j * m) + q
+          const cr = FIFTH_COSINE[j * 5 + k]!
+          const ci = sign * FIFTH_SINE[j * 5 + k]!
+          sumR += xr[at]! * cr - xi[at]! * ci
+          sumI += xr[at]! * ci + xi[at]! * cr
         }
+        yr[to + q] = sumR * wr - sumI * wi
+        yi[to + q] = sumR * wi + sumI * wr
       }
     }
   }
+}
 
 /** The passes by radix. */
 export const PASSES = new Map<number, Pass>([
   [2, pass2],
-  [3, passOdd(3)],
+  [3, pass3],
   [4, pass4],
-  [5, passOdd(5)],
+  [5, pass5],
 ])

@@ -36,12 +36,12 @@ function planOf(n: number): Plan {
   return plan
 }
 
-/** Smallest length of at least n that is a product of 2, 3 and 5. */
+/** Smallest length of at least n that is a product of 2 and 3 (fives are slower). */
 export function fastLength(n: number): number {
   let length = Math.max(1, Math.ceil(n))
   for (; ; length++) {
     let rest = length
-    for (const radix of [2, 3, 5]) while (rest % radix === 0) rest /= radix
+    for (const radix of [2, 3]) while (rest % radix === 0) rest /= radix
     if (rest === 1) return length
   }
 }
@@ -78,6 +78,9 @@ export function fft(re: Float64Array, im: Float64Array, backwards = false): void
   transformLanes(re, im, n, 1, backwards ? -1 : 1, new Float64Array(n), new Float64Array(n))
 }
 
+/** Sequences transformed together: enough to keep the inner loops long, few enough to stay in the cache. */
+const LANES = 8
+
 /** Transform of a complex picture held row by row (columns × rows numbers), in place. */
 export function fft2d(
   re: Float64Array,
@@ -87,12 +90,40 @@ export function fft2d(
   backwards = false,
 ): void {
   const sign = backwards ? -1 : 1
-  const spareRe = new Float64Array(columns * rows)
-  const spareIm = new Float64Array(columns * rows)
-  for (let row = 0; row < rows; row++) {
-    const from = row * columns
-    const to = from + columns
-    transformLanes(re.subarray(from, to), im.subarray(from, to), columns, 1, sign, spareRe, spareIm)
+  const space = Array.from({ length: 4 }, () => new Float64Array(LANES * Math.max(columns, rows)))
+  const [laneRe, laneIm, spareRe, spareIm] = space as [Float64Array, Float64Array, Float64Array, Float64Array]
+  for (let first = 0; first < rows; first += LANES) {
+    const lanes = Math.min(LANES, rows - first)
+    for (let q = 0; q < lanes; q++) {
+      const from = (first + q) * columns
+      for (let p = 0; p < columns; p++) {
+        laneRe[p * lanes + q] = re[from + p]!
+        laneIm[p * lanes + q] = im[from + p]!
+      }
+    }
+    transformLanes(laneRe, laneIm, columns, lanes, sign, spareRe, spareIm)
+    for (let q = 0; q < lanes; q++) {
+      const from = (first + q) * columns
+      for (let p = 0; p < columns; p++) {
+        re[from + p] = laneRe[p * lanes + q]!
+        im[from + p] = laneIm[p * lanes + q]!
+      }
+    }
   }
-  transformLanes(re, im, rows, columns, sign, spareRe, spareIm)
+  for (let first = 0; first < columns; first += LANES) {
+    const lanes = Math.min(LANES, columns - first)
+    for (let p = 0; p < rows; p++) {
+      for (let q = 0; q < lanes; q++) {
+        laneRe[p * lanes + q] = re[p * columns + first + q]!
+        laneIm[p * lanes + q] = im[p * columns + first + q]!
+      }
+    }
+    transformLanes(laneRe, laneIm, rows, lanes, sign, spareRe, spareIm)
+    for (let p = 0; p < rows; p++) {
+      for (let q = 0; q < lanes; q++) {
+        re[p * columns + first + q] = laneRe[p * lanes + q]!
+        im[p * columns + first + q] = laneIm[p * lanes + q]!
+      }
+    }
+  }
 }

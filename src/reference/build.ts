@@ -12,6 +12,7 @@ export function buildReference(): Readonly<Record<string, string>> {
     'archetypes.json': stableJson(rawJson<{ rows: unknown[] }>('archetypes.json').rows, 1),
     'attenuation.json': stableJson(buildAttenuation(), 3),
     'bremsstrahlung.json': stableJson(buildBremsstrahlung(), 2),
+    'dose-ceilings.json': stableJson(rawJson('dose-ceilings.json'), 2),
     'food-conductivity.json': stableJson(rawJson('food-conductivity.json'), 2),
     'granular-texture.json': stableJson(buildGranularTexture(), 1),
     'materials.json': stableJson(buildMaterials(), 1),

@@ -1,12 +1,24 @@
+import type { Rulebook } from '../advice/rulebook.ts'
 import type { Advice, Brief } from '../contract/index.ts'
 
-export type Advise = (brief: Brief, options?: { readonly withoutChanges?: boolean }) => Promise<Advice>
+export type Advise = (
+  brief: Brief,
+  options?: {
+    readonly withoutChanges?: boolean
+    readonly withoutMissing?: boolean
+    readonly book?: Rulebook
+  },
+) => Promise<Advice>
 
 export interface Advisor {
   /** The whole advice. */
   readonly whole: (brief: Brief) => Promise<Advice>
-  /** The same without the search for what would change it, which takes longest. */
+  /** The same without the searches for what would change it and what is missing, which take longest. */
   readonly quick: (brief: Brief) => Promise<Advice>
+  /** The same with what is missing, for the form. */
+  readonly asking: (brief: Brief) => Promise<Advice>
+  /** Quick advice by another rule book; not kept. */
+  readonly under: (brief: Brief, book: Rulebook) => Promise<Advice>
 }
 
 /** Advice depends on the brief alone, so the pages about one brief share one computation. */
@@ -24,11 +36,17 @@ export function remembering(advise: Advise): Advisor {
     if (oldest !== undefined) kept.delete(oldest)
     return found
   }
-  const whole = (brief: Brief) => answer(JSON.stringify(brief.given), () => advise(brief))
+  const keyOf = (brief: Brief) => JSON.stringify(brief.given)
+  const whole = (brief: Brief) => answer(keyOf(brief), () => advise(brief))
+  const asking = (brief: Brief) =>
+    kept.get(keyOf(brief)) ?? answer(`asking ${keyOf(brief)}`, () => advise(brief, { withoutChanges: true }))
   return {
     whole,
+    asking,
     quick: (brief) =>
-      kept.get(JSON.stringify(brief.given)) ??
-      answer(`quick ${JSON.stringify(brief.given)}`, () => advise(brief, { withoutChanges: true })),
+      kept.get(keyOf(brief)) ??
+      kept.get(`asking ${keyOf(brief)}`) ??
+      answer(`quick ${keyOf(brief)}`, () => advise(brief, { withoutChanges: true, withoutMissing: true })),
+    under: (brief, book) => advise(brief, { withoutChanges: true, withoutMissing: true, book }),
   }
 }

@@ -3,6 +3,8 @@ import { compress } from 'hono/compress'
 import { advise } from '../advise.ts'
 import { type Advise, remembering } from './advisor.ts'
 import { adviceApi } from './api/advice.ts'
+import { cardApi } from './api/card.ts'
+import { fragmentApi } from './api/fragment.ts'
 import { openapiDocument } from './api/openapi.ts'
 import { assetFile } from './assets.ts'
 import { notFound, onError } from './failures.tsx'
@@ -11,10 +13,22 @@ import { advicePage } from './pages/advice-page.tsx'
 import { briefFile } from './pages/brief-file.ts'
 import { briefPage } from './pages/brief-page.tsx'
 import { bringInBrief } from './pages/bring-in-brief.ts'
+import { cardPicture, cardRuns } from './pages/card-files.ts'
+import { cardPage } from './pages/card-page.tsx'
+import { comparePage } from './pages/compare-page.tsx'
+import { differencePage, pastedDifference } from './pages/difference-page.tsx'
 import { examplesPage } from './pages/examples-page.tsx'
+import { exerciseListPage } from './pages/exercise-list-page.tsx'
+import { exercisePage } from './pages/exercise-page.tsx'
+import { exerciseRecordPage } from './pages/exercise-record-page.tsx'
+import { fragmentPage } from './pages/fragment-page.tsx'
 import { headlinePart } from './pages/headline-part.tsx'
+import { metalDetectorPage, metalDetectorPart } from './pages/metal-detector-page.tsx'
+import { ratherPage } from './pages/rather-page.tsx'
+import { ruleBookPage, rulePage } from './pages/rule-book-page.tsx'
 import { rulesPage, rulesPart } from './pages/rules-page.tsx'
 import { sendBrief } from './pages/send-brief.ts'
+import { tradeOffsPage, tradeOffsPart } from './pages/trade-offs-page.tsx'
 import { trailPage } from './pages/trail-page.tsx'
 
 /** Every address the program answers. */
@@ -39,8 +53,31 @@ export function createApp(answers: Advise = advise): Hono {
   app.get('/advice/trail', trailPage(advisor))
   app.get('/advice/rules', rulesPage(advisor))
   app.get('/advice/rules/part', rulesPart(advisor))
+  app.get('/advice/rather', ratherPage(advisor))
+  app.get('/advice/difference', differencePage(advisor))
+  app.post('/advice/difference', pastedDifference(advisor))
+
+  app.get('/rules', ruleBookPage(advisor))
+  app.get('/rules/:id', rulePage(advisor))
+  app.get('/fragment', fragmentPage(answers))
+
+  app.get('/compare', comparePage(advisor))
+  app.get('/exercises', exerciseListPage(advisor))
+  app.get('/exercises/record', exerciseRecordPage(advisor))
+  app.get('/exercises/:id', exercisePage(advisor))
+
+  app.get('/trade-offs', tradeOffsPage)
+  app.get('/trade-offs/part', tradeOffsPart)
+  app.get('/trade-offs/metal-detector', metalDetectorPage)
+  app.get('/trade-offs/metal-detector/part', metalDetectorPart)
+
+  app.get('/card', cardPage)
+  app.get('/card/picture.png', cardPicture)
+  app.get('/card/runs.csv', cardRuns)
 
   app.post('/api/advice', adviceApi(advisor))
+  app.post('/api/card', cardApi)
+  app.post('/api/fragment', fragmentApi(answers))
   app.get('/api/openapi.json', openapiDocument)
   app.get('/assets/:name', assetFile)
   return app

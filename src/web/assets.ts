@@ -15,6 +15,7 @@ const asset = (type: string, body: Buffer) => ({
 /** Everything a page loads beside itself; nothing comes from elsewhere. */
 const ASSETS = new Map([
   ['gritwise.css', asset('text/css; charset=utf-8', own('gritwise.css'))],
+  ['sittings.css', asset('text/css; charset=utf-8', own('sittings.css'))],
   ['icon.svg', asset('image/svg+xml', own('icon.svg'))],
   ['htmx.js', asset('text/javascript; charset=utf-8', script)],
 ])

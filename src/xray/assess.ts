@@ -1,8 +1,10 @@
 import type { Calculation, Contaminant, Point, XrayMachine } from '../contract/index.ts'
+import { productFractions } from '../food/fractions.ts'
 import type { KvStep, NoiseSplit, XrayAssessment, XrayFinding, XraySetting } from './assessment.ts'
 import { halfValueLayersMmAl } from './beam-quality.ts'
 import { cautiousSize, ensembleScenes } from './cautious.ts'
 import { channelsBehind, type PackInBeam } from './channels.ts'
+import { doseOf } from './dose.ts'
 import {
   buildOf,
   filteredSpectrum,
@@ -32,6 +34,7 @@ import {
 } from './scene.ts'
 import { settingAt, voltagesOf } from './settings.ts'
 import { machineTrail } from './trail.ts'
+import { doseTrail } from './trail-dose.ts'
 import { findingTrail } from './trail-finding.ts'
 import { zoneOf, zonesOf } from './zones.ts'
 
@@ -41,6 +44,8 @@ export interface AssessInput {
   readonly contaminants: readonly Contaminant[]
   /** Start of every calculation id, unique to this machine and point. */
   readonly prefix: string
+  /** Works out the finding of this contaminant only; the others still have their say in the setting. */
+  readonly only?: number
 }
 
 interface Step {
@@ -51,7 +56,12 @@ interface Step {
   readonly expectedMm: readonly (number | null)[]
 }
 
-function sizeIn(scene: Scene, contaminant: Contaminant, point: Point, nearMm?: number | null): number | null {
+export function sizeIn(
+  scene: Scene,
+  contaminant: Contaminant,
+  point: Point,
+  nearMm?: number | null,
+): number | null {
   const mu = materialAttenuation(contaminant.material)
   if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return null
   return sizeAt(scene, objectIn(scene, contaminant, mu), CHANCE_NINE_IN_TEN, nearMm)
@@ -74,7 +84,10 @@ function stepAt(input: AssessInput, build: XrayBuild, pack: PackInBeam, kV: numb
  * measured against its smallest expected size over the steps; one that no step finds is left out, and one
  * that only some steps find counts as infinitely bad where it is lost.
  */
-function worstRatios(steps: readonly Step[], contaminants: readonly Contaminant[]): (number | null)[] {
+export function worstRatios(
+  steps: readonly Pick<Step, 'expectedMm'>[],
+  contaminants: readonly Contaminant[],
+): (number | null)[] {
   const yardsticks = contaminants.map((c, i) => {
     const sizes = steps.flatMap((s) => (s.expectedMm[i] == null ? [] : [s.expectedMm[i]!]))
     return sizes.length === 0 ? null : (c.mustFindMm ?? Math.min(...sizes))
@@ -87,6 +100,12 @@ function worstRatios(steps: readonly Step[], contaminants: readonly Contaminant[
     })
     return ratios.length === 0 ? null : Math.max(...ratios)
   })
+}
+
+/** Index of the step with the smallest worst ratio, the first of equals. */
+export function chosenStep(ratios: readonly (number | null)[]): number {
+  const order = ratios.map((r, i) => ({ r: r ?? 0, i })).sort((x, y) => x.r - y.r || x.i - y.i)
+  return order[0]!.i
 }
 
 function smallest(sizes: readonly (number | null)[]): number | null {
@@ -115,8 +134,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
   const steps: Step[] = []
   for (const kV of voltagesOf(machine)) steps.push(stepAt(input, build, pack, kV, steps.at(-1)))
   const ratios = worstRatios(steps, contaminants)
-  const order = ratios.map((r, i) => ({ r: r ?? 0, i })).sort((x, y) => x.r - y.r || x.i - y.i)
-  const chosen = steps[order[0]!.i]!
+  const chosen = steps[chosenStep(ratios)]!
   const scene = chosen.practice
   const ensemble = ensembleScenes(build, point, pack, chosen.setting)
   const zoneScenes = zonesOf(point, build, pack).map((geometry) => ({
@@ -134,8 +152,11 @@ export function assessXray(input: AssessInput): XrayAssessment {
     constantsStatus: CONSTANTS_STATUS,
   }
   machineTrail(trailInput, trail)
+  const dose = doseOf(build, chosen.setting, point.speedMPerMin, productFractions(point.product))
+  doseTrail(prefix, machine, build, point.speedMPerMin, dose, trail)
 
-  const findings = contaminants.map((contaminant, c): XrayFinding => {
+  const findings = contaminants.flatMap((contaminant, c): XrayFinding[] => {
+    if (input.only !== undefined && input.only !== c) return []
     const mu = materialAttenuation(contaminant.material)
     const object = objectIn(scene, contaminant, mu)
     const looks = looksLikeVoid(scene, mu, contaminant.placement)
@@ -178,7 +199,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
         ),
       ),
     }
-    return { ...partial, calculation: findingTrail(trailInput, contaminant, mu, partial, trail) }
+    return [{ ...partial, calculation: findingTrail(trailInput, contaminant, mu, partial, trail) }]
   })
 
   return {
@@ -200,6 +221,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
     linesPerSecond: linesPerSecond(build, point.speedMPerMin),
     positions: positionsOf(point, build),
     thresholdZ: scene.thresholdZ,
+    dose,
     findings,
     calculations: [...trail.values()],
   }

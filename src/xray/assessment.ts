@@ -1,4 +1,5 @@
 import type { Calculation, Zone } from '../contract/index.ts'
+import type { Dose } from './dose.ts'
 
 /** Why a machine cannot take this pack at all, with the figure and what is allowed. */
 export interface Refusal {
@@ -77,6 +78,8 @@ export interface XrayAssessment {
   readonly linesPerSecond: number
   readonly positions: number
   readonly thresholdZ: number
+  /** What one pass leaves in the food; left out by hand-written assessments. */
+  readonly dose?: Dose
   readonly findings: readonly XrayFinding[]
   readonly calculations: readonly Calculation[]
 }

@@ -34,6 +34,18 @@ describe('the shortest sufficient set', () => {
   })
 })
 
+describe('of a condition that does not apply', () => {
+  it('is the values that do not exist there, not those nobody knows', () => {
+    const known = {
+      a: { value: null, unit: '', label: 'a', absent: true as const },
+      b: { value: null, unit: '', label: 'b' },
+      c: { value: true, unit: '', label: 'c' },
+    }
+    const trace = explain({ all: [flag('b'), flag('a'), flag('c')] }, (id) => known[id as 'a'])
+    expect([trace.truth, decisiveLeaves(trace)]).toEqual(['not-applicable', ['1']])
+  })
+})
+
 describe('over random conditions', () => {
   it('settles the root by itself, and no smaller set does', () => {
     fc.assert(

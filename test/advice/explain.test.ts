@@ -12,11 +12,12 @@ const known: Record<string, Known> = {
   limit: { value: 50, unit: 'mm', label: 'limit' },
   zero: { value: 0, unit: 'mm', label: 'zero' },
   word: { value: 'bag', unit: '', label: 'word' },
+  absent: { value: null, unit: 'mm', label: 'absent', absent: true },
   numeral: { value: '60', unit: '', label: 'numeral' },
 }
 const tree = (condition: Condition) => explain(condition, (id) => known[id])
 const is = (truth: Truth): Condition => ({
-  fact: truth === 'true' ? 'yes' : truth === 'false' ? 'no' : 'open',
+  fact: { true: 'yes', false: 'no', unknown: 'open', 'not-applicable': 'absent' }[truth],
   operator: 'equal',
   value: true,
 })
@@ -27,6 +28,7 @@ describe('three-valued truth tables', () => {
   const T = 'true'
   const F = 'false'
   const U = 'unknown'
+  const N = 'not-applicable'
   it.each([
     [T, T, T, T],
     [T, F, F, T],
@@ -34,6 +36,10 @@ describe('three-valued truth tables', () => {
     [F, F, F, F],
     [F, U, F, U],
     [U, U, U, U],
+    [T, N, N, T],
+    [F, N, F, N],
+    [U, N, N, N],
+    [N, N, N, N],
   ] as const)('%s with %s: all is %s, any is %s', (a, b, all, any) => {
     for (const [x, y] of [
       [a, b],
@@ -47,6 +53,7 @@ describe('three-valued truth tables', () => {
     [T, F],
     [F, T],
     [U, U],
+    [N, N],
   ] as const)('not %s is %s', (a, not) => {
     expect(tree({ not: is(a) }).truth).toBe(not)
   })
@@ -70,6 +77,8 @@ describe('comparisons', () => {
     ['open', 'notEqual', true, 'unknown'],
     ['open', 'notIn', ['bag'], 'unknown'],
     ['height', 'greaterThan', { fact: 'missing' }, 'unknown'],
+    ['absent', 'greaterThan', { fact: 'limit' }, 'not-applicable'],
+    ['height', 'greaterThan', { fact: 'absent' }, 'not-applicable'],
   ] as const)('%s %s %j is %s', (fact, operator, value, truth) => {
     expect(compare(fact, operator, value)).toBe(truth)
   })

@@ -13,7 +13,7 @@ const contaminant = (over: Record<string, unknown>, brief: Record<string, unknow
 
 describe('where a fact comes from', () => {
   it('is entered when the brief gives it, assumed when it was filled in', () => {
-    const facts = read(factsForBrief(sampleBrief()))
+    const facts = read(factsForBrief(sampleBrief(), materials))
     expect(facts['brief.market']).toMatchObject({ value: 'UK', origin: 'entered', label: 'market' })
     expect(facts['brief.consumer']).toMatchObject({ value: 'general', origin: 'assumed' })
     expect(point()['point.heightMm']).toMatchObject({

@@ -81,6 +81,8 @@ describe('judge', async () => {
   })
   it('asks rules on the brief and the point where there is no machine at all', async () => {
     const alone = await judge(book, brief, [], materials)
-    expect(new Set(alone.outcomes.map(({ scope }) => scope))).toEqual(new Set(['brief:contaminant', 'point']))
+    expect(new Set(alone.outcomes.map(({ scope }) => scope))).toEqual(
+      new Set(['brief', 'brief:contaminant', 'point', 'point:contaminant']),
+    )
   })
 })

@@ -1,6 +1,7 @@
 import { mergeBrief } from '../../src/advice/rule-examples.ts'
 import { parseBrief } from '../../src/brief/parse.ts'
-import type { Brief, XrayMachine } from '../../src/contract/index.ts'
+import type { CoilAssessment, CoilFinding } from '../../src/coil/assessment.ts'
+import type { Brief, CoilMachine, XrayMachine } from '../../src/contract/index.ts'
 import type { XrayAssessment, XrayFinding } from '../../src/xray/assessment.ts'
 
 const BASE = {
@@ -99,6 +100,94 @@ export function sampleAssessment(
     calculations: ['kV', 'mA', 'object-pixel', 'c0.expected', 'c0.best', 'c0.cautious', 'c0.contrast'].map(
       (name) => calculation(`p0.sample.${name}`),
     ),
+    ...over,
+  }
+}
+
+export const COIL_MACHINE: CoilMachine = {
+  id: 'sample-coil',
+  label: 'sample coil',
+  family: 'coil',
+  frequenciesKHz: [50, 300],
+  use: 'together',
+}
+
+/** A hand-written finding of a coil, so that facts are tested against figures that were chosen. */
+export const coilFinding = (over: Partial<CoilFinding> = {}): CoilFinding => ({
+  contaminant: 0,
+  answers: true,
+  bestMm: 1,
+  halfMm: 1.8,
+  expectedMm: 2,
+  sureMm: 2.4,
+  cautiousMm: 3,
+  chanceAtMustFind: 0.99,
+  chanceAnyOrientation: null,
+  curve: { sizesMm: [], chance: [] },
+  limitMm: 12,
+  weakOrientation: null,
+  orientations: [],
+  missedAgain: [],
+  frequencyUnsuitable: false,
+  floorMm: 0.8,
+  widest: 'product conductivity',
+  zones: [],
+  note: '',
+  calculation: 'p0.coil.contaminant.0.expected',
+  ...over,
+})
+
+export function coilAssessment(over: Partial<CoilAssessment> = {}): CoilAssessment {
+  const background = (frequencyKHz: number, ball: number, layers: number) => ({
+    frequencyKHz,
+    productM3: 1e-9,
+    productPhaseDeg: -90,
+    productOverSteelBall: ball,
+    layersM3: 1e-9,
+    layersOverSteelBall: layers,
+    insideShare: 0.8,
+  })
+  return {
+    family: 'coil',
+    arrangement: 'tunnel',
+    refusals: [],
+    opening: { heightMm: 100, widthMm: 250, origin: 'pack' },
+    fitting: null,
+    frequenciesKHz: [50, 300],
+    frequencySteps: [],
+    conductivity: {
+      valueSPerM: 0.2,
+      lowSPerM: 0.1,
+      highSPerM: 0.4,
+      state: 'thawed',
+      at25SPerM: 0.2,
+      temperatureFactor: 1,
+      packingFactor: 1,
+      mark: 'A',
+      sources: [],
+      formula: '',
+    },
+    productSignal: true,
+    susceptibility: 0,
+    background: [background(50, 2, 5), background(300, 12, 40)],
+    layers: [],
+    filling: { heightShare: 0.6, areaShare: 0.48, basis: 'pack', speedMPerS: 0.5 },
+    metalFreeZone: { fixedMm: 150, movingMm: 200 },
+    packGap: { neededMm: 120, givenMm: 250 },
+    thresholdZ: 3.9,
+    spread: 0.15,
+    findings: [coilFinding()],
+    labels: [],
+    calculations: ['opening.height', 'opening.width', 'contaminant.0.expected'].map((name) => ({
+      id: `p0.coil.${name}`,
+      label: name,
+      symbol: '',
+      value: null,
+      unit: '',
+      formula: '',
+      inputs: [],
+      sources: [],
+    })),
     ...over,
   }
 }

@@ -26,6 +26,8 @@ describe('sources', () => {
       recipe.nutrientSource,
       recipe.densitySource,
       rawJson<{ source: string }>('atomic-weights.json').source,
+      ...built('dose-ceilings.json').rows.map((row: { source: string }) => row.source),
+      built('dose-ceilings.json').statement.source,
       'unevenness-judgement',
       'nist-srd-126',
     ]

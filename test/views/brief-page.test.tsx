@@ -22,7 +22,9 @@ const sheet: Sheet = {
 }
 
 const page = (more: Partial<BriefPageProps> = {}) =>
-  String(<BriefPage sheet={sheet} problems={[]} packed={null} demos={[]} headline={null} {...more} />)
+  String(
+    <BriefPage sheet={sheet} problems={[]} packed={null} demos={[]} headline={null} next={null} {...more} />,
+  )
 
 /** The part of the page around one field, from its label to the next. */
 const field = (html: string, path: string) => html.split(`<label for="${path}">`)[1]?.split('</div>')[0] ?? ''

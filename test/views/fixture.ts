@@ -22,6 +22,7 @@ export const brief: BriefInput = {
     { material: 'ss304', shape: 'wire', lengthMm: 10, mustFindMm: 0.6, basis: 'customer' },
     { material: 'wood', shape: 'sphere', basis: 'best-achievable' },
   ],
+  quotes: [{ equipment: 'xray-dual', material: 'quartz', sizeMm: 1, obtained: 'in-product' }],
 }
 
 const blank: Finding = {
@@ -109,12 +110,13 @@ const dual = option('xray-dual', 'x-ray from above, dual energy', {
   ],
   reasons: [
     {
-      rule: 'grain-hides-stones',
+      rule: 'grain-limits-one-energy',
       type: 'favours',
       text: 'Dual energy cancels the pattern of kernels <script>alert(1)</script>.',
       because: 'Two energies weigh the same grain differently.',
       truth: 'true',
       decisive: true,
+      trace: 'p1.xray-dual.grain-limits-one-energy',
       evidence: 'computed',
       sources: ['s1'],
       book: 'gritwise',
@@ -159,13 +161,51 @@ export const advice: Advice = {
     },
     { path: 'product.voidFree', label: 'void-free', value: false, range: null, because: 'rarely true' },
   ],
+  missing: [
+    {
+      path: 'points.0.hoursPerDay',
+      label: 'hours per day',
+      score: 1.25,
+      effect: 'Turns an answer: at 24 single energy does not meet quartz.',
+    },
+  ],
   versions: { gritwise: '0.1.0', rules: 'r1', reference: 'd1' },
   summary: 'Dual-energy x-ray after packing finds the quartz and the wire; nothing finds the wood.',
   points: [
-    { name: 'belt', options: [single], removals: [] },
+    { name: 'belt', options: [single], removals: [], contrasts: [], closeCall: null },
     {
       name: 'after packing',
       options: [dual, single, coil],
+      contrasts: [
+        {
+          first: 'xray-dual',
+          second: 'xray-single',
+          because:
+            'Of the sizes of severity 3, dual energy leaves none unmet; single energy leaves the wire.',
+          verdict: ['best-fit', 'worth-a-test'],
+          burden: [4, 3],
+          sizes: [
+            { contaminant: 1, meets: ['yes', 'no'], expectedMm: [0.4, 0.72], cautiousMm: [0.55, 1.04] },
+          ],
+          rules: [
+            {
+              rule: 'grain-limits-one-energy',
+              title: 'Grain hides stones',
+              type: 'favours',
+              contaminant: null,
+              outcomes: ['fired', 'not-fired'],
+              text: 'Dual energy cancels the pattern of kernels.',
+            },
+          ],
+        },
+      ],
+      closeCall: {
+        first: 'xray-dual',
+        second: 'xray-single',
+        contaminants: [0],
+        because: 'The choice is close: it hangs on quartz of 3.0 mm with single energy.',
+        test: 'Test single energy on your product with quartz of 3.0 mm: 29 of 29 found.',
+      },
       removals: [
         {
           equipment: 'sieve',
@@ -187,8 +227,19 @@ export const advice: Advice = {
     uses: [{ point: 'after packing', equipment: 'xray-dual', contaminants: [0, 1] }],
     unmet: [2],
     because: 'One machine meets both.',
+    independence: 'Two looks at the same thing miss the same pieces.',
+    stillEnters: [
+      { point: 'belt', contaminants: [1], text: 'The wire can still enter behind the belt.' },
+      { point: 'after packing', contaminants: null, text: 'The pack is closed here.' },
+    ],
   },
+  prevention: [{ contaminant: 2, text: 'Keep wood out of open-food areas.' }],
   changes: [
+    {
+      inputs: [{ path: 'points.0', from: 'belt', to: 'after packing' }],
+      effect: 'x-ray, dual energy meets the wire there',
+      verified: true,
+    },
     {
       inputs: [
         { path: 'points.1.heightMm', from: 45, to: 30 },
@@ -199,10 +250,18 @@ export const advice: Advice = {
     },
   ],
   changesNote: 'Depth and speed were tried together.',
-  quotes: [],
+  quotes: [
+    {
+      quote: 0,
+      judgement: 'better-than-possible',
+      text: 'Quoted 1.0 mm; the best possible in this product is 2.0 mm.',
+      questions: ['How many runs in fresh packs, and how many found?'],
+    },
+  ],
   register: {},
   checks: {},
   trace: {
+    versions: { gritwise: '0.1.0', rules: 'r1', reference: 'd1' },
     facts: [
       {
         id: 'f-height',
@@ -257,7 +316,12 @@ export const advice: Advice = {
     ],
     rules: [
       {
-        id: 'grain-hides-stones',
+        key: 'p1.xray-dual.grain-limits-one-energy',
+        id: 'grain-limits-one-energy',
+        title: 'Grain hides stones',
+        type: 'favours',
+        book: 'gritwise',
+        decisive: ['0'],
         equipment: 'xray-dual',
         point: 'after packing',
         contaminant: null,
@@ -282,12 +346,17 @@ export const advice: Advice = {
         },
       },
       {
+        key: 'p1.xray-dual.foil-closes-coil',
         id: 'foil-closes-coil',
+        title: 'Foil closes the coil',
+        type: 'excludes',
+        book: 'gritwise',
+        decisive: [''],
         equipment: 'xray-dual',
         point: 'after packing',
         contaminant: null,
         outcome: 'not-applicable',
-        conditions: { kind: 'leaf', truth: 'unknown', fact: 'wrapper.foil', operator: 'equal' },
+        conditions: { kind: 'leaf', truth: 'not-applicable', fact: 'wrapper.foil', operator: 'equal' },
       },
     ],
     sources: [{ id: 's1', text: 'Table of attenuation coefficients', mark: 'V' }],

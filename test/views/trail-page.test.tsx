@@ -60,10 +60,14 @@ describe('the rules tried', () => {
   )
 
   it('show value, unit, comparison, threshold, margin and where the value is from', () => {
-    expect(words).toContain('holds: grain size is above 5 mm; here 13 mm (assumed), margin 8 mm (160 %)')
+    expect(words).toContain(
+      'holds: grain size is above 5 mm; here 13 mm (assumed, margin 8 mm (160 %)) settles it',
+    )
   })
 
   it('are sorted by what came of them', () => {
-    expect(words).toMatch(/Fired \(1\) grain-hides-stones .* Not applicable here \(1\) foil-closes-coil/)
+    expect(words).toMatch(
+      /Fired \(1\) Grain hides stones grain-limits-one-energy .* Not applicable here \(1\) Foil closes the coil/,
+    )
   })
 })

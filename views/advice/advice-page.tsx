@@ -1,19 +1,24 @@
 import type { Advice } from '../../src/contract/advice.ts'
 import { Page } from '../page.tsx'
 import type { Names } from '../words/contaminant.ts'
+import { pathWords } from '../words/path.ts'
 import { Assumptions } from './assumptions.tsx'
 import { Cautions } from './cautions.tsx'
 import { Changes } from './changes.tsx'
 import { citationsOf } from './citations.ts'
 import { CitedSources } from './cited.tsx'
+import { CloseCalls } from './close-calls.tsx'
 import { Combination } from './combination.tsx'
 import { Comparison } from './comparison.tsx'
 import { HonestNo } from './honest-no.tsx'
 import { Ladders } from './ladders.tsx'
 import { linksTo } from './links.ts'
+import { MissingSection } from './missing-inputs.tsx'
 import { Quotes } from './quotes.tsx'
+import { RatherLinks } from './rather-links.tsx'
 import { Reasons } from './reasons.tsx'
 import { Removals } from './removals.tsx'
+import { type DoseLaw, TubeAndDose } from './tube-and-dose.tsx'
 import { Versions } from './versions.tsx'
 
 export interface AdvicePageProps {
@@ -24,10 +29,13 @@ export interface AdvicePageProps {
   readonly pointLines: readonly string[]
   /** Day of printing for the version for paper, with everything open; null on the screen. */
   readonly printedOn: string | null
+  /** What the market allows; the line on dose is left out without it. */
+  readonly doseLaw?: DoseLaw
 }
 
 /** The answer first, then what cannot be done, then the picture, the table, the reasons. */
-export function AdvicePage({ advice, title, names, packed, pointLines, printedOn }: AdvicePageProps) {
+export function AdvicePage(props: AdvicePageProps) {
+  const { advice, title, names, packed, pointLines, printedOn, doseLaw } = props
   const print = printedOn !== null
   const links = linksTo(packed, advice)
   const citations = citationsOf(advice)
@@ -39,11 +47,19 @@ export function AdvicePage({ advice, title, names, packed, pointLines, printedOn
       {print ? null : <Acts packed={packed} />}
       <HonestNo advice={advice} names={names} />
       <Combination advice={advice} names={names} />
+      <CloseCalls advice={advice} links={links} />
       <Ladders advice={advice} names={names} links={links} print={print} />
       <Comparison advice={advice} names={names} links={links} pointLines={pointLines} />
+      {doseLaw ? <TubeAndDose advice={advice} links={links} law={doseLaw} print={print} /> : null}
       <Removals advice={advice} names={names} links={links} />
       <Reasons advice={advice} names={names} links={links} citations={citations} print={print} />
-      <Changes advice={advice} />
+      <RatherLinks advice={advice} links={links} />
+      <Changes advice={advice} names={names} />
+      <MissingSection
+        missing={advice.missing}
+        wordsOf={(path) => pathWords(path, advice)}
+        hrefOf={(path) => `/brief?b=${packed}#${path}`}
+      />
       <Quotes advice={advice} names={names} />
       <Assumptions advice={advice} links={links} />
       <Cautions advice={advice} citations={citations} />
@@ -61,6 +77,9 @@ function Acts({ packed }: { packed: string }) {
       </li>
       <li>
         <a href={`/advice?b=${packed}&print=1`}>For paper, everything open</a>
+      </li>
+      <li>
+        <a href={`/fragment?b=${packed}`}>Would we have found this?</a>
       </li>
       <li>
         <a href={`/brief.json?b=${packed}`} download>

@@ -1,9 +1,9 @@
 import type { Advice } from '../../src/contract/advice.ts'
-import { pathWords, unitOf } from '../words/path.ts'
-import { valueWords } from '../words/size.ts'
+import type { Names } from '../words/contaminant.ts'
+import { changeWords } from './change-words.ts'
 
 /** The smallest changes of what can be acted on that would alter the answer. */
-export function Changes({ advice }: { advice: Advice }) {
+export function Changes({ advice, names }: { advice: Advice; names: Names }) {
   return (
     <section aria-labelledby="changes">
       <h2 id="changes">What would change it</h2>
@@ -13,13 +13,7 @@ export function Changes({ advice }: { advice: Advice }) {
         <ul>
           {advice.changes.map((change) => (
             <li>
-              {change.inputs
-                .map(
-                  ({ path, from, to }) =>
-                    `${pathWords(path, advice)} from ${valueWords(from)} to ${`${valueWords(to)} ${unitOf(path)}`.trim()}`,
-                )
-                .join(', with ')}
-              : <strong>{change.effect}</strong>
+              {changeWords(change, advice, names)}: <strong>{change.effect}</strong>
               {change.verified ? '' : ' (not checked through the whole calculation)'}
             </li>
           ))}

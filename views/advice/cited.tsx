@@ -1,13 +1,5 @@
+import { MARK_WORDS } from '../words/mark.ts'
 import type { Citations } from './citations.ts'
-
-/** How well a source stands, in words. */
-const MARK_WORDS: Readonly<Record<string, string>> = {
-  V: 'read in the source',
-  V2: 'quoted by a third party',
-  C: 'computed',
-  M: 'from memory',
-  A: 'assumption',
-}
 
 /** Numbers in brackets, each leading to its source at the end of the page. */
 export function Cited({ ids, citations }: { ids: readonly string[]; citations: Citations }) {

@@ -1,11 +1,13 @@
 import type { Advice } from '../../src/contract/advice.ts'
 import { type Names, pieceWords } from '../words/contaminant.ts'
-import { wantedOf } from './findings.ts'
+import { honestNo, wantedOf } from './findings.ts'
 
 /** The smallest set of machines over the points, each with its job, and what is left over. */
 export function Combination({ advice, names }: { advice: Advice; names: Names }) {
-  const { uses, unmet, because } = advice.combination
+  const { uses, unmet, because, independence, stillEnters } = advice.combination
   if (uses.length === 0 && unmet.length === 0) return null
+  const lost = new Set(honestNo(advice).map(({ contaminant }) => contaminant))
+  const prevention = advice.prevention.filter((one) => !lost.has(one.contaminant))
   const wanted = wantedOf(advice)
   const pieces = (contaminants: readonly number[]) =>
     contaminants.flatMap((at) => (wanted[at] ? [pieceWords(wanted[at], names)] : [])).join('; ')
@@ -33,6 +35,27 @@ export function Combination({ advice, names }: { advice: Advice; names: Names })
         </p>
       ) : null}
       <p>{because}</p>
+      {independence ? <p>{independence}</p> : null}
+      {prevention.length > 0 ? (
+        <>
+          <p>What no machine here meets at the size asked is kept out before it:</p>
+          <ul>
+            {prevention.map(({ contaminant, text }) => (
+              <li>
+                <strong>{pieces([contaminant])}.</strong> {text}
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+      <h3>What can still enter behind each point</h3>
+      <ul>
+        {stillEnters.map(({ point, text }) => (
+          <li>
+            <strong>{point}:</strong> {text}
+          </li>
+        ))}
+      </ul>
     </section>
   )
 }

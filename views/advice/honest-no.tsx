@@ -22,13 +22,18 @@ export function HonestNo({ advice, names }: { advice: Advice; names: Names }) {
                 .filter((note) => note !== '')
                 .slice(0, 2)
                 .join(' ')}
+              {advice.prevention
+                .filter(({ contaminant }) => contaminant === wanted.contaminant)
+                .map(({ text }) => (
+                  <p>{text}</p>
+                ))}
             </li>
           )
         })}
       </ul>
       <p>
-        Keep these out before the line: supplier control, sieving and sorting before packing, a policy for
-        glass and brittle plastic, control of blades, needles and tools.
+        These are kept out before the line or not at all: supplier control with evidence, sieving and sorting
+        before packing, a policy for glass and brittle plastic, control of blades, needles and tools.
         {helped ? ' What may help upstream stands below.' : ''}
       </p>
     </section>

@@ -21,6 +21,17 @@ export const rulesLink = ({ packed }: Pick<Links, 'packed'>, point: number, equi
 export const rulesPartLink = (links: Links, point: number, equipment: string) =>
   rulesLink(links, point, equipment).replace('/advice/rules', '/advice/rules/part')
 
+/** A rule in the rule book, with what it did for the brief in hand; the address of a rule never changes. */
+export const ruleLink = (rule: string, packed: string | null) =>
+  `/rules/${rule}${packed ? `?b=${packed}` : ''}`
+
+/** The anchor of a rule's conditions where all rules tried are listed. */
+export const ruleAnchor = (key: string) => `rule-${key.replace(/[^\w-]+/g, '-')}`
+
+/** Two machines of a point side by side. */
+export const ratherLink = ({ packed }: Pick<Links, 'packed'>, point: number, first: string, second: string) =>
+  `/advice/rather?b=${packed}&point=${point}&first=${encodeURIComponent(first)}&second=${encodeURIComponent(second)}`
+
 /** The anchor of one option's reasons on the advice page. */
 export const reasonsAnchor = (point: number, equipment: string) => `why-${point}-${equipment}`
 

@@ -23,7 +23,19 @@ export function Quotes({ advice, names }: { advice: Advice; names: Names }) {
                 {quote ? `${names.get(quote.material) ?? quote.material} ${quote.sizeMm} mm: ` : ''}
                 {JUDGEMENT_WORDS[one.judgement]}
               </dt>
-              <dd>{one.text}</dd>
+              <dd>
+                {one.text}
+                {one.questions.length > 0 ? (
+                  <>
+                    <p>Ask the supplier:</p>
+                    <ul>
+                      {one.questions.map((question) => (
+                        <li>{question}</li>
+                      ))}
+                    </ul>
+                  </>
+                ) : null}
+              </dd>
             </>
           )
         })}

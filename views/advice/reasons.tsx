@@ -36,6 +36,7 @@ export function Reasons(props: Props) {
 }
 
 function OptionReasons({
+  advice,
   option,
   point,
   names,
@@ -57,7 +58,13 @@ function OptionReasons({
         {option.because} {settings ? `Settings: ${settings}.` : ''}
       </p>
       <WhyNot option={option} />
-      <ReasonLists option={option} citations={citations} />
+      <ReasonLists
+        option={option}
+        citations={citations}
+        rules={new Map(advice.trace.rules.map((rule) => [rule.key, rule]))}
+        packed={links.packed}
+        print={print}
+      />
       <OtherCautions option={option} citations={citations} />
       <Zones option={option} point={point} names={names} links={links} />
       {print ? null : <EveryRule option={option} point={point} links={links} />}

@@ -1,6 +1,9 @@
 import type { Advice } from '../../src/contract/advice.ts'
 import type { Problem } from '../../src/contract/brief.ts'
+import type { Missing } from '../../src/contract/reasoning.ts'
+import { MissingInputs } from '../advice/missing-inputs.tsx'
 import { Page } from '../page.tsx'
+import { pathWords } from '../words/path.ts'
 import { Carry } from './carry.tsx'
 import { ContaminantGroup } from './contaminant-group.tsx'
 import { type DemoLink, DemoList } from './demo-list.tsx'
@@ -22,6 +25,8 @@ export interface BriefPageProps {
   readonly packed: string | null
   readonly demos: readonly DemoLink[]
   readonly headline: Advice | null
+  /** What to enter next, each with the address of its field; null before there is an answer. */
+  readonly next: readonly (Missing & { readonly href: string })[] | null
   readonly imported?: { readonly typed: string; readonly wrong: string }
 }
 
@@ -34,7 +39,8 @@ const GROUPS = [
 ]
 
 /** The brief: one sheet in groups, the answer in short beside it. */
-export function BriefPage({ sheet, problems, packed, demos, headline, imported }: BriefPageProps) {
+export function BriefPage(props: BriefPageProps) {
+  const { sheet, problems, packed, demos, headline, next, imported } = props
   const fresh = Object.values(sheet.answers).every((value) => value === '' || value === 'row')
   return (
     <Page title={`${problems.length > 0 ? 'Error: ' : ''}Brief`} packed={packed} here="brief">
@@ -48,6 +54,7 @@ export function BriefPage({ sheet, problems, packed, demos, headline, imported }
         <summary>Start from an example</summary>
         <DemoList demos={demos} />
       </details>
+      {headline && next && next.length > 0 ? <Next advice={headline} next={next} /> : null}
       <div class="sheet-and-answer">
         <form id="brief" class="sheet" method="post" action="/advice" novalidate>
           <div class="sheet-head">
@@ -98,5 +105,20 @@ export function BriefPage({ sheet, problems, packed, demos, headline, imported }
       </div>
       <Carry packed={packed} typed={imported?.typed ?? ''} wrong={imported?.wrong ?? null} />
     </Page>
+  )
+}
+
+/** What is not given and would change the answer most, each leading to its field. */
+function Next({ advice, next }: { advice: Advice; next: NonNullable<BriefPageProps['next']> }) {
+  const hrefs = new Map(next.map(({ path, href }) => [path, href]))
+  return (
+    <details class="start" open>
+      <summary>What to enter next</summary>
+      <MissingInputs
+        missing={next}
+        wordsOf={(path) => pathWords(path, advice)}
+        hrefOf={(path) => hrefs.get(path) ?? null}
+      />
+    </details>
   )
 }

@@ -1,31 +1,33 @@
 import type { ConditionTrace } from '../../src/contract/advice.ts'
 import { trailLink } from '../advice/links.ts'
-import { valueWords } from '../words/size.ts'
 import { TRUTH_WORDS } from '../words/verdict.ts'
+import {
+  childPath,
+  comparisonWords,
+  GROUP_WORDS,
+  hereWords,
+  settlesWords,
+  standingWords,
+} from './leaf-words.ts'
 
-const GROUP_WORDS = { all: 'all of', any: 'at least one of', not: 'not' } as const
-
-const OPERATOR_WORDS: Readonly<Record<string, string>> = {
-  equal: 'is',
-  notEqual: 'is not',
-  in: 'is one of',
-  notIn: 'is none of',
-  lessThan: 'is below',
-  lessThanInclusive: 'is at most',
-  greaterThan: 'is above',
-  greaterThanInclusive: 'is at least',
+interface Props {
+  readonly node: ConditionTrace
+  readonly packed: string
+  /** Paths of the leaves that settle the whole; they are marked. */
+  readonly decisive?: readonly string[]
+  readonly path?: string
 }
 
 /** An evaluated condition: every node with its truth, every leaf with value, threshold and margin. */
-export function Condition({ node, packed }: { node: ConditionTrace; packed: string }) {
-  if (node.kind === 'leaf') return <Leaf node={node} packed={packed} />
+export function Condition({ node, packed, decisive = [], path = '' }: Props) {
+  if (node.kind === 'leaf') return <Leaf node={node} packed={packed} settles={decisive.includes(path)} />
   return (
     <>
       <span class={`truth ${node.truth}`}>{TRUTH_WORDS[node.truth]}:</span> {GROUP_WORDS[node.kind]}
       <ul>
-        {(node.children ?? []).map((child) => (
+        {(node.children ?? []).map((child, at) => (
           <li>
-            <Condition node={child} packed={packed} />
+            <Condition node={child} packed={packed} decisive={decisive} path={childPath(path, at)} />
           </li>
         ))}
       </ul>
@@ -33,34 +35,33 @@ export function Condition({ node, packed }: { node: ConditionTrace; packed: stri
   )
 }
 
-function Leaf({ node, packed }: { node: ConditionTrace; packed: string }) {
-  const { threshold, margin } = node
-  const wanted = threshold
-    ? Array.isArray(threshold.value)
-      ? threshold.value.join(', ')
-      : threshold.value
-    : null
+/** One comparison with its truth, its value, where that is from, and its margin. */
+export function Leaf({
+  node,
+  packed,
+  settles = false,
+}: {
+  node: ConditionTrace
+  packed: string
+  settles?: boolean
+}) {
+  const here = hereWords(node)
+  const standing = standingWords(node)
+  const known = node.value !== undefined && node.value !== null
   return (
     <>
-      <span class={`truth ${node.truth}`}>{TRUTH_WORDS[node.truth]}:</span> {node.label ?? node.fact}{' '}
-      {OPERATOR_WORDS[node.operator ?? ''] ?? node.operator}{' '}
-      {threshold ? `${valueWords(wanted)} ${threshold.unit}`.trim() : ''}; here{' '}
-      {node.value === undefined || node.value === null ? (
-        'not known'
-      ) : (
-        <strong>{`${valueWords(node.value)} ${node.unit ?? ''}`.trim()}</strong>
-      )}
-      <span class="small">
-        {node.origin ? ` (${node.origin})` : ''}
-        {margin ? `, margin ${`${valueWords(margin.absolute)} ${node.unit ?? ''}`.trim()}` : ''}
-        {margin?.relative != null ? ` (${Math.round(margin.relative * 100)} %)` : ''}
-      </span>
+      <span class={`truth ${node.truth}`}>{TRUTH_WORDS[node.truth]}:</span> {comparisonWords(node)}; here{' '}
+      {known ? <strong>{here}</strong> : here}
+      {standing ? <span class="small">{` (${standing})`}</span> : null}
       {node.calculation ? (
         <>
           {' '}
-          <a href={trailLink({ packed }, node.calculation)}>trail</a>
+          <a href={trailLink({ packed }, node.calculation)}>
+            trail<span class="unseen"> of {node.label ?? node.fact}</span>
+          </a>
         </>
       ) : null}
+      {settles ? <span class="settles"> {settlesWords(node)}</span> : null}
     </>
   )
 }

@@ -1,4 +1,5 @@
 import type { RuleTrace } from '../../src/contract/advice.ts'
+import { ruleAnchor, ruleLink } from '../advice/links.ts'
 import { Page } from '../page.tsx'
 import { grouped } from '../words/grouped.ts'
 import { Condition } from './condition.tsx'
@@ -37,12 +38,19 @@ export function RulesPart({ rules, packed, pieces }: Props) {
               {[...byId].map(([id, same]) => (
                 <li>
                   <details {...(outcome === 'fired' ? { open: true } : {})}>
-                    <summary>{id}</summary>
+                    <summary>
+                      {same[0]?.title ?? id} <code>{id}</code>
+                    </summary>
+                    <p class="small">
+                      <a href={ruleLink(id, packed)}>
+                        In the rule book<span class="unseen">: {same[0]?.title ?? id}</span>
+                      </a>
+                    </p>
                     <ul>
                       {same.map((rule) => (
-                        <li>
+                        <li id={ruleAnchor(rule.key)}>
                           {rule.contaminant === null ? '' : `${pieces[rule.contaminant] ?? ''}: `}
-                          <Condition node={rule.conditions} packed={packed} />
+                          <Condition node={rule.conditions} packed={packed} decisive={rule.decisive} />
                         </li>
                       ))}
                     </ul>

@@ -32,8 +32,12 @@ function raised(character: string): string {
 /** A chance of finding, without a certainty the model cannot have. */
 export function chanceWords(chance: number | null): string {
   if (chance === null) return '–'
-  if (chance > 0.999) return 'over 99.9 %'
-  if (chance < 0.001) return 'under 0.1 %'
-  const percent = chance * 100
-  return `${percent >= 99 || percent < 10 ? percent.toFixed(1) : percent.toFixed(0)} %`
+  return `${chanceNumber(chance * 100)} %`
+}
+
+/** A share in per cent as a number, without a certainty the model cannot have. */
+export function chanceNumber(percent: number): string {
+  if (percent > 99.9) return 'over 99.9'
+  if (percent < 0.1) return 'under 0.1'
+  return percent >= 99 || percent < 10 ? percent.toFixed(1) : percent.toFixed(0)
 }

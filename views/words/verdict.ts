@@ -25,4 +25,5 @@ export const TRUTH_WORDS: Readonly<Record<Truth, string>> = {
   true: 'holds',
   false: 'does not hold',
   unknown: 'not known',
+  'not-applicable': 'does not apply here',
 }

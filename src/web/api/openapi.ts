@@ -1,6 +1,11 @@
 import type { Context } from 'hono'
 import { z } from 'zod'
-import { adviceSchema, briefSchema } from '../../contract/index.ts'
+import {
+  adviceSchema,
+  briefSchema,
+  fragmentAnswerSchema,
+  fragmentRequestSchema,
+} from '../../contract/index.ts'
 import { version } from '../version.ts'
 
 const problemsSchema = z
@@ -44,6 +49,41 @@ export const openapi = {
         },
       },
     },
+    '/api/card': {
+      post: {
+        operationId: 'card',
+        summary:
+          'Simulated test-card radiographs of a brief: pictures as base64 PNG, and what was read from them',
+        parameters: ['seed', 'point', 'machine', 'placement'].map((name) => ({
+          name,
+          in: 'query',
+          required: false,
+          schema: { type: 'string' },
+        })),
+        requestBody: { required: true, content: json('Brief') },
+        responses: {
+          200: { description: 'The card', content: { 'application/json': { schema: { type: 'object' } } } },
+          400: refused('The body is not readable JSON'),
+          413: refused('The body is too large'),
+          415: refused('The body is not application/json'),
+          422: refused('The brief, or what was asked of the card, has problems'),
+        },
+      },
+    },
+    '/api/fragment': {
+      post: {
+        operationId: 'fragment',
+        summary: 'Would we have found this? Chance of finding a found piece at each point and machine',
+        requestBody: { required: true, content: json('FragmentRequest') },
+        responses: {
+          200: { description: 'The chances, with what they rest on', content: json('FragmentAnswer') },
+          400: refused('The body is not readable JSON'),
+          413: refused('The body is too large'),
+          415: refused('The body is not application/json'),
+          422: refused('The brief or the fragment has problems'),
+        },
+      },
+    },
     '/api/openapi.json': {
       get: {
         operationId: 'describe',
@@ -57,6 +97,8 @@ export const openapi = {
       ...definitions(z.object({ problems: problemsSchema }), 'output'),
       ...definitions(z.object({ advice: adviceSchema }), 'output'),
       ...definitions(z.object({ brief: briefSchema }), 'input'),
+      ...definitions(z.object({ request: fragmentRequestSchema }), 'input'),
+      ...definitions(z.object({ answer: fragmentAnswerSchema }), 'output'),
     },
   },
 }

@@ -6,6 +6,7 @@ import type { Brief } from '../../contract/index.ts'
 import type { Advisor } from '../advisor.ts'
 import { askedBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
+import { doseLawOf } from '../dose-law.ts'
 import { checkForm } from '../sheet.ts'
 import { showForm } from './brief-page.tsx'
 
@@ -26,6 +27,7 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
       packed={asked.packed}
       pointLines={asked.brief.points.map(pointLine)}
       printedOn={c.req.query('print') === '1' ? today.format(new Date()) : null}
+      doseLaw={doseLawOf(asked.brief.market)}
     />,
   )
 }

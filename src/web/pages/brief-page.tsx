@@ -26,13 +26,16 @@ export async function showForm(c: Context, advisor: Advisor, answers: Answers, m
   const { problems = [], imported } = more
   const checked = checkForm(answers)
   const { brief } = checked
+  const advice = brief ? await advisor.asking(brief) : null
+  const { formPath } = checked.read
   return c.html(
     <BriefPage
       sheet={sheetOf(answers, checked, problems)}
       problems={problems}
       packed={brief ? packBrief(brief.given) : null}
       demos={demoLinks}
-      headline={brief ? await advisor.quick(brief) : null}
+      headline={advice}
+      next={advice?.missing.map((one) => ({ ...one, href: `#${formPath(one.path)}` })) ?? null}
       {...(imported ? { imported } : {})}
     />,
     problems.length > 0 ? 422 : 200,

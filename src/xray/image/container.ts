@@ -28,7 +28,8 @@ export const CLOSURE_HEIGHT_MM = 12
 export function frameMm(point: Point, view: View): { sides: number; top: number; bottom: number } {
   const part = (place: Part['place']) => point.parts.find((p) => p.place === place)?.mm ?? 0
   if (view.outline === 'stream') return { sides: 0, top: 4, bottom: 4 }
-  const sides = 5 + Math.max(part('wall'), part('tray'))
+  const overhang = point.product.grainMm > 0 ? Math.min(point.product.grainMm, 20) / 2 : 0
+  const sides = 5 + overhang + Math.max(part('wall'), part('tray'))
   if (view.outline !== 'standing cylinder') return { sides, top: sides, bottom: sides }
   const closed = part('closure') > 0 || part('lid') > 0
   return { sides, top: 5 + (closed ? headspaceMm(view) + CLOSURE_HEIGHT_MM : 0), bottom: 4 + part('base') }

@@ -4,7 +4,7 @@ import { type ContainerMaps, containerMaps, frameMm } from './container.ts'
 import type { ExposedPack } from './exposed-pack.ts'
 import { type DrawnFood, drawFood, foodPathMm } from './food-path.ts'
 import { randomStream } from './random.ts'
-import { addField, randomFields } from './random-field.ts'
+import { addField, type RandomField, randomFields } from './random-field.ts'
 import { finerRaster, type Raster, rasterOver } from './raster.ts'
 import { type View, viewOf } from './view.ts'
 
@@ -25,6 +25,8 @@ export interface DrawnPack {
     readonly heightMm: number
   }
   readonly maps: Map<string, PathMaps>
+  /** Patterns of its composition, drawn when first needed. */
+  readonly residuals: RandomField[]
 }
 
 /** Everything the beam crosses, in every cell of a grid. */
@@ -44,7 +46,15 @@ export function drawPack(point: Point, beam: 'down' | 'side', seed: number): Dra
     heightMm: view.vMm + around.top + around.bottom,
   }
   const area = rasterOver(frame.leftMm, frame.topMm, frame.widthMm + 2, frame.heightMm + 2, 1)
-  return { point, view, seed, food: drawFood(view, point.product, area, seed), frame, maps: new Map() }
+  return {
+    point,
+    view,
+    seed,
+    food: drawFood(view, point.product, area, seed),
+    frame,
+    maps: new Map(),
+    residuals: [],
+  }
 }
 
 /** Grid of a machine's pixels over the pack's picture plane, and cells per pixel of the path map. */

@@ -1,7 +1,9 @@
 import type { Point, XrayMachine } from '../../contract/index.ts'
 import { type Channels, channelsBehind, type PackInBeam } from '../channels.ts'
 import { objectPixelMm, openBeam, type XrayBuild } from '../exposure.ts'
+import { type Observer, prepareObserver } from '../observer.ts'
 import { packInBeam } from '../pack-in-beam.ts'
+import { IDEAL } from '../practice.ts'
 
 /** A machine looking at an inspection point at a tube setting: what the pictures of its packs share. */
 export interface ExposedPack {
@@ -15,6 +17,8 @@ export interface ExposedPack {
   readonly objectPixelMm: number
   /** Channels behind the pack as it is in the middle; channels no photon reaches are left out. */
   readonly channels: Channels
+  /** The ideal observer of these channels; templates are taken from it. */
+  readonly observer: Observer
 }
 
 /** Sets a machine before a point; mA and kV as the machine runs. */
@@ -28,5 +32,11 @@ export function exposePack(
   const a = objectPixelMm(build, point.speedMPerMin)
   const open = openBeam(build, setting.kV, setting.mA, point.speedMPerMin)
   const channels = channelsBehind(open, pack, build.channels, a)
-  return { machine, build, point, setting, pack, open, objectPixelMm: a, channels }
+  const observer = prepareObserver(channels, pack, {
+    objectPixelMm: a,
+    blurPixels: build.blurPixels,
+    textureScale: IDEAL.textureScale,
+    compositionResidual: IDEAL.compositionResidual,
+  })
+  return { machine, build, point, setting, pack, open, objectPixelMm: a, channels, observer }
 }

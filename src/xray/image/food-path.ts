@@ -7,7 +7,7 @@ import { grainShape } from './grain-shapes.ts'
 import { randomStream } from './random.ts'
 import { addField, type RandomField, randomFields } from './random-field.ts'
 import { columnMm, type Raster, rowMm } from './raster.ts'
-import { depthAtMm, isRead, type View } from './view.ts'
+import { depthAtMm, holds, innerRectangle, isRead, type View } from './view.ts'
 
 /** Beyond so many grains the bed is drawn as a random surface with the same noise power (they average out). */
 export const MOST_GRAINS = 40_000
@@ -29,10 +29,12 @@ export function drawFood(view: View, product: Product, area: Raster, seed: numbe
   const drawn = grainMm > 0 && count <= MOST_GRAINS
   const grains: Grain[] = []
   if (drawn) {
-    const bed = packGrains(view, packing, sphereMm, shape.spread, randomStream(seed, 'grains'))
+    const beyondMm = view.outline === 'stream' ? 2 * sphereMm : 0
+    const longer = { ...view, uMm: view.uMm + 2 * beyondMm }
+    const bed = packGrains(longer, packing, sphereMm, shape.spread, randomStream(seed, 'grains'))
     const lie = randomStream(seed, 'lie of the grains')
     for (let i = 0; i < bed.count; i++)
-      grains.push(layGrain(shape, bed.radius[i]!, bed.u[i]!, bed.v[i]!, view.beam, lie))
+      grains.push(layGrain(shape, bed.radius[i]!, bed.u[i]! - beyondMm, bed.v[i]!, view.beam, lie))
   }
   const power = (f: number) =>
     packing ** 2 * unevennessNoisePower(f, unevennessMm) +
@@ -43,6 +45,22 @@ export function drawFood(view: View, product: Product, area: Raster, seed: numbe
 
 /** Share of the even depth below which there is too little food to have an uneven surface. */
 const THIN_SHARE = 0.25
+/** Every so manieth cell of a row and column enters the mean. */
+const SAMPLED = 3
+
+/** Solid food along the beam, mm, were it spread evenly and its surfaces smooth. */
+function evenPath(view: View, packing: number, raster: Raster): Float32Array {
+  const even = new Float32Array(raster.columns * raster.rows)
+  const full = innerRectangle(view, view.edgeMm)
+  for (let row = 0, at = 0; row < raster.rows; row++) {
+    const v = rowMm(raster, row)
+    for (let column = 0; column < raster.columns; column++, at++) {
+      const u = columnMm(raster, column)
+      even[at] = packing * (holds(full, u, v) ? view.depthMm : depthAtMm(view, u, v))
+    }
+  }
+  return even
+}
 
 /**
  * Solid food along the beam, mm, in every cell of a grid. Grains are scaled together (by a few percent at
@@ -52,20 +70,14 @@ const THIN_SHARE = 0.25
 export function foodPathMm(food: DrawnFood, raster: Raster): Float32Array {
   const { view, product, grains } = food
   const path = new Float32Array(raster.columns * raster.rows)
-  const even = new Float32Array(raster.columns * raster.rows)
+  const even = evenPath(view, product.packing, raster)
   let wanted = 0
-  for (let row = 0, at = 0; row < raster.rows; row++) {
-    const v = rowMm(raster, row)
-    for (let column = 0; column < raster.columns; column++, at++) {
-      even[at] = product.packing * depthAtMm(view, columnMm(raster, column), v)
-    }
-  }
   if (grains.length === 0) path.set(even)
   else {
     for (const grain of grains) addGrain(path, raster, grain)
     let drawn = 0
-    for (let row = 0; row < raster.rows; row += 2) {
-      for (let column = 0; column < raster.columns; column += 2) {
+    for (let row = 0; row < raster.rows; row += SAMPLED) {
+      for (let column = 0; column < raster.columns; column += SAMPLED) {
         if (!isRead(view, columnMm(raster, column), rowMm(raster, row))) continue
         wanted += even[row * raster.columns + column]!
         drawn += path[row * raster.columns + column]!

@@ -8,6 +8,8 @@ export interface GrainBed {
   readonly v: Float64Array
   readonly w: Float64Array
   readonly radius: Float64Array
+  /** Share of its radius a grain keeps from the edge of the picture's outline, 0 to 1. */
+  readonly edge: Float64Array
 }
 
 /** Sweeps of pushing overlapping grains apart; large beds get fewer (their many layers average out). */
@@ -71,6 +73,7 @@ export function packGrains(
     v: Float64Array.from(v),
     w: Float64Array.from(w),
     radius: Float64Array.from(radius),
+    edge: Float64Array.from(radius, () => random.uniform()),
   }
   for (let sweep = sweepsFor(bed.count); sweep > 0; sweep--) pushApart(view, bed)
   return bed
@@ -125,9 +128,10 @@ function separate(bed: GrainBed, i: number, j: number): void {
   w[j]! -= dw * push
 }
 
+/** Grains stay inside the food's edge, each by its own share of its radius, so that the edge is ragged. */
 function keepInside(view: View, bed: GrainBed, i: number): void {
-  const { u, v, w, radius } = bed
-  const r = Math.min(radius[i]!, view.uMm / 2, view.vMm / 2)
+  const { u, v, w, radius, edge } = bed
+  const r = edge[i]! * Math.min(radius[i]!, view.uMm / 2, view.vMm / 2)
   u[i] = Math.min(view.uMm - r, Math.max(r, u[i]!))
   v[i] = Math.min(view.vMm - r, Math.max(r, v[i]!))
   const room = Math.max(0, depthAtMm(view, u[i]!, v[i]!) / 2 - radius[i]!)

@@ -17,7 +17,8 @@ function cross([a, b, c]: Vector, [x, y, z]: Vector): Vector {
  * above and the picture's v for a beam from the side.
  */
 function directions(tilt: number, beam: 'down' | 'side', random: Random): [Vector, Vector, Vector] {
-  const flat = [random.normal() * tilt, random.normal() * tilt, random.normal()] as const
+  const up = tilt * random.normal() + (1 - tilt)
+  const flat = [random.normal() * tilt, random.normal() * tilt, up] as const
   const short = unit(beam === 'down' ? [flat[0], flat[1], flat[2]] : [flat[0], flat[2], flat[1]])
   const any = unit([random.normal(), random.normal(), random.normal()])
   const long = unit(cross(short, any))

@@ -51,31 +51,33 @@ export function cellsToPixels(
   rows: number,
   taps: PixelTaps,
 ): Float32Array {
-  const { cellsPerPixel: k, reach, weights } = taps
+  const { cellsPerPixel: k, reach } = taps
+  const weights = Float64Array.from(taps.weights)
+  const count = weights.length
   const wide = columns / k
   const high = rows / k
+  const line = new Float64Array(columns + 2 * reach + k)
   const across = new Float32Array(wide * rows)
   for (let row = 0; row < rows; row++) {
     const from = row * columns
-    for (let i = 0; i < wide; i++) {
-      const first = i * k - reach
+    for (let i = 0; i < line.length; i++)
+      line[i] = cells[from + (i < reach ? 0 : i - reach < columns ? i - reach : columns - 1)]!
+    for (let i = 0, first = 0; i < wide; i++, first += k) {
       let sum = 0
-      if (first >= 0 && first + weights.length <= columns) {
-        for (let j = 0; j < weights.length; j++) sum += weights[j]! * cells[from + first + j]!
-      } else {
-        for (let j = 0; j < weights.length; j++)
-          sum += weights[j]! * cells[from + Math.min(columns - 1, Math.max(0, first + j))]!
-      }
+      for (let j = 0; j < count; j++) sum += weights[j]! * line[first + j]!
       across[row * wide + i] = sum
     }
   }
   const result = new Float32Array(wide * high)
+  const sums = new Float64Array(wide)
   for (let i = 0; i < high; i++) {
-    for (let j = 0; j < weights.length; j++) {
-      const row = Math.min(rows - 1, Math.max(0, i * k - reach + j))
+    sums.fill(0)
+    for (let j = 0; j < count; j++) {
+      const row = Math.min(rows - 1, Math.max(0, i * k - reach + j)) * wide
       const weight = weights[j]!
-      for (let x = 0; x < wide; x++) result[i * wide + x]! += weight * across[row * wide + x]!
+      for (let x = 0; x < wide; x++) sums[x]! += weight * across[row + x]!
     }
+    result.set(sums, i * wide)
   }
   return result
 }

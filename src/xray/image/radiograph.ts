@@ -1,3 +1,4 @@
+import { addCompositionResidual } from './composition-residual.ts'
 import { type DrawnPack, extraExponents, gridsFor, pathMaps } from './drawn-pack.ts'
 import type { ExposedPack } from './exposed-pack.ts'
 import type { Piece } from './piece.ts'
@@ -20,9 +21,14 @@ const DARKEST = 1e-6
 
 /**
  * Takes a radiograph of a drawn pack with pieces: paths → signal per channel → pieces → blur and pixel →
- * photon and read noise → logarithm. The noise has its own stream per machine, the pack is the same for all.
+ * photon and read noise → logarithm. compositionResidual: κ of the practice constants. The noise has its own stream per machine, the pack is the same for all.
  */
-export function takeRadiograph(exposed: ExposedPack, pack: DrawnPack, pieces: readonly Piece[]): Radiograph {
+export function takeRadiograph(
+  exposed: ExposedPack,
+  pack: DrawnPack,
+  pieces: readonly Piece[],
+  compositionResidual = 0,
+): Radiograph {
   const { pixels, cells, cellsPerPixel } = gridsFor(pack, exposed.objectPixelMm)
   const { foodMm, container } = pathMaps(pack, cells)
   const wall = container.wall && { muPerMm: container.wall.muPerMm, mostMm: largest(container.wall.mm) }
@@ -42,6 +48,7 @@ export function takeRadiograph(exposed: ExposedPack, pack: DrawnPack, pieces: re
     addNoise(picture, table, randomStream(pack.seed, `noise ${exposed.machine.id} ${c}`))
     return picture
   })
+  addCompositionResidual(channels, pixels, pack, exposed, compositionResidual)
   return { pixels, channels }
 }
 

@@ -1,0 +1,40 @@
+import type { FactDefinition } from './fact-definition.ts'
+
+type Row = readonly [id: string, label: string, unit: FactDefinition['unit'], type: FactDefinition['type']]
+
+/** Facts of one machine that finds pieces, whatever it looks with. */
+const OPTION: readonly Row[] = [
+  ['machine.label', 'machine', '', 'string'],
+  ['fit.widthNeededMm', 'width the pack needs', 'mm', 'number'],
+  ['fit.widthAllowedMm', 'widest pack the machine takes', 'mm', 'number'],
+  ['fit.heightNeededMm', 'height the pack needs', 'mm', 'number'],
+  ['fit.heightAllowedMm', 'highest pack the machine takes', 'mm', 'number'],
+]
+const COUNTS: readonly Row[] = [
+  ['findings.unmet', 'contaminants expected to be missed at the size to find', '', 'number'],
+  ['findings.close', 'contaminants found only on favourable assumptions', '', 'number'],
+]
+const FINDING: readonly Row[] = [
+  ['finding.possible', 'some size is within reach of the ideal machine', '', 'boolean'],
+  ['finding.limitMm', 'largest size the model speaks of', 'mm', 'number'],
+  ['finding.bestMm', 'best possible size', 'mm', 'number'],
+  ['finding.expectedMm', 'expected size', 'mm', 'number'],
+  ['finding.sureMm', 'size found 995 times in 1,000', 'mm', 'number'],
+  ['finding.cautiousMm', 'cautious size', 'mm', 'number'],
+  ['finding.chancePct', 'chance of finding the size to find', '%', 'number'],
+  ['finding.spread', 'cautious ÷ expected size', '', 'number'],
+  ['finding.widest', 'assumption that widens the range most', '', 'string'],
+]
+
+const rows = (
+  scope: 'option' | 'finding',
+  families: NonNullable<FactDefinition['families']>,
+  list: readonly Row[],
+): FactDefinition[] => list.map(([id, label, unit, type]) => ({ id, label, unit, type, scope, families }))
+
+/** Facts that x-ray machines and metal detectors share. The static-field detector has no sizes. */
+export const DETECTOR_FACTS: readonly FactDefinition[] = [
+  ...rows('option', ['xray', 'coil', 'static-field'], OPTION),
+  ...rows('option', ['xray', 'coil'], COUNTS),
+  ...rows('finding', ['xray', 'coil'], FINDING),
+]

@@ -1,0 +1,120 @@
+import type { Advice, Assumption, Brief, Machine, Missing } from '../contract/index.ts'
+import type { AdviseGiven } from './advise-given.ts'
+import { type Effect, effectOf } from './missing-effect.ts'
+import { briefAt, pathAt, type Stand, standsOf } from './missing-trial.ts'
+import { unknownInputs } from './missing-unknown.ts'
+import { contaminantWords, wordList } from './why-not.ts'
+import { withValue } from './with-value.ts'
+import { Allowance, workOf } from './work.ts'
+
+/** Work allowed in all. */
+const MOST_WORK = 32
+/** A rule that starts or stops to speak counts as this share of a turned verdict (judgement). */
+const RULE_SHARE = 0.05
+/** Below this score a value is not worth a question (judgement). */
+const LEAST_SCORE = 0.02
+const MOST_SHOWN = 8
+
+/** Fields whose value nobody would enter to sharpen an advice. */
+const NOT_ASKED = ['name', 'stage', 'basis', 'shape', 'placement', 'severity', 'likelihood']
+
+const CHOICES: Readonly<Record<string, readonly string[]>> = {
+  market: ['US', 'EU', 'UK'],
+  consumer: ['infants', 'elderly-or-patients', 'animals'],
+  outline: ['cylinder'],
+}
+
+/** Other values an assumed one might have: the ends of its range, the other answer, the other choices. */
+function othersOf({ path, value, range }: Assumption): readonly (number | string | boolean)[] {
+  if (range) return range.filter((end) => end !== value)
+  if (typeof value === 'boolean') return [!value]
+  return typeof value === 'string' ? (CHOICES[path.split('.').at(-1)!] ?? []) : []
+}
+
+/** What an assumption may move first: the food, then the place, then what only rules ask. */
+const order = ({ path }: Assumption) => (path.includes('product.') ? 0 : path.startsWith('points') ? 1 : 2)
+
+const valueText = (value: number | string | boolean) =>
+  typeof value === 'number'
+    ? String(Number(value.toPrecision(3)))
+    : value === true
+      ? 'yes'
+      : value === false
+        ? 'no'
+        : value
+
+interface Tried {
+  readonly stand: Stand
+  readonly value: number | string | boolean
+  readonly effect: Effect
+}
+
+const scoreOf = ({ turned, meanLog, rules }: Effect) => turned.length + meanLog + RULE_SHARE * rules.length
+
+function effectWords(brief: Brief, tried: readonly Tried[]): string {
+  const turns = tried.flatMap(({ stand, value, effect }) =>
+    effect.turned.map(({ option, finding }) => {
+      const piece = contaminantWords(brief, stand.contaminants[finding.contaminant]!)
+      const how = finding.meets === 'yes' ? 'meets' : finding.meets === 'maybe' ? 'may meet' : 'does not meet'
+      return `at ${valueText(value)} ${option.label} ${how} ${piece}`
+    }),
+  )
+  if (turns.length > 0) return `Turns an answer: ${wordList([...new Set(turns)].slice(0, 3))}.`
+  const moved = tried.reduce((a, b) => ((b.effect.most?.factor ?? 1) > (a.effect.most?.factor ?? 1) ? b : a))
+  const { most } = moved.effect
+  if (most && most.factor > 1.01) {
+    const piece = contaminantWords(brief, moved.stand.contaminants[most.finding.contaminant]!)
+    return `Moves the size of ${piece} with ${most.option.label} by up to ${Math.round(100 * (most.factor - 1))} %, at ${valueText(moved.value)}; turns no answer by itself.`
+  }
+  const rules = [...new Set(tried.flatMap(({ effect }) => effect.rules))]
+  return `Changes what is said: ${wordList(rules.slice(0, 3))}.`
+}
+
+/**
+ * What the brief does not say, by how much it could change the advice. Every assumed value is moved over its
+ * stated range through physics and rules, on the leading machines and the closest sizes of each point; what
+ * is not known at all is scored by the rules it leaves open. The score of a value is the number of answers it
+ * turns, plus the mean move of the sizes as a natural logarithm, plus a small share for each rule that starts
+ * or stops to speak; the larger end counts.
+ */
+export async function missingInputs(
+  brief: Brief,
+  points: Advice['points'],
+  trace: Pick<Advice['trace'], 'facts' | 'calculations' | 'rules'>,
+  advise: AdviseGiven,
+): Promise<Missing[]> {
+  const allowance = new Allowance(MOST_WORK)
+  const stands = standsOf(points)
+  const costOf = (stand: Stand) =>
+    stand.equipment.reduce((sum, id) => {
+      const { family } = points[stand.point]!.options.find((o) => o.equipment === id)!
+      return sum + workOf(family as Machine['family'], stand.contaminants.length)
+    }, 0)
+  const bases = new Map<Stand, Advice | null>()
+  const baseOf = async (stand: Stand) => {
+    if (!bases.has(stand))
+      bases.set(stand, allowance.take(costOf(stand)) ? await advise(briefAt(brief, stand)) : null)
+    return bases.get(stand)!
+  }
+  const scored: Missing[] = []
+  const assumed = brief.assumed.filter(({ path }) => !NOT_ASKED.includes(path.split('.').at(-1)!))
+  for (const assumption of [...assumed].sort((a, b) => order(a) - order(b))) {
+    const tried: Tried[] = []
+    for (const stand of stands) {
+      const path = pathAt(stand, assumption.path)
+      const base = path === null ? null : await baseOf(stand)
+      if (path === null || !base) continue
+      for (const value of othersOf(assumption)) {
+        const cost = order(assumption) < 2 || path.startsWith('contaminants') ? costOf(stand) : 0
+        if (!allowance.take(cost)) continue
+        const advice = await advise(withValue(briefAt(brief, stand), path, value))
+        if (advice) tried.push({ stand, value, effect: effectOf(base, advice) })
+      }
+    }
+    const score = Math.max(0, ...tried.map(({ effect }) => scoreOf(effect)))
+    if (score < LEAST_SCORE) continue
+    const { path, label } = assumption
+    scored.push({ path, label, score: Number(score.toPrecision(3)), effect: effectWords(brief, tried) })
+  }
+  return [...scored, ...unknownInputs(brief, trace)].sort((a, b) => b.score - a.score).slice(0, MOST_SHOWN)
+}

@@ -1,0 +1,265 @@
+import { area, line } from 'd3-shape'
+import type { Axis } from './axis.ts'
+import { spreadLabels } from './spread-labels.ts'
+
+/** A place on a curve; y null is a gap in it. */
+export interface Place {
+  readonly x: number
+  readonly y: number | null
+}
+
+export interface Curve {
+  /** Stands at the curve's end, e.g. "A"; empty for none. */
+  readonly mark: string
+  /** Puts the mark where the curve first reaches this value instead of at its end. */
+  readonly markAt?: number
+  /** Which dash it has, from 0 (solid); told apart without colour. */
+  readonly dash: number
+  readonly places: readonly Place[]
+  /** Dots where a value was computed. */
+  readonly dots: boolean
+  /** Drawn thin: a bound rather than a value. */
+  readonly thin?: boolean
+  /** The place the brief stands at, ringed. */
+  readonly ring?: Place | null
+}
+
+/** An area from one value to another; `to` null is open, hatched to the top. */
+export interface Band {
+  readonly places: readonly { readonly x: number; readonly from: number; readonly to: number | null }[]
+}
+
+interface Props {
+  readonly id: string
+  readonly title: string
+  readonly description: string
+  readonly height: number
+  readonly x: Axis
+  readonly y: Axis
+  readonly curves: readonly Curve[]
+  readonly bands?: readonly Band[]
+  /** A level across, e.g. the size to find. */
+  readonly level?: { readonly y: number; readonly words: string } | null
+  /** An upright, e.g. where the brief stands. */
+  readonly upright?: { readonly x: number; readonly words: string } | null
+  /** Words at the foot where a curve has a gap. */
+  readonly gaps?: readonly { readonly x: number; readonly words: string }[]
+}
+
+const TOP = 30
+const FOOT = 26
+/** The plot's left edge and width, per cent of the picture; numbers of the upright axis stand left of it. */
+const LEFT = 9
+const WIDTH = 86
+/** Width of the stretched coordinates the paths are drawn in. */
+const STRETCH = 1000
+
+/**
+ * Curves of one quantity against another. Places along are in per cent, so that the picture takes any width
+ * and its text keeps its size; only the paths are stretched.
+ */
+export function CurvePlot(props: Props) {
+  const { id, title, description, height, x, y, curves, bands = [], level, upright, gaps = [] } = props
+  const along = (value: number) => Number((LEFT + x.share(value) * WIDTH).toFixed(2))
+  const up = (value: number) => Number((TOP + (1 - y.share(value)) * height).toFixed(1))
+  return (
+    <svg
+      class="curves"
+      role="img"
+      aria-labelledby={`${id}-title ${id}-desc`}
+      width="100%"
+      height={String(TOP + height + FOOT)}
+    >
+      <title id={`${id}-title`}>{title}</title>
+      <desc id={`${id}-desc`}>{description}</desc>
+      <defs>
+        <pattern id={`${id}-open`} width="14" height="7" patternUnits="userSpaceOnUse">
+          <path d="M0 7L14 0" class="hatch" />
+        </pattern>
+      </defs>
+      <Grid x={x} y={y} along={along} up={up} height={height} />
+      <svg
+        x={`${LEFT}%`}
+        y={String(TOP)}
+        width={`${WIDTH}%`}
+        height={String(height)}
+        viewBox={`0 0 ${STRETCH} ${height}`}
+        preserveAspectRatio="none"
+        aria-hidden="true"
+      >
+        {bands.map((band) => (
+          <BandPaths band={band} x={x} y={y} height={height} hatch={`${id}-open`} />
+        ))}
+        {curves.map((curve) => (
+          <path class={classOf(curve)} d={pathOf(curve, x, y, height)} vector-effect="non-scaling-stroke" />
+        ))}
+      </svg>
+      {level ? (
+        <g class="must-find">
+          <line x1={`${LEFT}%`} x2={`${LEFT + WIDTH}%`} y1={up(level.y)} y2={up(level.y)} />
+          <text x={`${LEFT}%`} y={up(level.y) - 5}>
+            {level.words}
+          </text>
+        </g>
+      ) : null}
+      {upright ? (
+        <g class="present">
+          <line x1={`${along(upright.x)}%`} x2={`${along(upright.x)}%`} y1={TOP - 8} y2={TOP + height} />
+          <text x={`${along(upright.x)}%`} y={TOP - 13} text-anchor={anchorAt(along(upright.x))}>
+            {upright.words}
+          </text>
+        </g>
+      ) : null}
+      {curves.map((curve) => (
+        <Dots curve={curve} along={along} up={up} />
+      ))}
+      {gaps.map((gap) => (
+        <text
+          class="gap"
+          x={`${along(gap.x)}%`}
+          y={TOP + height - 7}
+          text-anchor={anchorAt(along(gap.x), 35, 65)}
+        >
+          {gap.words}
+        </text>
+      ))}
+      <Marks curves={curves} along={along} up={up} height={height} />
+    </svg>
+  )
+}
+
+type Position = (value: number) => number
+
+const anchorAt = (percent: number, low = 30, high = 70) =>
+  percent < low ? 'start' : percent > high ? 'end' : 'middle'
+
+const classOf = ({ dash, thin }: Curve): string => `curve dash-${dash}${thin ? ' thin' : ''}`
+
+function pathOf({ places }: Curve, x: Axis, y: Axis, height: number): string {
+  return (
+    line<Place>()
+      .defined((place) => place.y !== null)
+      .x((place) => x.share(place.x) * STRETCH)
+      .y((place) => (1 - y.share(place.y ?? y.from)) * height)
+      .digits(1)([...places]) ?? ''
+  )
+}
+
+function Grid({
+  x,
+  y,
+  along,
+  up,
+  height,
+}: {
+  x: Axis
+  y: Axis
+  along: Position
+  up: Position
+  height: number
+}) {
+  return (
+    <g class="grid">
+      {y.ticks.map(({ value, words }) => (
+        <g>
+          <line x1="0" x2={`${LEFT + WIDTH}%`} y1={up(value)} y2={up(value)} />
+          <text x="0" y={up(value) - 4}>
+            {words}
+          </text>
+        </g>
+      ))}
+      {x.ticks.map(({ value, words }) => (
+        <g>
+          <line x1={`${along(value)}%`} x2={`${along(value)}%`} y1={TOP + height} y2={TOP + height + 5} />
+          <text x={`${along(value)}%`} y={TOP + height + 19} text-anchor={anchorAt(along(value), 4, 90)}>
+            {words}
+          </text>
+        </g>
+      ))}
+    </g>
+  )
+}
+
+function BandPaths({
+  band,
+  x,
+  y,
+  height,
+  hatch,
+}: {
+  band: Band
+  x: Axis
+  y: Axis
+  height: number
+  hatch: string
+}) {
+  type At = Band['places'][number]
+  const shape = (open: boolean) =>
+    area<At>()
+      .defined((place) => (place.to === null) === open)
+      .x((place) => x.share(place.x) * STRETCH)
+      .y0((place) => (1 - y.share(place.from)) * height)
+      .y1((place) => (place.to === null ? 0 : (1 - y.share(place.to)) * height))
+      .digits(1)([...band.places]) ?? ''
+  return (
+    <>
+      <path class="band" d={shape(false)} />
+      <path class="band open" d={shape(true)} fill={`url(#${hatch})`} />
+    </>
+  )
+}
+
+function Dots({ curve, along, up }: { curve: Curve; along: Position; up: Position }) {
+  return (
+    <g class="dots">
+      {curve.dots
+        ? curve.places.map(({ x, y }) =>
+            y === null ? null : <circle cx={`${along(x)}%`} cy={up(y)} r="2.2" />,
+          )
+        : null}
+      {curve.ring && curve.ring.y !== null ? (
+        <circle class="ring" cx={`${along(curve.ring.x)}%`} cy={up(curve.ring.y)} r="6" />
+      ) : null}
+    </g>
+  )
+}
+
+function markPlace({ places, markAt }: Curve): Place | undefined {
+  const reached = markAt === undefined ? undefined : places.find(({ y }) => y !== null && y >= markAt)
+  return reached ?? places.findLast(({ y }) => y !== null)
+}
+
+/** Marks of the curves, moved apart where they would lie on each other. */
+function Marks({
+  curves,
+  along,
+  up,
+  height,
+}: {
+  curves: readonly Curve[]
+  along: Position
+  up: Position
+  height: number
+}) {
+  const ends = curves.flatMap((curve) => {
+    const place = markPlace(curve)
+    return curve.mark && place && place.y !== null
+      ? [{ mark: curve.mark, x: along(place.x), y: up(place.y) }]
+      : []
+  })
+  const placed = spreadLabels(
+    ends.map(({ y }) => y),
+    15,
+    TOP + 6,
+    TOP + height - 2,
+  )
+  return (
+    <g class="marks">
+      {ends.map(({ mark, x }, at) => (
+        <text x={`${x}%`} dx="7" y={(placed[at] ?? 0) + 4}>
+          {mark}
+        </text>
+      ))}
+    </g>
+  )
+}

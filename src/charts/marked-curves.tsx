@@ -1,0 +1,157 @@
+import { scaleLinear } from 'd3-scale'
+import { area, line } from 'd3-shape'
+
+type Point = readonly [x: number, y: number]
+
+export interface MarkedCurve {
+  readonly words: string
+  readonly points: readonly Point[]
+  /** Filled down to the axis, as a hill. */
+  readonly filled: boolean
+  /** Where along x its name stands; at its highest point unless given. */
+  readonly nameAt?: number
+}
+
+interface AxisProps {
+  readonly words: string
+  readonly unit: string
+  /** No numbers beside it. */
+  readonly bare: boolean
+}
+
+interface Props {
+  readonly id: string
+  readonly title: string
+  readonly description: string
+  readonly x: AxisProps
+  readonly y: AxisProps
+  readonly curves: readonly MarkedCurve[]
+  /** Uprights with their words, each on its own line above the plot. */
+  readonly marks: readonly { readonly x: number; readonly words: string }[]
+}
+
+const PLOT = 230
+const MARK_LINE = 16
+const FOOT = 44
+const LEFT = 7
+const WIDTH = 90
+/** Width of the stretched coordinates the paths are drawn in. */
+const STRETCH = 1000
+
+/** Curves on even axes with named uprights; told apart by dash and name, text never stretched. */
+export function MarkedCurves({ id, title, description, x, y, curves, marks }: Props) {
+  const all = curves.flatMap(({ points }) => points)
+  const xs = all.map(([at]) => at)
+  const across = scaleLinear([Math.min(...xs), Math.max(...xs)], [0, 1])
+  const most = Math.max(...all.map(([, value]) => value), 0)
+  const up = scaleLinear([0, most > 0 ? most * 1.12 : 1], [0, 1])
+  const top = 20 + marks.length * MARK_LINE
+  const left = (value: number) => Number((LEFT + across(value) * WIDTH).toFixed(2))
+  const down = (value: number) => Number((top + (1 - up(value)) * PLOT).toFixed(1))
+  const xTicks = across.ticks(6)
+  return (
+    <svg
+      class="marked-curves"
+      role="img"
+      aria-labelledby={`${id}-title ${id}-desc`}
+      width="100%"
+      height={String(top + PLOT + FOOT)}
+    >
+      <title id={`${id}-title`}>{title}</title>
+      <desc id={`${id}-desc`}>{description}</desc>
+      <text class="axis" x="0" y="13">
+        {y.unit ? `${y.words}, ${y.unit}` : y.words}
+      </text>
+      <g class="grid">
+        {y.bare
+          ? null
+          : up.ticks(4).map((value) => (
+              <g>
+                <line x1={`${LEFT}%`} x2={`${LEFT + WIDTH}%`} y1={down(value)} y2={down(value)} />
+                <text x={`${LEFT}%`} dx="-6" y={down(value) + 4} text-anchor="end">
+                  {value}
+                </text>
+              </g>
+            ))}
+        <line x1={`${LEFT}%`} x2={`${LEFT + WIDTH}%`} y1={top + PLOT} y2={top + PLOT} />
+        {xTicks.map((value) => (
+          <text x={`${left(value)}%`} y={top + PLOT + 17} text-anchor="middle">
+            {x.unit === '°' ? `${value}°` : value}
+          </text>
+        ))}
+      </g>
+      <text class="axis" x={`${LEFT + WIDTH}%`} y={top + PLOT + 36} text-anchor="end">
+        {x.unit && x.unit !== '°' ? `${x.words}, ${x.unit}` : x.words}
+      </text>
+      <svg
+        x={`${LEFT}%`}
+        y={String(top)}
+        width={`${WIDTH}%`}
+        height={String(PLOT)}
+        viewBox={`0 0 ${STRETCH} ${PLOT}`}
+        preserveAspectRatio="none"
+        aria-hidden="true"
+      >
+        {curves.map((curve, at) => (
+          <CurvePaths curve={curve} at={at} across={across} up={up} />
+        ))}
+      </svg>
+      <g class="uprights">
+        {marks.map((mark, at) => (
+          <g>
+            <line x1={`${left(mark.x)}%`} x2={`${left(mark.x)}%`} y1={22 + at * MARK_LINE} y2={top + PLOT} />
+            <text
+              x={`${left(mark.x)}%`}
+              dx={left(mark.x) > 75 ? '-4' : '4'}
+              y={32 + at * MARK_LINE}
+              text-anchor={left(mark.x) > 75 ? 'end' : 'start'}
+            >
+              {mark.words}
+            </text>
+          </g>
+        ))}
+      </g>
+      {curves.map((curve) => {
+        const [at, value] = namePlace(curve)
+        return (
+          <text
+            class="name"
+            x={`${left(at)}%`}
+            y={down(value) - 8}
+            text-anchor={left(at) > 85 ? 'end' : left(at) < 15 ? 'start' : 'middle'}
+          >
+            {curve.words}
+          </text>
+        )
+      })}
+    </svg>
+  )
+}
+
+/** The point a curve's name stands at. */
+function namePlace({ points, nameAt }: MarkedCurve): Point {
+  const far = (point: Point) => Math.abs(point[0] - (nameAt ?? point[0]))
+  return nameAt === undefined
+    ? points.reduce((a, b) => (b[1] > a[1] ? b : a))
+    : points.reduce((a, b) => (far(b) < far(a) ? b : a))
+}
+
+type Scale = (value: number) => number
+
+function CurvePaths({ curve, at, across, up }: { curve: MarkedCurve; at: number; across: Scale; up: Scale }) {
+  const px = (point: Point) => across(point[0]) * STRETCH
+  const py = (point: Point) => (1 - up(point[1])) * PLOT
+  const hill = area<Point>().x(px).y0(PLOT).y1(py).digits(1)
+  const edge = line<Point>().x(px).y(py).digits(1)
+  return (
+    <>
+      {curve.filled ? <path class={`hill hill-${at}`} d={hill([...curve.points]) ?? ''} /> : null}
+      <path
+        class={`curve dash-${at}`}
+        d={edge([...curve.points]) ?? ''}
+        fill="none"
+        vector-effect="non-scaling-stroke"
+      />
+    </>
+  )
+}

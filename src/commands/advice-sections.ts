@@ -1,0 +1,75 @@
+import { changeWords } from '../../views/advice/change-words.ts'
+import { pathWords } from '../../views/words/path.ts'
+import { contaminantWords } from '../advice/why-not.ts'
+import type { Advice, Brief } from '../contract/index.ts'
+import { materialNames } from './names.ts'
+
+/** The smallest set, what it leaves, what can still enter, and how the rest is kept out. */
+export function togetherText(brief: Brief, { combination, prevention }: Advice): string[] {
+  const pieces = (contaminants: readonly number[]) =>
+    contaminants.map((c) => contaminantWords(brief, c)).join(', ')
+  return [
+    `Together: ${combination.because}`,
+    ...combination.uses.map((use) => `  ${use.point}: ${use.equipment} for ${pieces(use.contaminants)}`),
+    ...(combination.unmet.length > 0 ? [`  unmet: ${pieces(combination.unmet)}`] : []),
+    ...(combination.independence ? [`  ${combination.independence}`] : []),
+    ...combination.stillEnters.map(({ point, text }) => `  behind ${point}: ${text}`),
+    ...prevention.map(({ contaminant, text }) => `  keep out ${pieces([contaminant])}: ${text}`),
+  ]
+}
+
+/** Where the order hangs on what is not settled; empty where nothing is close. */
+export const closeCallText = ({ points }: Advice): string[] =>
+  points.flatMap(({ name, closeCall }) =>
+    closeCall
+      ? ['', `Close call at ${name}: ${closeCall.because}`, `  what would settle it: ${closeCall.test}`]
+      : [],
+  )
+
+/** What would change the answer, or that nothing does. */
+export function changesText(advice: Advice): string[] {
+  const { changes, changesNote } = advice
+  if (changes.length === 0) return changesNote ? ['', `What would change it: ${changesNote}`] : []
+  return [
+    '',
+    'What would change it:',
+    ...changes.map((change) => `  ${changeWords(change, advice, materialNames)}: ${change.effect}`),
+  ]
+}
+
+/** What to find out next, most telling first. */
+export function missingText(advice: Advice): string[] {
+  if (advice.missing.length === 0) return []
+  return [
+    '',
+    'What to find out next:',
+    ...advice.missing.map(
+      ({ path, score, effect }) => `  ${score}  ${pathWords(path, advice)} [${path}]: ${effect}`,
+    ),
+  ]
+}
+
+/** The quotes judged, each with the questions to ask. */
+export function quotesText({ quotes }: Advice): string[] {
+  if (quotes.length === 0) return []
+  return [
+    '',
+    'Quotes:',
+    ...quotes.flatMap(({ quote, judgement, text, questions }) => [
+      `  ${quote + 1}. ${judgement}: ${text}`,
+      ...questions.map((question) => `       ask: ${question}`),
+    ]),
+  ]
+}
+
+/** Why the first of each point rather than the others, a line each. */
+export const ratherText = ({ points }: Advice): string[] =>
+  points.flatMap(({ name, contrasts }) =>
+    contrasts.length === 0
+      ? []
+      : [
+          '',
+          `Rather than, at ${name}:`,
+          ...contrasts.map(({ first, second, because }) => `  ${first} rather than ${second}: ${because}`),
+        ],
+  )

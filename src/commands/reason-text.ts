@@ -1,0 +1,49 @@
+import { VERDICT_WORDS } from '../../views/words/verdict.ts'
+import { contaminantWords } from '../advice/why-not.ts'
+import type { Advice, Brief, Option, Reason, RuleTrace } from '../contract/index.ts'
+import { shortWhy, treeText } from './condition-text.ts'
+
+const about = (brief: Brief, contaminant: number | null) =>
+  contaminant === null ? '' : ` [${contaminantWords(brief, contaminant)}]`
+
+function reasonText(brief: Brief, reason: Reason, rule: RuleTrace | undefined, tree: boolean): string {
+  const why = rule ? shortWhy(rule).map((line) => `      ${line}`) : []
+  const whole = rule && tree ? ['      whole:', ...treeText(rule).map((line) => `        ${line}`)] : []
+  return [
+    `  ${reason.type}${about(brief, reason.contaminant)}: ${reason.text}${reason.decisive ? ' This decides the verdict.' : ''}`,
+    ...why,
+    ...whole,
+    `      because: ${reason.because}`,
+    `      except: ${reason.exception}`,
+    `      rule ${reason.rule} (${reason.evidence}, book ${reason.book}); sources: ${reason.sources.join(', ')}`,
+  ].join('\n')
+}
+
+/** Why and why not of one option: the shortest sufficient sets, on request the whole trees. */
+export function reasonsText(brief: Brief, advice: Advice, option: Option, tree: boolean): string {
+  const rules = new Map(advice.trace.rules.map((rule) => [rule.key, rule]))
+  const whyNot = option.whyNot.map((w) => `  why not: ${w.text}`)
+  const reasons = option.reasons.map((r) => reasonText(brief, r, rules.get(r.trace), tree))
+  const said = reasons.length > 0 ? reasons : ['  no rule fired']
+  const head = `Reasons for ${option.label} (${VERDICT_WORDS[option.verdict].words}):`
+  return [head, ...whyNot, ...said].join('\n')
+}
+
+const OUTCOME_WORDS = {
+  fired: 'fired',
+  'not-fired': 'did not fire',
+  unknown: 'not known, a value is missing',
+  'not-applicable': 'does not apply here',
+} as const
+
+/** One rule wherever it was asked: its outcome and its whole tree. null: never asked. */
+export function ruleText(brief: Brief, advice: Advice, id: string): string | null {
+  const asked = advice.trace.rules.filter((rule) => rule.id === id)
+  if (asked.length === 0) return null
+  const parts = asked.map((rule) => {
+    const where = [rule.point, rule.equipment].filter(Boolean).join(', ') || 'the brief'
+    const head = `${where}${about(brief, rule.contaminant)}: ${OUTCOME_WORDS[rule.outcome]}  (${rule.key})`
+    return [head, ...treeText(rule).map((line) => `  ${line}`)].join('\n')
+  })
+  return `${asked[0]!.title} [${id}], book ${asked[0]!.book}\n\n${parts.join('\n\n')}\n`
+}

@@ -1,0 +1,14 @@
+import type { Advice, Brief } from '../../contract/index.ts'
+
+/** What a brief needs to be asked about: itself, its advice, and its pieces in words. */
+export interface OwnCase {
+  readonly brief: Brief
+  readonly advice: Advice
+  readonly pieces: readonly string[]
+}
+
+/** What the answers of a brief's own exercises rest on. */
+export const OWN_RESTS = 'Your brief and its advice.'
+
+/** Most questions one exercise makes of a brief. */
+export const MOST_QUESTIONS = 4

@@ -1,0 +1,43 @@
+import { withoutRule, withThreshold } from '../advice/other-book.ts'
+import { pastedBook } from '../advice/pasted-book.ts'
+import { RulebookError } from '../advice/rule-problem.ts'
+import { loadRulebook, type Rulebook } from '../advice/rulebook.ts'
+import { readMeasure } from '../brief/measure.ts'
+
+/** What a person asked of the book: one threshold moved, one rule out, or rules laid over it. */
+export interface AskedBook {
+  readonly threshold: string
+  readonly value: string
+  readonly without: string
+  readonly pasted: string
+}
+
+export type OtherBook = { book: Rulebook } | { problem: string } | null
+
+function changed(house: Rulebook, { threshold, value, without }: AskedBook): OtherBook {
+  let book: Rulebook | null = house
+  if (threshold !== '') {
+    const given = house.thresholds.get(threshold)
+    if (!given) return { problem: `The book has no threshold ${threshold}.` }
+    const read = readMeasure(value, given.unit)
+    if (!read.ok) return { problem: `Its new value: ${read.because}` }
+    book = withThreshold(book, threshold, read.value)
+  }
+  if (without !== '' && book) book = withoutRule(book, without)
+  return book ? { book } : { problem: `The book has no rule ${without}.` }
+}
+
+/** The other book that was asked for, or what is wrong with it; null where none was asked for. */
+export function otherBook(house: Rulebook, asked: AskedBook): OtherBook {
+  if (asked.pasted.trim() !== '') {
+    const pasted = pastedBook(asked.pasted)
+    if (!pasted.ok) return { problem: `Rules as JSON: ${pasted.problem}` }
+    try {
+      return { book: loadRulebook([pasted.book]) }
+    } catch (error) {
+      if (error instanceof RulebookError) return { problem: error.message }
+      throw error
+    }
+  }
+  return asked.threshold === '' && asked.without === '' ? null : changed(house, asked)
+}

@@ -1,0 +1,28 @@
+import type { Context } from 'hono'
+import { HTTPException } from 'hono/http-exception'
+import { runsCsv } from '../../card-runs.ts'
+import { goodBrief } from '../asked-brief.ts'
+import { answerCard, askedCard } from '../cards.ts'
+
+/** One picture of a card as PNG. */
+export const cardPicture = (c: Context) => {
+  const { brief } = goodBrief(c)
+  const name = c.req.query('picture') ?? ''
+  const card = answerCard(brief, askedCard(c))
+  const picture = card.machines.flatMap((machine) => machine.pictures).find((one) => one.name === name)
+  if (!picture) throw new HTTPException(404, { message: 'This card has no picture of that name.' })
+  return c.body(new Uint8Array(picture.png).buffer, 200, {
+    'content-type': 'image/png',
+    'cache-control': 'private, max-age=3600',
+    'content-disposition': `inline; filename="${picture.name}.png"`,
+  })
+}
+
+/** The runs of a card as CSV. */
+export const cardRuns = (c: Context) => {
+  const { brief } = goodBrief(c)
+  return c.body(runsCsv(answerCard(brief, askedCard(c))), 200, {
+    'content-type': 'text/csv; charset=utf-8',
+    'content-disposition': 'attachment; filename="runs.csv"',
+  })
+}

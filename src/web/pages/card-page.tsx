@@ -1,0 +1,31 @@
+import type { Context } from 'hono'
+import { CardPage } from '../../../views/card/card-page.tsx'
+import { lineUp } from '../../advice/line-up.ts'
+import { goodBrief } from '../asked-brief.ts'
+import { answerCard, askedCard } from '../cards.ts'
+
+/** Machines drawn when none are chosen: enough to compare, few enough to wait for. */
+const USUAL = 3
+
+/** Simulated test-card radiographs of a brief. */
+export const cardPage = (c: Context) => {
+  const { packed, brief } = goodBrief(c)
+  const asked = askedCard(c)
+  const stage = brief.points[asked.point ?? 0]?.stage
+  const machines = (stage ? lineUp(brief, stage) : [])
+    .filter(({ machine }) => machine.family === 'xray')
+    .map(({ machine }) => ({ value: machine.id, words: machine.label ?? machine.id }))
+  const equipment = asked.equipment ?? machines.slice(0, USUAL).map(({ value }) => value)
+  const options = equipment.length > 0 ? { ...asked, equipment } : asked
+  return c.html(
+    <CardPage
+      title={brief.title}
+      packed={packed}
+      card={answerCard(brief, options)}
+      machines={machines}
+      chosen={equipment}
+      points={brief.points.map(({ name }, i) => ({ value: String(i), words: name }))}
+      placement={asked.placement ?? ''}
+    />,
+  )
+}

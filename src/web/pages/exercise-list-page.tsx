@@ -1,0 +1,51 @@
+import type { Context } from 'hono'
+import { HandoutPage } from '../../../views/exercises/handout-page.tsx'
+import { ListPage } from '../../../views/exercises/list-page.tsx'
+import type { Exercise } from '../../exercises/exercise.ts'
+import { EXERCISES } from '../../exercises/list.ts'
+import type { Advisor } from '../advisor.ts'
+import { demoLinks } from '../demo-links.ts'
+import { type AskedSitting, askedSitting } from '../exercise-sitting.ts'
+import { today } from '../today.ts'
+
+/** All exercises, and those of the brief in the address; as a handout where one is asked for. */
+export const exerciseListPage = (advisor: Advisor) => async (c: Context) => {
+  const asked = await askedSitting(c, advisor)
+  if (c.req.query('handout') === '1') return handout(c, asked)
+  const listed = (exercise: Exercise) => ({
+    id: exercise.id,
+    title: exercise.title(asked.voice),
+    teaches: exercise.teaches(asked.voice),
+    questions: exercise.count,
+    timed: exercise.timed,
+    done: asked.done.some(({ id }) => id === exercise.id),
+  })
+  return c.html(
+    <ListPage
+      sitting={asked.sitting}
+      standard={EXERCISES.map(listed)}
+      own={asked.own.map(listed)}
+      briefTitle={asked.brief?.title ?? null}
+      demos={demoLinks}
+    />,
+  )
+}
+
+function handout(c: Context, { own, voice }: AskedSitting) {
+  const only = c.req.queries('only') ?? []
+  const all = [...own, ...EXERCISES]
+  const chosen = only.length > 0 ? all.filter(({ id }) => only.includes(id)) : all
+  return c.html(
+    <HandoutPage
+      exercises={chosen.map(({ id, title, rests, questions }) => ({
+        id,
+        title: title(voice),
+        rests,
+        questions: questions(voice),
+      }))}
+      answers={c.req.query('answers') === '1'}
+      withRests={voice.level === 'full'}
+      printedOn={today()}
+    />,
+  )
+}

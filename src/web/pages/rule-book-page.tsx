@@ -1,0 +1,53 @@
+import type { Context } from 'hono'
+import { HTTPException } from 'hono/http-exception'
+import { wantedOf } from '../../../views/advice/findings.ts'
+import { RuleBookPage } from '../../../views/rules/rule-book-page.tsx'
+import { RulePage } from '../../../views/rules/rule-page.tsx'
+import { pieceWords } from '../../../views/words/contaminant.ts'
+import type { Advisor } from '../advisor.ts'
+import { goodBrief } from '../asked-brief.ts'
+import { materialNames } from '../choices.ts'
+import { houseBook } from '../house-book.ts'
+import { ruleCard, ruleLine } from '../rule-cards.ts'
+
+/** The brief in the address with its advice, where there is one; the book is also read without. */
+async function inHand(c: Context, advisor: Advisor) {
+  if (c.req.query('b') === undefined) return { packed: null, title: '', advice: null, pieces: [] }
+  const { packed, brief } = goodBrief(c)
+  const advice = await advisor.quick(brief)
+  const pieces = wantedOf(advice).map((piece) => pieceWords(piece, materialNames))
+  return { packed, title: brief.title, advice, pieces }
+}
+
+/** Every rule, narrowed down by subject, family, evidence and what it did for the brief in hand. */
+export const ruleBookPage = (advisor: Advisor) => async (c: Context) => {
+  const book = houseBook()
+  const { packed, title, advice, pieces } = await inHand(c, advisor)
+  const asked = (name: string) => c.req.query(name) ?? ''
+  return c.html(
+    <RuleBookPage
+      cards={book.rules.map((rule) => ruleLine(book, rule, advice, pieces))}
+      filter={{
+        subject: asked('subject'),
+        family: asked('family'),
+        evidence: asked('evidence'),
+        outcome: packed ? asked('outcome') : '',
+      }}
+      version={book.version}
+      changelog={book.changelog}
+      packed={packed}
+      title={title}
+    />,
+  )
+}
+
+/** One rule at its permanent address. */
+export const rulePage = (advisor: Advisor) => async (c: Context) => {
+  const book = houseBook()
+  const rule = book.rules.find(({ id }) => id === c.req.param('id'))
+  if (!rule) throw new HTTPException(404, { message: 'The rule book has no rule of that name.' })
+  const { packed, advice, pieces } = await inHand(c, advisor)
+  return c.html(
+    <RulePage card={ruleCard(book, rule, advice, pieces)} version={book.version} packed={packed} />,
+  )
+}

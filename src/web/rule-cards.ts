@@ -1,0 +1,106 @@
+import type { RuleCard, RuleExample, RulePlace } from '../../views/rules/rule-card.ts'
+import { factOperand, leavesOf } from '../advice/condition.ts'
+import { explain, type Known } from '../advice/explain.ts'
+import { THRESHOLD } from '../advice/fact-definition.ts'
+import { FACTS } from '../advice/fact-list.ts'
+import { mergeBrief } from '../advice/rule-examples.ts'
+import type { BookRule, Rulebook } from '../advice/rulebook.ts'
+import { parseBrief } from '../brief/index.ts'
+import type { Advice } from '../contract/index.ts'
+import { packBrief } from './packed-brief.ts'
+
+/** Names of facts and thresholds, without any value of a fact. */
+function nameOf(book: Rulebook, id: string): Known | undefined {
+  if (id.startsWith(THRESHOLD)) return book.thresholds.get(id.slice(THRESHOLD.length))
+  const fact = FACTS.get(id)
+  return fact && { value: null, unit: fact.unit, label: fact.label }
+}
+
+/** A text with the labels of its values: "The food is [height of the food] high." */
+function template(book: Rulebook, text: string): string {
+  return text.replace(/\{([\w.-]+)\}/g, (_, id: string) => {
+    const named = nameOf(book, id)
+    if (id.startsWith(THRESHOLD) && named) return `${named.value} ${named.unit}`.trim()
+    return `[${named?.label ?? id}]`
+  })
+}
+
+function thresholdsOf(book: Rulebook, rule: BookRule): RuleCard['thresholds'] {
+  const ids = leavesOf(rule.conditions).flatMap((leaf) => factOperand(leaf.value) ?? [])
+  const named = ids.filter((id) => id.startsWith(THRESHOLD)).map((id) => id.slice(THRESHOLD.length))
+  return [...new Set(named)].flatMap((id) => {
+    const threshold = book.thresholds.get(id)
+    if (!threshold) return []
+    const { label, value, unit, evidence } = threshold
+    return [{ id, label, value, unit, evidence, source: book.sources.get(threshold.source)?.text ?? '' }]
+  })
+}
+
+function examplesOf(book: Rulebook, rule: BookRule): RuleExample[] {
+  return rule.examples.map(({ brief, fires, equipment, contaminant, point }) => {
+    const whole = mergeBrief(book.baseBrief, brief)
+    const parsed = parseBrief(whole)
+    const place = [
+      point ?? '',
+      equipment ?? '',
+      contaminant === undefined ? '' : `contaminant ${contaminant + 1}`,
+    ]
+    return {
+      fires,
+      place: place.filter((part) => part !== '').join(', '),
+      differs: JSON.stringify(brief),
+      packed: parsed.ok ? packBrief(whole) : null,
+    }
+  })
+}
+
+function placesOf(advice: Advice, id: string, pieces: readonly string[]): RulePlace[] {
+  return advice.trace.rules
+    .filter((rule) => rule.id === id)
+    .map(({ outcome, key, point, equipment, contaminant }) => {
+      const at = advice.points.findIndex(({ name }) => name === point)
+      const label = advice.points[at]?.options.find((o) => o.equipment === equipment)?.label ?? equipment
+      const piece = contaminant === null ? '' : (pieces[contaminant] ?? '')
+      const where = [point, label, piece].filter((part) => part !== '').join(', ')
+      return { outcome, key, where, point: at < 0 ? null : at, equipment }
+    })
+}
+
+/** A rule with all that stands behind it, and what it did for an advice where one is in hand. */
+export const ruleCard = (
+  book: Rulebook,
+  rule: BookRule,
+  advice: Advice | null,
+  pieces: readonly string[],
+) => ({
+  ...ruleLine(book, rule, advice, pieces),
+  examples: examplesOf(book, rule),
+})
+
+/** The same for the list, where the examples are not shown (each is a brief to be read and packed). */
+export function ruleLine(
+  book: Rulebook,
+  rule: BookRule,
+  advice: Advice | null,
+  pieces: readonly string[],
+): RuleCard {
+  const { id, title, subject, appliesTo, because, exception, evidence } = rule
+  return {
+    id,
+    title,
+    subject,
+    appliesTo,
+    perContaminant: rule.each === 'contaminant',
+    type: rule.event.type,
+    text: template(book, rule.event.params.text),
+    because,
+    exception,
+    evidence,
+    book: rule.book,
+    conditions: explain(rule.conditions, (name) => nameOf(book, name)),
+    thresholds: thresholdsOf(book, rule),
+    sources: rule.sources.flatMap((source) => book.sources.get(source) ?? []),
+    examples: [],
+    places: advice ? placesOf(advice, id, pieces) : null,
+  }
+}

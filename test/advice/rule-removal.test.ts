@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest'
+import { runExamples } from '../../src/advice/rule-examples.ts'
+import { loadRulebook, type Rulebook } from '../../src/advice/rulebook.ts'
+import { advise } from '../../src/advise.ts'
+import { briefOf, QUICK } from './demo.ts'
+
+const book = loadRulebook()
+
+/** The book asked of its examples (one firing example of one rule), judged by the book with or without it. */
+const failing = (id: string, by: Rulebook) => {
+  const rule = book.rules.find((one) => one.id === id)!
+  const example = rule.examples.find(({ fires }) => fires)!
+  return runExamples({ ...book, rules: [{ ...rule, examples: [example] }] }, (input) =>
+    advise(briefOf(input), { ...QUICK, book: by }),
+  ).then(({ failures }) => failures.map(({ rule: of, message }) => [of, message]))
+}
+
+describe('taking any one rule out of the book makes an example of it fail', () => {
+  it.each(book.rules.map(({ id }) => id))('%s', async (id) => {
+    const without: Rulebook = { ...book, rules: book.rules.filter((rule) => rule.id !== id) }
+    expect(await failing(id, book)).toEqual([])
+    expect(await failing(id, without)).toEqual([[id, 'the rule was not asked anywhere the example names']])
+  })
+})

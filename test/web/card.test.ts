@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest'
+import { demos } from '../../src/brief/demos.ts'
+import { createApp } from '../../src/web/app.ts'
+import { packBrief } from '../../src/web/packed-brief.ts'
+
+const app = createApp()
+const brief = demos[0]!.brief
+const packed = packBrief(brief)
+const get = (path: string) => app.request(path)
+const card = `b=${packed}&point=1&seed=5&machine=xray-dual`
+
+describe('test card', () => {
+  it('shows the pictures of the machines asked for, each labelled simulated', async () => {
+    const body = await (await get(`/card?${card}`)).text()
+    expect(body).toContain('Simulated')
+    expect((body.match(/<img/g)?.length ?? 0) % 2).toBe(0)
+    expect(body.match(/<img/g)?.length).toBeGreaterThan(0)
+    expect(body).toMatch(/alt="Simulated radiograph/)
+    expect(body).toMatch(/found \d+ of \d+ pieces, false alarms \d+/)
+  })
+
+  it('gives a picture as PNG, the same bytes for the same seed', async () => {
+    const body = await (await get(`/card?${card}`)).text()
+    const path = body.match(/src="(\/card\/picture\.png[^"]*)"/)![1]!.replaceAll('&amp;', '&')
+    const answer = await get(path)
+    expect(answer.headers.get('content-type')).toBe('image/png')
+    const first = Buffer.from(await answer.arrayBuffer())
+    expect(first.subarray(1, 4).toString()).toBe('PNG')
+    expect(Buffer.from(await (await createApp().request(path)).arrayBuffer()).equals(first)).toBe(true)
+  })
+
+  it('gives the runs as CSV with one row a piece', async () => {
+    const text = await (await get(`/card/runs.csv?${card}`)).text()
+    const [header, ...rows] = text.trim().split('\n')
+    expect(header).toMatch(/^equipment,piece,material,shape,sizeMm,/)
+    expect(rows.length).toBeGreaterThan(10)
+    expect(rows.every((row) => row.startsWith('xray-dual,'))).toBe(true)
+  })
+
+  it('refuses a seed that is no number and a machine the point does not have', async () => {
+    expect((await get(`/card?b=${packed}&seed=abc`)).status).toBe(422)
+    expect((await get(`/card?b=${packed}&machine=nope`)).status).toBe(422)
+  })
+
+  it('answers programs with the card and base64 pictures, or the problems', async () => {
+    const post = (body: unknown, query = '') =>
+      app.request(`/api/card${query}`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify(body),
+      })
+    const answer = await post(brief, '?point=1&seed=5&machine=xray-dual')
+    expect(answer.status).toBe(200)
+    const json = (await answer.json()) as {
+      simulated: boolean
+      machines: { pictures: { pngBase64: string }[] }[]
+    }
+    expect(json.simulated).toBe(true)
+    expect(Buffer.from(json.machines[0]!.pictures[0]!.pngBase64, 'base64').subarray(1, 4).toString()).toBe(
+      'PNG',
+    )
+    expect((await post({})).status).toBe(422)
+    expect((await post(brief, '?point=9')).status).toBe(422)
+  })
+})

@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest'
+import { fft2d } from '../../../src/numerics/fft.ts'
+import { packGrains } from '../../../src/xray/image/grain-bed.ts'
+import { addGrain } from '../../../src/xray/image/grain-chords.ts'
+import { layGrain, plateSphereMm } from '../../../src/xray/image/grain-lie.ts'
+import { grainShape } from '../../../src/xray/image/grain-shapes.ts'
+import { randomStream } from '../../../src/xray/image/random.ts'
+import { addField, randomFields } from '../../../src/xray/image/random-field.ts'
+import { type Raster, rasterOver } from '../../../src/xray/image/raster.ts'
+import type { View } from '../../../src/xray/image/view.ts'
+import { grainNoiseShape, unevennessNoisePower } from '../../../src/xray/texture.ts'
+
+const SIDE_MM = 200
+const DEPTH_MM = 60
+const GRAIN_MM = 10
+const view: View = {
+  beam: 'down',
+  outline: 'box',
+  uMm: SIDE_MM,
+  vMm: SIDE_MM,
+  depthMm: DEPTH_MM,
+  edgeMm: 0.1,
+  cornerMm: 0,
+}
+const raster = rasterOver(0, 0, SIDE_MM, SIDE_MM, 0.5)
+
+/** Noise power (unit² mm²) of a patch of a picture between two frequencies, Hann window, mean taken off. */
+function powerBetween(values: Float32Array, grid: Raster, side: number, fromPerMm: number, toPerMm: number) {
+  const start = (grid.columns - side) >> 1
+  const at = (x: number, y: number) => values[(start + y) * grid.columns + start + x]!
+  let mean = 0
+  for (let y = 0; y < side; y++) for (let x = 0; x < side; x++) mean += at(x, y) / side ** 2
+  const re = new Float64Array(side * side)
+  const im = new Float64Array(side * side)
+  let weight = 0
+  for (let y = 0; y < side; y++) {
+    for (let x = 0; x < side; x++) {
+      const w = (Math.sin((Math.PI * (x + 0.5)) / side) * Math.sin((Math.PI * (y + 0.5)) / side)) ** 2
+      re[y * side + x] = w * (at(x, y) - mean)
+      weight += w * w
+    }
+  }
+  fft2d(re, im, side, side)
+  let sum = 0
+  let count = 0
+  for (let y = 0; y < side; y++) {
+    for (let x = 0; x < side; x++) {
+      const f = Math.hypot(Math.min(x, side - x), Math.min(y, side - y)) / (side * grid.pitchMm)
+      if (f < fromPerMm || f > toPerMm) continue
+      sum += re[y * side + x]! ** 2 + im[y * side + x]! ** 2
+      count++
+    }
+  }
+  return (sum / count / weight) * grid.pitchMm ** 2
+}
+
+function pathOfSpheres(packing: number, seed: number): Float32Array {
+  const bed = packGrains(view, packing, GRAIN_MM, 0, randomStream(seed, 'test'))
+  const path = new Float32Array(raster.columns * raster.rows)
+  for (let i = 0; i < bed.count; i++) {
+    const r = bed.radius[i]!
+    addGrain(path, raster, {
+      kind: 'ellipsoid',
+      u: bed.u[i]!,
+      v: bed.v[i]!,
+      halfAxes: [r, r, r],
+      directions: [
+        [1, 0, 0],
+        [0, 1, 0],
+        [0, 0, 1],
+      ],
+    })
+  }
+  return path
+}
+
+describe('a drawn bed of round grains', () => {
+  it.each([0.45, 0.57, 0.6])('shows the grain pattern of the hard-sphere table at packing %f', (packing) => {
+    const seeds = [1, 2, 3, 4]
+    const paths = seeds.map((seed) => pathOfSpheres(packing, seed))
+    for (const [from, to] of [
+      [0.3, 0.8],
+      [0.8, 1.25],
+    ] as const) {
+      const drawn =
+        paths.reduce(
+          (sum, path) => sum + powerBetween(path, raster, 256, from / GRAIN_MM, to / GRAIN_MM),
+          0,
+        ) / seeds.length
+      let weighted = 0
+      let weight = 0
+      for (let x = from; x <= to; x += 0.01) {
+        weighted += x * grainNoiseShape(x, packing)
+        weight += x
+      }
+      const table = packing * (1 - packing) * DEPTH_MM * GRAIN_MM ** 3 * (weighted / weight)
+      expect(drawn / table, `fD ${from} to ${to}`).toBeGreaterThan(0.75)
+      expect(drawn / table, `fD ${from} to ${to}`).toBeLessThan(1.3)
+    }
+  })
+
+  it('holds the solid volume that packing and extent say', () => {
+    const path = pathOfSpheres(0.57, 9)
+    const volume = path.reduce((sum, mm) => sum + mm, 0) * raster.pitchMm ** 2
+    expect(volume / (0.57 * SIDE_MM ** 2 * DEPTH_MM)).toBeCloseTo(1, 1)
+  })
+})
+
+describe('a grain', () => {
+  const fine = rasterOver(0, 0, 60, 60, 0.1)
+  const volumeOf = (food: string, structure: string, seed: number) => {
+    const path = new Float32Array(fine.columns * fine.rows)
+    const grain = layGrain(grainShape(food, structure), 5, 30, 30, 'down', randomStream(seed, 'lie'))
+    addGrain(path, fine, grain)
+    return path.reduce((sum, mm) => sum + mm, 0) * fine.pitchMm ** 2
+  }
+
+  it.each([
+    ['almond', 'granular'],
+    ['rice', 'granular'],
+    ['fries_frozen', 'granular'],
+    ['biscuit', 'plates'],
+    ['anything', 'granular'],
+  ])('of %s keeps the volume of its sphere however it lies', (food, structure) => {
+    for (const seed of [1, 2, 3])
+      expect(volumeOf(food, structure, seed) / ((4 / 3) * Math.PI * 125)).toBeCloseTo(1, 1)
+  })
+
+  it('of plates has the thickness given', () => {
+    const shape = grainShape('biscuit', 'plates')
+    const sphereMm = plateSphereMm(shape, 7)
+    const grain = layGrain(shape, sphereMm / 2, 0, 0, 'down', randomStream(1, 'lie'))
+    expect(grain.kind === 'bar' && grain.length).toBeCloseTo(7, 6)
+  })
+})
+
+describe('a random surface', () => {
+  it('has the noise power it was drawn with', () => {
+    const area = rasterOver(0, 0, 180, 180, 1)
+    const power = (f: number) => unevennessNoisePower(f, 1)
+    const grid = rasterOver(0, 0, 180, 180, 0.5)
+    const surfaces = [1, 2, 3].flatMap((seed) => [
+      ...randomFields(area, power, randomStream(seed, 'surface')),
+    ])
+    for (const [from, to] of [
+      [0.06, 0.12],
+      [0.12, 0.25],
+      [0.25, 0.5],
+    ] as const) {
+      let drawn = 0
+      for (const surface of surfaces) {
+        const values = new Float32Array(grid.columns * grid.rows)
+        addField(values, grid, surface, 1)
+        drawn += powerBetween(values, grid, 324, from, to) / surfaces.length
+      }
+      let weighted = 0
+      let weight = 0
+      for (let f = from; f <= to; f += 0.001) {
+        weighted += f * power(f)
+        weight += f
+      }
+      expect(drawn / (weighted / weight), `${from} to ${to} per mm`).toBeGreaterThan(0.85)
+      expect(drawn / (weighted / weight), `${from} to ${to} per mm`).toBeLessThan(1.15)
+    }
+  })
+})

@@ -1,0 +1,102 @@
+import type { DemoLink } from '../brief/demo-list.tsx'
+import { Page } from '../page.tsx'
+import { exerciseLink, handoutLink, listLink, recordLink, type Sitting } from './links.ts'
+
+export interface ListedExercise {
+  readonly id: string
+  readonly title: string
+  readonly teaches: string
+  readonly questions: number
+  readonly timed: boolean
+  readonly done: boolean
+}
+
+export interface ListPageProps {
+  readonly sitting: Sitting
+  readonly standard: readonly ListedExercise[]
+  /** Made of the brief in hand; empty where there is none. */
+  readonly own: readonly ListedExercise[]
+  readonly briefTitle: string | null
+  readonly demos: readonly DemoLink[]
+}
+
+/** All exercises, the brief's own first. */
+export function ListPage({ sitting, standard, own, briefTitle, demos }: ListPageProps) {
+  const plain = sitting.level === 'plain'
+  return (
+    <Page title="Exercises" packed={sitting.packed} here="exercises" present={sitting.present}>
+      <h1>Exercises</h1>
+      <p class="standfirst">
+        Predict first, then see what comes out and why. Nothing here is written down beforehand: every answer
+        is worked out by the same calculation as the advice.
+      </p>
+      <ul class="acts">
+        <li>
+          <a href={listLink({ ...sitting, present: !sitting.present })}>
+            {sitting.present ? 'For one reader' : 'In front of a room'}
+          </a>
+        </li>
+        <li>
+          <a href={listLink({ ...sitting, level: plain ? 'full' : 'plain' })}>
+            {plain ? 'In full, with the statistics' : 'In plain words, without statistics'}
+          </a>
+        </li>
+        <li>
+          <a href={handoutLink(sitting, false)}>Handout, questions only</a>
+        </li>
+        <li>
+          <a href={handoutLink(sitting, true)}>Handout with answers</a>
+        </li>
+        <li>
+          <a href={recordLink(sitting)}>Record of this sitting</a>
+        </li>
+      </ul>
+      {own.length > 0 ? (
+        <section aria-labelledby="own">
+          <h2 id="own">From your brief: {briefTitle}</h2>
+          <ExerciseList sitting={sitting} exercises={own} />
+        </section>
+      ) : null}
+      <section aria-labelledby="standard">
+        <h2 id="standard">On practice packs</h2>
+        <ExerciseList sitting={sitting} exercises={standard} />
+      </section>
+      {own.length === 0 && !sitting.present ? (
+        <section aria-labelledby="make">
+          <h2 id="make">From a brief of your own</h2>
+          <p>
+            Any brief makes its own exercises: fill in the <a href="/brief">brief</a> and come back from
+            there, or take an example.
+          </p>
+          <ul>
+            {demos.map(({ title, packed }) => (
+              <li>
+                <a href={listLink({ ...sitting, packed })}>{title}</a>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
+    </Page>
+  )
+}
+
+function ExerciseList({ sitting, exercises }: { sitting: Sitting; exercises: readonly ListedExercise[] }) {
+  return (
+    <ol class="exercise-list">
+      {exercises.map(({ id, title, teaches, questions, timed, done }) => (
+        <li>
+          <a href={exerciseLink(sitting, id)}>{title}</a>
+          <p>
+            {teaches}{' '}
+            <span class="small">
+              {questions === 1 ? 'One question' : `${questions} questions`}
+              {timed ? ', against the clock' : ''}
+              {done ? '; done in this sitting' : ''}.
+            </span>
+          </p>
+        </li>
+      ))}
+    </ol>
+  )
+}

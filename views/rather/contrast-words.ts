@@ -1,0 +1,39 @@
+import type { Contrast } from '../../src/contract/reasoning.ts'
+import { sizeWords } from '../words/size.ts'
+import { MEETS_WORDS } from '../words/verdict.ts'
+
+type SizeRow = Contrast['sizes'][number]
+type RuleRow = Contrast['rules'][number]
+
+/** "2.5 / 3.0 mm, yes": expected, promise no better than, and whether the size asked is met. */
+export function sideWords({ expectedMm, cautiousMm, meets }: SizeRow, side: 0 | 1): string {
+  if (expectedMm[side] === null) return `none, ${MEETS_WORDS[meets[side]].words}`
+  return `${sizeWords(expectedMm[side])} / ${sizeWords(cautiousMm[side])} mm, ${MEETS_WORDS[meets[side]].words}`
+}
+
+/** Rows of one rule in one row, with the contaminants it speaks of. */
+export interface RuleLine extends Omit<RuleRow, 'contaminant'> {
+  readonly contaminants: readonly number[]
+}
+
+/** A rule said once, whatever the number of contaminants it comes out the same for. */
+export function ruleLines(rules: readonly RuleRow[]): RuleLine[] {
+  const lines = new Map<string, RuleLine & { contaminants: number[] }>()
+  for (const { contaminant, ...row } of rules) {
+    const key = `${row.rule} ${row.outcomes.join(' ')}`
+    const line = lines.get(key) ?? { ...row, contaminants: [] }
+    if (contaminant !== null) line.contaminants.push(contaminant)
+    lines.set(key, line)
+  }
+  return [...lines.values()]
+}
+
+const OUTCOME_WORDS = {
+  fired: 'fired',
+  'not-fired': 'did not fire',
+  unknown: 'not known',
+  'not-applicable': 'does not apply',
+} as const
+
+export const outcomeWords = (outcome: RuleRow['outcomes'][number]): string =>
+  outcome === null ? 'not asked' : OUTCOME_WORDS[outcome]

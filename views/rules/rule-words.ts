@@ -1,0 +1,33 @@
+import type { Outcome, RuleCard } from './rule-card.ts'
+
+export const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {
+  fired: 'fired',
+  'not-fired': 'did not fire',
+  unknown: 'not known, a value is missing',
+  'not-applicable': 'does not apply here',
+}
+
+export const EFFECT_WORDS: Readonly<Record<RuleCard['type'], string>> = {
+  excludes: 'excludes',
+  weakens: 'speaks against',
+  favours: 'speaks for',
+  requires: 'asks for something',
+  places: 'says where',
+  tests: 'asks for a test',
+  warns: 'warns',
+}
+
+/** What a rule is asked of, in words. */
+export const GROUND_WORDS: Readonly<Record<string, string>> = {
+  brief: 'the brief as a whole',
+  point: 'an inspection point',
+  xray: 'x-ray machines',
+  coil: 'metal detectors (balanced coil)',
+  'static-field': 'magnetic-field detectors',
+  optical: 'optical sorters',
+  magnet: 'magnets',
+  sieve: 'sieves',
+  density: 'density separators',
+}
+
+export const groundWords = (ground: string): string => GROUND_WORDS[ground] ?? ground

@@ -1,0 +1,17 @@
+import type { Series } from '../../src/trade-offs/size-against.ts'
+
+/** What the lines and areas of a size picture mean. */
+export function HowToRead({ series }: { series: readonly Series[] }) {
+  const skipped = series.some((one) => one.steps.some(({ cautiousKnown }) => !cautiousKnown))
+  return (
+    <p class="small">
+      Thick line: expected. Grey up from it: promise no better than its upper edge; hatched to the top where
+      nothing can be promised. Thin line: best possible. A break is a place without a size, with the reason
+      under it. A step in a curve is the machine changing its setting for the contaminant it finds hardest.
+      {skipped
+        ? ' What can be promised takes longest to compute and is worked out at every other point.'
+        : ''}{' '}
+      Expected and promised sizes are provisional.
+    </p>
+  )
+}
