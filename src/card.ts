@@ -1,18 +1,14 @@
-import { assessDetector } from './advice/assess-machine.ts'
-import { lineUp } from './advice/line-up.ts'
+import { type Bench, benchOf, CardError, xrayMachines } from './card-bench.ts'
 import { encodePng } from './charts/png.ts'
-import type { Brief, Placement, Point, XrayMachine } from './contract/index.ts'
-import type { Refusal } from './xray/assessment.ts'
-import { buildOf } from './xray/exposure.ts'
+import type { Brief, Placement } from './contract/index.ts'
 import { type CardRow, placementWords, rowWords } from './xray/image/card-layout.ts'
+import type { CardRun } from './xray/image/card-run.ts'
 import { cardSizes } from './xray/image/card-sizes.ts'
-import { type ExposedPack, exposePack } from './xray/image/exposed-pack.ts'
 import type { PictureKind, ReadSheet } from './xray/image/machine-card.ts'
-import { type CardPacks, type CardRun, cardPacks, runCard } from './xray/image/test-card.ts'
+import { type CardPacks, cardPacks, runCard } from './xray/image/test-card.ts'
 import { PRACTICE } from './xray/practice.ts'
-import { settingAt } from './xray/settings.ts'
 
-export type { CardRun }
+export { CardError, type CardRun }
 
 export interface CardOptions {
   /** Whole number; the same seed gives the same bytes. 1 unless given. */
@@ -75,15 +71,12 @@ export interface Card {
   readonly notes: readonly string[]
 }
 
-/** What was asked for cannot be: the message says what was given and what is allowed. */
-export class CardError extends Error {}
-
 const NOTES: readonly string[] = [
   'Simulated: drawn and read by calculation. Nothing was x-rayed; a test on the real product decides.',
   'Found and missed are counted from the picture: filters in the noise measured on the picture itself.',
   'Not drawn: scatter, folds, seams and clips, charge sharing, belt joins, operator error.',
   'A card on the pack flatters light plastics: inside, a piece no denser than the food looks like a void.',
-  'The threshold takes noise for Gaussian. In coarse grain at one energy, grains that lie on one another give more false alarms than it allows; a machine would be set blunter until they stop.',
+  'The threshold takes the noise for Gaussian. In coarse grain, pieces of food that lie on one another give more false alarms than it allows; a machine would be set blunter until they stop.',
 ]
 
 /** Simulated test cards of a brief: the same packs and pieces before every x-ray machine of one point. */
@@ -96,7 +89,9 @@ export function cardOf(brief: Brief, options: CardOptions = {}): Card {
   const asked: Brief = options.placement
     ? { ...brief, contaminants: brief.contaminants.map((c) => ({ ...c, placement: options.placement! })) }
     : brief
-  const benches = xrayMachines(asked, point, options.equipment).map((m) => benchOf(asked, index, m, options))
+  const benches = xrayMachines(asked, point, options.equipment).map((m) =>
+    benchOf(asked, index, m, options.kV?.[m.id]),
+  )
   const running = benches.filter((bench) => bench.leftOut === '')
   const rows = asked.contaminants.map((what, c): CardRow => {
     const own = options.sizesMm?.[c]
@@ -133,58 +128,6 @@ export function cardOf(brief: Brief, options: CardOptions = {}): Card {
 function leftOffNote({ leftOff, beam }: CardPacks): string[] {
   const side = beam === 'down' ? 'from above' : 'from the side'
   return leftOff > 0 ? [`${leftOff} pieces found no room on the packs seen ${side} and were left off.`] : []
-}
-
-interface Bench {
-  readonly machine: XrayMachine
-  readonly exposed: ExposedPack
-  readonly expectedMm: readonly (number | null)[]
-  readonly leftOut: string
-}
-
-function xrayMachines(brief: Brief, point: Point, ids: readonly string[] | undefined): XrayMachine[] {
-  const all = lineUp(brief, point.stage).flatMap(({ machine }) =>
-    machine.family === 'xray' ? [machine] : [],
-  )
-  const known = all.map((machine) => machine.id)
-  for (const id of ids ?? []) {
-    if (!known.includes(id))
-      throw new CardError(
-        `${JSON.stringify(id)} is no x-ray machine of this point; it has ${known.join(', ') || 'none'}`,
-      )
-  }
-  if (all.length === 0)
-    throw new CardError(`no x-ray machine of this brief stands at "${point.name}"; a card needs one`)
-  return ids ? all.filter((machine) => ids.includes(machine.id)) : all
-}
-
-/** A machine set up before the point: its setting as the advice chooses it, or at the voltage asked for. */
-function benchOf(brief: Brief, index: number, machine: XrayMachine, options: CardOptions): Bench {
-  const point = brief.points[index]!
-  const done = assessDetector(brief, index, { machine, ranked: true, burden: 0 })
-  if (done?.assessed.family !== 'xray') throw new Error(`${machine.id} was assessed as no x-ray machine`)
-  const { assessment } = done.assessed
-  const build = buildOf(machine)
-  const kV = options.kV?.[machine.id]
-  const setting = kV === undefined ? assessment.setting : settingAt(machine, build, kV, point.speedMPerMin)
-  const exposed = exposePack(machine, build, point, setting)
-  const dark = exposed.channels.count === 0 ? 'no radiation gets through this pack' : ''
-  return {
-    machine,
-    exposed,
-    expectedMm: assessment.findings.map((finding) => finding.expectedMm),
-    leftOut: assessment.refusals.map(refusalWords).join('; ') || dark,
-  }
-}
-
-function refusalWords({ id, given, allowed, unit }: Refusal): string {
-  const what =
-    id === 'too-wide'
-      ? 'the pack is too wide'
-      : id === 'too-high'
-        ? 'the pack is too high'
-        : 'the beam does not reach the edges'
-  return `${what}: ${Math.round(given)} ${unit}, at most ${Math.round(allowed)} ${unit}`
 }
 
 function machineCard(

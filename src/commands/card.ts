@@ -1,28 +1,11 @@
 import { mkdir, stat, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
-import { type Card, CardError, type CardOptions, type CardRun, cardOf } from '../card.ts'
+import { type Card, CardError, type CardOptions, cardOf } from '../card.ts'
+import { runsCsv } from '../card-runs.ts'
 import type { Brief } from '../contract/index.ts'
 import { InputError } from './input.ts'
 import { loadBrief } from './load-brief.ts'
-
-/** Columns of a table of test runs, in their order. */
-export const RUN_COLUMNS = [
-  'equipment',
-  'piece',
-  'material',
-  'shape',
-  'sizeMm',
-  'lengthMm',
-  'faceMm2',
-  'placement',
-  'position',
-  'runs',
-  'found',
-  'signal',
-  'threshold',
-  'note',
-] as const satisfies readonly (keyof CardRun)[]
 
 const MOST_RUNS = 200
 const MOST_SEED = 2 ** 31 - 1
@@ -109,16 +92,6 @@ async function mustBeFolder(path: string): Promise<void> {
   if (there && !there.isDirectory()) throw new InputError(`--out must be a folder; ${path} is a file`)
 }
 
-/** Runs as CSV text (RFC 4180: comma, CRLF, quotes where needed). */
-export function runsCsv(runs: readonly CardRun[]): string {
-  const cell = (value: string | number | null) => {
-    const text = value === null ? '' : String(value)
-    return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
-  }
-  const lines = [RUN_COLUMNS.join(','), ...runs.map((run) => RUN_COLUMNS.map((c) => cell(run[c])).join(','))]
-  return `${lines.join('\r\n')}\r\n`
-}
-
 /** The card without its pictures' bytes: they stand beside it as files. */
 function cardJson(card: Card): string {
   const machines = card.machines.map((machine) => ({
@@ -136,7 +109,7 @@ async function write(card: Card, folder: string): Promise<void> {
   for (const machine of card.machines) {
     for (const picture of machine.pictures) await writeFile(join(folder, `${picture.name}.png`), picture.png)
   }
-  await writeFile(join(folder, 'runs.csv'), runsCsv(card.machines.flatMap((machine) => machine.runs)))
+  await writeFile(join(folder, 'runs.csv'), runsCsv(card))
   await writeFile(join(folder, 'card.json'), cardJson(card))
 }
 

@@ -5,12 +5,13 @@ import type { FragmentAnswer, FragmentOption } from '../contract/index.ts'
 function optionLines(option: FragmentOption): string[] {
   const where = option.installed ? '' : ' (not named in the brief; if it stood here)'
   const any =
-    option.chanceAnyOrientation === null || option.excluded !== ''
+    option.chanceAnyOrientation === null
       ? []
       : [`over random orientations: ${optionChance({ ...option, chance: option.chanceAnyOrientation })}`]
+  const head = `  ${option.label} [${option.equipment}]: ${optionChance(option)}${where}`
+  if (option.excluded) return [head, `      ${option.excluded}`]
   return [
-    `  ${option.label} [${option.equipment}]: ${optionChance(option)}${where}`,
-    ...(option.excluded ? [`      ${option.excluded}`] : []),
+    head,
     ...(option.settings ? [`      at ${option.settings}`] : []),
     ...any.map((line) => `      ${line}`),
     ...option.because.map((line) => `      ${line}`),

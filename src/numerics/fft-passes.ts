@@ -125,41 +125,9 @@ const pass3: Pass = (plan, sign, length, stride, xr, xi, yr, yi) => {
   }
 }
 
-/** Rotations of a butterfly of five: cos and −sin of 2π·j·k/5, row by row. */
-const FIFTHS = Array.from({ length: 25 }, (_, i) => (-2 * Math.PI * Math.floor(i / 5) * (i % 5)) / 5)
-const FIFTH_COSINE = FIFTHS.map(Math.cos)
-const FIFTH_SINE = FIFTHS.map(Math.sin)
-
-/** Radix 5, written plainly. */
-const pass5: Pass = (plan, sign, length, stride, xr, xi, yr, yi) => {
-  const m = length / 5
-  const turn = plan.n / length
-  for (let p = 0; p < m; p++) {
-    for (let k = 0; k < 5; k++) {
-      const wr = plan.cosine[k * p * turn]!
-      const wi = sign * plan.sine[k * p * turn]!
-      const to = stride * (5 * p + k)
-      for (let q = 0; q < stride; q++) {
-        let sumR = 0
-        let sumI = 0
-        for (let j = 0; j < 5; j++) {
-          const at = stride * (p + j * m) + q
-          const cr = FIFTH_COSINE[j * 5 + k]!
-          const ci = sign * FIFTH_SINE[j * 5 + k]!
-          sumR += xr[at]! * cr - xi[at]! * ci
-          sumI += xr[at]! * ci + xi[at]! * cr
-        }
-        yr[to + q] = sumR * wr - sumI * wi
-        yi[to + q] = sumR * wi + sumI * wr
-      }
-    }
-  }
-}
-
 /** The passes by radix. */
 export const PASSES = new Map<number, Pass>([
   [2, pass2],
   [3, pass3],
   [4, pass4],
-  [5, pass5],
 ])

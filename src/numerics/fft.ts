@@ -1,21 +1,21 @@
 import { PASSES, type Plan } from './fft-passes.ts'
 
 /**
- * Discrete Fourier transform of lengths made of the factors 2, 3, 4 and 5, without reordering at the end
+ * Discrete Fourier transform of lengths made of the factors 2, 3 and 4, without reordering at the end
  * (self-sorting form of T. G. Stockham 1966, AFIPS 28:229; as in Van Loan 1992, Computational Frameworks for
  * the FFT). Sign −i forwards, +i backwards; neither direction divides by the length.
  */
 function radicesOf(n: number): number[] {
   const radices: number[] = []
   let rest = n
-  for (const radix of [4, 2, 3, 5]) {
+  for (const radix of [4, 2, 3]) {
     while (rest % radix === 0) {
       radices.push(radix)
       rest /= radix
     }
   }
   if (n < 1 || rest !== 1)
-    throw new RangeError(`a transform length must be a product of 2, 3 and 5; ${n} was given`)
+    throw new RangeError(`a transform length must be a product of 2 and 3; ${n} was given`)
   return radices
 }
 
@@ -36,7 +36,7 @@ function planOf(n: number): Plan {
   return plan
 }
 
-/** Smallest length of at least n that is a product of 2 and 3 (fives are slower). */
+/** Smallest length of at least n that is a product of 2 and 3. */
 export function fastLength(n: number): number {
   let length = Math.max(1, Math.ceil(n))
   for (; ; length++) {
@@ -126,4 +126,37 @@ export function fft2d(
       }
     }
   }
+}
+
+/**
+ * Transforms of two real pictures from one complex transform: given the first as real and the second as
+ * imaginary part, re and im become the first's transform, and the second's is returned.
+ */
+export function fftOfTwo(
+  re: Float64Array,
+  im: Float64Array,
+  columns: number,
+  rows: number,
+): { re: Float64Array; im: Float64Array } {
+  fft2d(re, im, columns, rows)
+  const secondRe = new Float64Array(re.length)
+  const secondIm = new Float64Array(re.length)
+  for (let row = 0; row < rows; row++) {
+    const mirrorRow = row === 0 ? 0 : rows - row
+    for (let column = 0; column < columns; column++) {
+      const at = row * columns + column
+      const mirror = mirrorRow * columns + (column === 0 ? 0 : columns - column)
+      if (mirror < at) continue
+      const [a, b, c, d] = [re[at]!, im[at]!, re[mirror]!, im[mirror]!]
+      re[at] = (a + c) / 2
+      im[at] = (b - d) / 2
+      re[mirror] = (a + c) / 2
+      im[mirror] = (d - b) / 2
+      secondRe[at] = (b + d) / 2
+      secondIm[at] = (c - a) / 2
+      secondRe[mirror] = (b + d) / 2
+      secondIm[mirror] = (a - c) / 2
+    }
+  }
+  return { re: secondRe, im: secondIm }
 }

@@ -91,14 +91,12 @@ const PLATE_KEEPS = 0.4
 
 /** Prints white words on a darkened strip of the picture, which stays visible underneath. */
 export function printOnPlate(canvas: Canvas, text: string, x: number, y: number, scale: number): void {
-  const left = Math.round(x) - 2
-  const top = Math.round(y) - 2
-  for (let row = Math.max(0, top); row < Math.min(canvas.heightPx, top + LETTER_HEIGHT * scale + 4); row++) {
-    for (
-      let column = Math.max(0, left);
-      column < Math.min(canvas.widthPx, left + textWidth(text, scale) + 4);
-      column++
-    ) {
+  const left = Math.max(0, Math.round(x) - 2)
+  const top = Math.max(0, Math.round(y) - 2)
+  const right = Math.min(canvas.widthPx, Math.round(x) + textWidth(text, scale) + 2)
+  const bottom = Math.min(canvas.heightPx, Math.round(y) + LETTER_HEIGHT * scale + 2)
+  for (let row = top; row < bottom; row++) {
+    for (let column = left; column < right; column++) {
       const at = row * canvas.widthPx + column
       canvas.values[at] = canvas.values[at]! * PLATE_KEEPS
     }

@@ -35,6 +35,10 @@ export interface PathMaps {
   readonly container: ContainerMaps
 }
 
+/** The frame is a multiple of this, so that machines of usual pixel sizes share one grid of cells, mm. */
+const FRAME_STEP_MM = 2
+const roundedUp = (mm: number) => FRAME_STEP_MM * Math.ceil(mm / FRAME_STEP_MM - 1e-9)
+
 /** Draws a pack of a point under a beam. */
 export function drawPack(point: Point, beam: 'down' | 'side', seed: number): DrawnPack {
   const view = viewOf(point, beam)
@@ -42,8 +46,8 @@ export function drawPack(point: Point, beam: 'down' | 'side', seed: number): Dra
   const frame = {
     leftMm: -around.sides,
     topMm: -around.top,
-    widthMm: view.uMm + 2 * around.sides,
-    heightMm: view.vMm + around.top + around.bottom,
+    widthMm: roundedUp(view.uMm + 2 * around.sides),
+    heightMm: roundedUp(view.vMm + around.top + around.bottom),
   }
   const area = rasterOver(frame.leftMm, frame.topMm, frame.widthMm + 2, frame.heightMm + 2, 1)
   return {
@@ -70,7 +74,7 @@ export function gridsFor(
 
 /** Paths on a grid; kept, because machines of one pixel size share them. */
 export function pathMaps(pack: DrawnPack, cells: Raster): PathMaps {
-  const key = `${cells.pitchMm}/${cells.columns}/${cells.rows}`
+  const key = `${cells.pitchMm.toFixed(6)}/${cells.columns}/${cells.rows}`
   let maps = pack.maps.get(key)
   if (!maps) {
     maps = {

@@ -4,22 +4,28 @@ import type { NoiseInverse } from './noise-inverse.ts'
 import { type Kind, pixelTransfer, type Template, templateAt, templateOf } from './template.ts'
 
 /** Share of the best possible strength a filter must keep to stand in for another (judgement). */
-export const STANDS_IN = 0.88
+export const STANDS_IN = 0.8
 /** The same for a first look that only has to find what stands out. */
 export const STANDS_IN_ROUGHLY = 0.6
-/** Sizes a filter is made for, as multiples of the size it can just find. */
-const SIZE_STEPS = [1, 1.7, 2.9]
+/** Sizes a filter may be made for: from the size found every second time upwards by this factor. */
+const SIZE_STEP = 1.25
+/** What is this many times stronger than it need be is found by a filter that does not quite fit. */
+const AMPLE = 2
+/** What is this many times stronger than it need be asks for no filter of its own. */
+const FAR_ABOVE = 4
 const WIRE_ANGLES = [0, Math.PI / 4, Math.PI / 2, (3 * Math.PI) / 4]
 const SMALLEST_MM = 0.2
-const LARGEST_MM = 8
+/** No filter is made for larger things: it would answer to grains, and smaller ones see those things too. */
+const LARGEST_MM = 5
 const SIZES_TRIED = 28
 /** Frequency points per axis (half plane) on which filters are compared. */
 const GRID = 16
 
 interface Sampled {
   readonly template: Template
-  /** Template times MTF on the comparison grid, [point][channel]. */
+  /** Template times MTF on the comparison grid, and K⁻¹ of it, [point][channel]. */
   readonly values: Float64Array
+  readonly filter: Float64Array
   readonly strength: number
 }
 
@@ -52,27 +58,28 @@ class Comparison {
   }
 
   sample(template: Template): Sampled {
-    const n = this.#inverse.channels
-    const values = new Float64Array(this.#fu.length * n)
-    for (let q = 0; q < this.#fu.length; q++) {
+    const { channels: n, values: inverse } = this.#inverse
+    const points = this.#fu.length
+    const values = new Float64Array(points * n)
+    const filter = new Float64Array(points * n)
+    for (let q = 0; q < points; q++) {
       for (let c = 0; c < n; c++)
         values[q * n + c] = this.#transfer[q]! * templateAt(template, c, this.#fu[q]!, this.#fv[q]!)
+      const base = this.#rows[q]! * n * n
+      for (let i = 0; i < n; i++) {
+        for (let j = 0; j < n; j++) filter[q * n + i]! += inverse[base + i * n + j]! * values[q * n + j]!
+      }
     }
-    const sampled = { template, values, strength: 0 }
-    return { ...sampled, strength: Math.sqrt(this.product(sampled, sampled)) }
+    const sampled = { template, values, filter, strength: 0 }
+    return { ...sampled, strength: Math.sqrt(Math.max(0, this.product(sampled, sampled))) }
   }
 
   /** ∬ Sᵀ K⁻¹ S′ over the pixel's frequencies. */
   product(one: Sampled, other: Sampled): number {
-    const { channels: n, values: inverse } = this.#inverse
+    const { filter } = one
+    const { values } = other
     let sum = 0
-    for (let q = 0; q < this.#rows.length; q++) {
-      const base = this.#rows[q]! * n * n
-      for (let i = 0; i < n; i++) {
-        for (let j = 0; j < n; j++)
-          sum += one.values[q * n + i]! * inverse[base + i * n + j]! * other.values[q * n + j]!
-      }
-    }
+    for (let i = 0; i < filter.length; i++) sum += filter[i]! * values[i]!
     return sum * this.#weight
   }
 
@@ -83,9 +90,11 @@ class Comparison {
 }
 
 /**
- * The filters a machine would run on this picture: for every kind those of the sizes around the smallest it
- * can find in the measured noise (strength z + 1.3), four directions for wires; one filter stands in for
- * several where it keeps 88 % of their strength. At most one per kind, size and direction.
+ * The filters a machine would run on this picture: for every kind those of all sizes from the one it finds
+ * every second time in the measured noise (strength z) up to four times that strength, four directions for
+ * wires. One filter stands in for
+ * another where it keeps a share of its strength or leaves it twice the strength needed; as few as possible
+ * are kept, one after the other the one that stands in for most.
  */
 export function chooseFilters(
   exposed: ExposedPack,
@@ -99,18 +108,21 @@ export function chooseFilters(
   const wanted: Sampled[] = []
   for (const kind of kinds) {
     if (kind.looksLikeVoid) continue
-    const just = justFound(comparison, curve, kind, z + 1.3)
+    const just = justFound(comparison, curve, kind, z)
     if (just === null) continue
     const angles = kind.seen.shape === 'wire' ? WIRE_ANGLES : [0]
-    for (const step of SIZE_STEPS) {
+    for (let sizeMm = just; sizeMm <= LARGEST_MM; sizeMm *= SIZE_STEP) {
       for (const angle of angles) {
-        const one = comparison.template(curve, kind, Math.min(LARGEST_MM, just * step), angle)
-        if (one.strength > 0) wanted.push(one)
+        const one = comparison.template(curve, kind, sizeMm, angle)
+        if (one.strength > 0 && one.strength <= FAR_ABOVE * z) wanted.push(one)
       }
     }
   }
   const covers = wanted.map((one) =>
-    wanted.map((other) => comparison.product(one, other) >= standsIn * one.strength * other.strength),
+    wanted.map(
+      (other) =>
+        comparison.product(one, other) >= one.strength * Math.min(standsIn * other.strength, AMPLE * z),
+    ),
   )
   const open = new Set(wanted.keys())
   const chosen: Template[] = []

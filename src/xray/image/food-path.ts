@@ -7,7 +7,7 @@ import { grainShape } from './grain-shapes.ts'
 import { randomStream } from './random.ts'
 import { addField, type RandomField, randomFields } from './random-field.ts'
 import { columnMm, type Raster, rowMm } from './raster.ts'
-import { depthAtMm, holds, innerRectangle, isRead, type View } from './view.ts'
+import { depthAtMm, innerRectangle, isRead, type View } from './view.ts'
 
 /** Beyond so many grains the bed is drawn as a random surface with the same noise power (they average out). */
 export const MOST_GRAINS = 40_000
@@ -52,11 +52,17 @@ const SAMPLED = 3
 function evenPath(view: View, packing: number, raster: Raster): Float32Array {
   const even = new Float32Array(raster.columns * raster.rows)
   const full = innerRectangle(view, view.edgeMm)
-  for (let row = 0, at = 0; row < raster.rows; row++) {
+  const within = Array.from({ length: raster.columns }, (_, column) => columnMm(raster, column))
+  const from = within.findIndex((u) => u >= full.fromU)
+  const to = within.findLastIndex((u) => u <= full.toU)
+  for (let row = 0; row < raster.rows; row++) {
     const v = rowMm(raster, row)
-    for (let column = 0; column < raster.columns; column++, at++) {
-      const u = columnMm(raster, column)
-      even[at] = packing * (holds(full, u, v) ? view.depthMm : depthAtMm(view, u, v))
+    const at = row * raster.columns
+    const filled = from >= 0 && v >= full.fromV && v <= full.toV
+    if (filled) even.fill(packing * view.depthMm, at + from, at + to + 1)
+    for (let column = 0; column < raster.columns; column++) {
+      if (filled && column === from) column = to + 1
+      if (column < raster.columns) even[at + column] = packing * depthAtMm(view, within[column]!, v)
     }
   }
   return even
@@ -84,6 +90,11 @@ export function foodPathMm(food: DrawnFood, raster: Raster): Float32Array {
       }
     }
     if (drawn > 0) for (let i = 0; i < path.length; i++) path[i]! *= wanted / drawn
+  }
+  if (grains.length === 0) {
+    addField(path, raster, food.surface, 1)
+    for (let i = 0; i < path.length; i++) if (even[i] === 0 || path[i]! < 0) path[i] = 0
+    return path
   }
   const bumps = new Float32Array(path.length)
   addField(bumps, raster, food.surface, 1)

@@ -1,4 +1,4 @@
-import { fft2d } from '../../numerics/fft.ts'
+import { fftOfTwo } from '../../numerics/fft.ts'
 import type { ReadArea } from './read-area.ts'
 
 /**
@@ -18,6 +18,9 @@ export interface MeasuredNoise {
 /** Least side of a patch, mm, so that the grain's own scale is resolved (judgement). */
 const PATCH_MM = 40
 const SMALLEST_PATCH_PX = 32
+const LOWER_SHARE = 0.25
+/** Share of a patch's window that must be usable. */
+const LEAST_USABLE = 0.3
 
 /** Side of the patches in pixels: a power of two that fits the area. */
 export function patchSide(area: ReadArea): number {
@@ -28,8 +31,8 @@ export function patchSide(area: ReadArea): number {
 }
 
 /**
- * Measures the noise over the pixels that are usable (1). `robust` takes the median over patches instead of
- * the mean, for a picture whose pieces are not known yet, and fewer patches.
+ * Measures the noise over the pixels that are usable (1). `robust` takes the lower quartile over patches instead
+ * of the mean, for a picture whose pieces are not known yet (most patches may hold some), and fewer patches.
  */
 export function measureNoise(area: ReadArea, usable: Uint8Array, robust: boolean): MeasuredNoise {
   const { columns, rows, pitchMm } = area.pixels
@@ -47,14 +50,20 @@ export function measureNoise(area: ReadArea, usable: Uint8Array, robust: boolean
   }
   const spectra: Float64Array[] = []
   const weights: number[] = []
-  const re = area.channels.map(() => new Float64Array(side * side))
-  const im = area.channels.map(() => new Float64Array(side * side))
   const step = robust ? side : side / 2
   for (const top of starts(rows, side, step)) {
     for (const left of starts(columns, side, step)) {
-      const weight = takePatch(area, usable, left, top, side, hann, re, im)
-      if (weight === 0) continue
-      for (let c = 0; c < n; c++) fft2d(re[c]!, im[c]!, side, side)
+      const patch = takePatch(area, usable, left, top, side, hann)
+      if (!patch) continue
+      const { weight, pictures } = patch
+      const re: Float64Array[] = []
+      const im: Float64Array[] = []
+      for (let c = 0; c < n; c += 2) {
+        const first = { re: pictures[c]!, im: pictures[c + 1] ?? new Float64Array(side * side) }
+        const second = fftOfTwo(first.re, first.im, side, side)
+        re.push(first.re, second.re)
+        im.push(first.im, second.im)
+      }
       const rows = new Float64Array(rings * n * n)
       const scale = (pitchMm * pitchMm) / weight
       for (let at = 0; at < side * side; at++) {
@@ -91,7 +100,7 @@ function starts(length: number, side: number, step: number): number[] {
   return Array.from({ length: steps + 1 }, (_, i) => Math.round(((length - side) * i) / steps))
 }
 
-/** Fills a windowed patch with its own mean taken off; gives the window's weight, 0 where too little is usable. */
+/** A windowed patch of every channel, its own mean taken off, and the window's weight; null where too little is usable. */
 function takePatch(
   area: ReadArea,
   usable: Uint8Array,
@@ -99,13 +108,11 @@ function takePatch(
   top: number,
   side: number,
   hann: Float64Array,
-  re: readonly Float64Array[],
-  im: readonly Float64Array[],
-): number {
+): { weight: number; pictures: Float64Array[] } | null {
   const { columns, rows } = area.pixels
   const window = new Float64Array(side * side)
   let sum = 0
-  let squared = 0
+  let weight = 0
   for (let y = 0; y < side; y++) {
     const row = top + y
     if (row < 0 || row >= rows) continue
@@ -115,31 +122,33 @@ function takePatch(
       const w = hann[x]! * hann[y]!
       window[y * side + x] = w
       sum += w
-      squared += w * w
+      weight += w * w
     }
   }
-  const full = ((3 / 8) * side) ** 2
-  if (squared < 0.3 * full) return 0
-  area.channels.forEach((channel, c) => {
+  if (weight < LEAST_USABLE * ((3 / 8) * side) ** 2) return null
+  const pictures = area.channels.map((channel) => {
+    const values = new Float64Array(side * side)
     let mean = 0
-    const [r, i] = [re[c]!, im[c]!]
-    i.fill(0)
-    for (let at = 0; at < window.length; at++) {
-      const w = window[at]!
-      r[at] = w === 0 ? 0 : channel[(top + Math.floor(at / side)) * columns + left + (at % side)]!
-      mean += w * r[at]!
+    for (let y = 0, at = 0; y < side; y++) {
+      const from = (top + y) * columns + left
+      for (let x = 0; x < side; x++, at++) {
+        const w = window[at]!
+        if (w === 0) continue
+        values[at] = channel[from + x]!
+        mean += w * values[at]!
+      }
     }
     mean /= sum
-    for (let at = 0; at < window.length; at++) r[at] = window[at]! * (r[at]! - mean)
+    for (let at = 0; at < window.length; at++) values[at] = window[at]! * (values[at]! - mean)
+    return values
   })
-  return squared
+  return { weight, pictures }
 }
 
 function over(spectra: readonly Float64Array[], weights: readonly number[], at: number, robust: boolean) {
   if (robust) {
     const sorted = spectra.map((s) => s[at]!).sort((a, b) => a - b)
-    const middle = sorted.length >> 1
-    return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2
+    return sorted[Math.floor(LOWER_SHARE * (sorted.length - 1))]!
   }
   let sum = 0
   let total = 0

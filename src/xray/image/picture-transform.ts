@@ -1,4 +1,4 @@
-import { fastLength, fft2d } from '../../numerics/fft.ts'
+import { fastLength, fftOfTwo } from '../../numerics/fft.ts'
 import { backgroundFor, backgroundPasses } from './background.ts'
 import type { ExposedPack } from './exposed-pack.ts'
 import { noiseStepPerMm } from './noise-inverse.ts'
@@ -22,20 +22,28 @@ export interface PictureTransform {
 /** Room around the area so that a filter does not reach across to the other side, mm. */
 const APART_MM = 8
 
-/** Transforms the channels of a read area. */
+/** Transforms the channels of a read area, two at a time. */
 export function transformPicture(exposed: ExposedPack, area: ReadArea): PictureTransform {
   const { pixels } = area
   const columns = fastLength(pixels.columns + APART_MM / pixels.pitchMm)
   const rows = fastLength(pixels.rows + APART_MM / pixels.pitchMm)
   const u = axis(exposed, columns)
   const v = axis(exposed, rows)
-  const channels = area.channels.map((channel) => {
-    const re = new Float64Array(columns * rows)
-    const im = new Float64Array(columns * rows)
-    for (let row = 0; row < pixels.rows; row++) {
-      re.set(channel.subarray(row * pixels.columns, (row + 1) * pixels.columns), row * columns)
+  const laid = (channel: Float32Array | undefined) => {
+    const room = new Float64Array(columns * rows)
+    for (let row = 0; channel && row < pixels.rows; row++) {
+      room.set(channel.subarray(row * pixels.columns, (row + 1) * pixels.columns), row * columns)
     }
-    fft2d(re, im, columns, rows)
+    return room
+  }
+  const channels: { re: Float64Array; im: Float64Array }[] = []
+  for (let c = 0; c < area.channels.length; c += 2) {
+    const first = { re: laid(area.channels[c]), im: laid(area.channels[c + 1]) }
+    const second = fftOfTwo(first.re, first.im, columns, rows)
+    channels.push(first)
+    if (c + 1 < area.channels.length) channels.push(second)
+  }
+  for (const { re, im } of channels) {
     for (let row = 0, at = 0; row < rows; row++) {
       for (let column = 0; column < columns; column++, at++) {
         const gain = u.transfer[column]! * v.transfer[row]! * (1 - u.slow[column]! * v.slow[row]!)
@@ -43,8 +51,7 @@ export function transformPicture(exposed: ExposedPack, area: ReadArea): PictureT
         im[at]! *= gain
       }
     }
-    return { re, im }
-  })
+  }
   const stepOf = new Uint16Array(columns * rows)
   const perStep = 1 / noiseStepPerMm(exposed.objectPixelMm)
   for (let row = 0, at = 0; row < rows; row++) {

@@ -44,6 +44,13 @@ export function pixelTaps(cellsPerPixel: number, pixelMm: number, blurPixels: nu
   return { cellsPerPixel: k, reach, weights: weights.map((w) => w / total) }
 }
 
+/** Working space, used anew by every call; nothing outlives the call that fills it. */
+let room = new Float32Array(0)
+function roomFor(length: number): Float32Array {
+  if (room.length < length) room = new Float32Array(length)
+  return room
+}
+
 /** Cells (columns × rows) into pixels along both axes; cells beyond the edge repeat the last one. */
 export function cellsToPixels(
   cells: Float32Array,
@@ -57,7 +64,7 @@ export function cellsToPixels(
   const wide = columns / k
   const high = rows / k
   const line = new Float64Array(columns + 2 * reach + k)
-  const across = new Float32Array(wide * rows)
+  const across = roomFor(wide * rows)
   for (let row = 0; row < rows; row++) {
     const from = row * columns
     for (let i = 0; i < line.length; i++)

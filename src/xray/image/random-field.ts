@@ -3,9 +3,9 @@ import type { Random } from './random.ts'
 import { columnMm, type Raster, rasterOver, rowMm } from './raster.ts'
 
 /** Spacing at which random surfaces are drawn, mm: their spectrum is spent well before its Nyquist frequency. */
-export const FIELD_PITCH_MM = 1 / 3
+export const FIELD_PITCH_MM = 0.4
 /** Room added so that opposite edges of the (cyclic) field do not resemble each other, mm. */
-const APART_MM = 25
+const APART_MM = 16
 
 /** A drawn random surface on its own coarse grid. */
 export interface RandomField {

@@ -38,7 +38,7 @@ const ROOM_MM = 2.5
 
 /**
  * Reads a radiograph the way a machine does: food cancelled and slow changes taken away; noise measured from
- * the picture (first by medians, then again without what stood out); a filter K⁻¹S per kind of thing; every
+ * the picture (first by lower quartiles, then again without what stood out); a filter K⁻¹S per kind of thing; every
  * answer above the threshold that the false-reject rate, the places and the filters ask for.
  */
 export function readRadiograph(
@@ -61,7 +61,7 @@ export function readRadiograph(
     const inverse = inverseOfMeasured(measureNoise(area, usable, first), area.pixels.pitchMm)
     const standsIn = first ? STANDS_IN_ROUGHLY : STANDS_IN
     const filters = chooseFilters(exposed, curve, kinds, inverse, thresholdFor(1), standsIn)
-    const maps = scoreMaps(area, transform, filters, inverse)
+    const maps = scoreMaps(area, usable, transform, filters, inverse)
     return { filters, scores: bestScores(maps, area.mask.length) }
   }
   const first = look(area.mask, true)

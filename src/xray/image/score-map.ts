@@ -13,14 +13,18 @@ export interface ScoreMap {
 }
 
 const CLIP = 3.5
-/** Every so manieth pixel enters the noise of a map (a prime, so that no column is preferred). */
-const NOISE_EVERY = 3
 /** Standard deviation of a normal variate cut at ±3.5 is this share of the whole one's. */
 const CLIPPED_SHARE = 0.9945
+/** Every so manieth pixel enters the noise of a map (a prime, so that no column is preferred). */
+const NOISE_EVERY = 3
 
-/** Runs the filters K⁻¹S over a read area; the noise each map is divided by is measured on the map. */
+/**
+ * Runs the filters K⁻¹S over a read area; the noise each map is divided by is measured on the map itself, where
+ * pixels are usable (1).
+ */
 export function scoreMaps(
   area: ReadArea,
+  usable: Uint8Array,
   picture: PictureTransform,
   filters: readonly Template[],
   inverse: NoiseInverse,
@@ -34,21 +38,21 @@ export function scoreMaps(
     answerPair(re, im, new Answer(pair[0]!, inverse), pair[1] ? new Answer(pair[1], inverse) : null, picture)
     fft2d(re, im, columns, rows, true)
     pair.forEach((template, second) => {
-      maps.push({ template, ...inNoise(second === 1 ? im : re, columns, area) })
+      maps.push({ template, ...inNoise(second === 1 ? im : re, columns, area, usable) })
     })
   }
   return maps
 }
 
 /** Cuts the read area out of a transformed answer and divides it by its noise. */
-function inNoise(answer: Float64Array, columns: number, area: ReadArea) {
+function inNoise(answer: Float64Array, columns: number, area: ReadArea, usable: Uint8Array) {
   const { pixels, mask } = area
   const scores = new Float32Array(pixels.columns * pixels.rows)
   for (let row = 0; row < pixels.rows; row++) {
     const from = row * columns
     scores.set(answer.subarray(from, from + pixels.columns), row * pixels.columns)
   }
-  const sigma = noiseOf(scores, mask)
+  const sigma = noiseOf(scores, usable)
   for (let at = 0; at < scores.length; at++) scores[at] = mask[at]! > 0 && sigma > 0 ? scores[at]! / sigma : 0
   return { scores, sigma }
 }
@@ -137,7 +141,7 @@ function answerPair(
 }
 
 /** Standard deviation over the mask, what stands out left aside. */
-export function noiseOf(values: Float32Array, mask: Uint8Array): number {
+function noiseOf(values: Float32Array, mask: Uint8Array): number {
   let limit = Number.POSITIVE_INFINITY
   let sigma = 0
   for (let round = 0; round < 4; round++) {

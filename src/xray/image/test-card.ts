@@ -1,6 +1,7 @@
-import type { Contaminant, Placement, Point, Shape } from '../../contract/index.ts'
+import type { Contaminant, Point } from '../../contract/index.ts'
 import { type CardRow, type CardSheet, layCard } from './card-layout.ts'
 import { letterRoomMm } from './card-picture.ts'
+import { type CardRun, cleanRunOf, runOf, type Tally } from './card-run.ts'
 import { type DrawnPack, drawPack } from './drawn-pack.ts'
 import type { ExposedPack } from './exposed-pack.ts'
 import {
@@ -10,30 +11,9 @@ import {
   type SheetPicture,
   sheetPictures,
 } from './machine-card.ts'
-import type { Piece } from './piece.ts'
 import { randomStream } from './random.ts'
 import type { ReadingOptions } from './reading.ts'
 import { viewOf } from './view.ts'
-
-/** One line of a table of test runs: a piece on one machine, or (material empty) packs without pieces. */
-export interface CardRun {
-  readonly equipment: string
-  readonly piece: string
-  readonly material: string
-  readonly shape: Shape | ''
-  readonly sizeMm: number | null
-  readonly lengthMm: number | null
-  readonly faceMm2: number | null
-  readonly placement: Placement | ''
-  readonly position: string
-  readonly runs: number
-  /** Pieces: runs in which it was found. Clean packs: packs rejected. */
-  readonly found: number
-  /** Mean over the runs of the strongest filter answer, standard deviations of the noise; null where not read. */
-  readonly signal: number | null
-  readonly threshold: number | null
-  readonly note: string
-}
 
 /** The packs of one view with the card laid on them; machines of the same view share them. */
 export interface CardPacks {
@@ -100,12 +80,6 @@ export interface MachineCard {
   readonly runs: readonly CardRun[]
 }
 
-interface Tally {
-  readonly piece: Piece
-  found: number
-  signals: number[]
-}
-
 /** Runs the card through a machine. Throws RangeError where the pack leaves nothing to read. */
 export function runCard(exposed: ExposedPack, packs: CardPacks, task: CardTask): MachineCard {
   const pictures: (SheetPicture & { sheet: number })[] = []
@@ -143,36 +117,6 @@ export function runCard(exposed: ExposedPack, packs: CardPacks, task: CardTask):
   return { threshold, filters, found, falseAlarms, pieces, pictures, runs }
 }
 
-const rounded = (value: number, digits: number) => Number(value.toFixed(digits))
-
-function runOf(
-  equipment: string,
-  sheet: number,
-  index: number,
-  { piece, found, signals }: Tally,
-  runs: number,
-  threshold: number,
-  seed: number,
-): CardRun {
-  const mean = signals.length > 0 ? signals.reduce((sum, s) => sum + s, 0) / signals.length : null
-  return {
-    equipment,
-    piece: `${sheet + 1}-${String(index + 1).padStart(2, '0')}`,
-    material: piece.material,
-    shape: piece.shape,
-    sizeMm: piece.sizeMm,
-    lengthMm: piece.shape === 'wire' ? piece.lengthMm : null,
-    faceMm2: piece.shape === 'flake' ? piece.faceMm2 : null,
-    placement: piece.placement,
-    position: `${Math.round(piece.u)} mm along, ${Math.round(piece.v)} mm across`,
-    runs,
-    found,
-    signal: mean === null ? null : rounded(mean, 2),
-    threshold: rounded(threshold, 2),
-    note: `simulated, seed ${seed}`,
-  }
-}
-
 /** Packs without pieces: how many were rejected. */
 function cleanRun(exposed: ExposedPack, packs: CardPacks, task: CardTask): CardRun {
   const empty: CardSheet = { pieces: [], captions: [] }
@@ -184,20 +128,5 @@ function cleanRun(exposed: ExposedPack, packs: CardPacks, task: CardTask): CardR
     threshold = reading.threshold
     if (reading.detections.length > 0) rejected++
   }
-  return {
-    equipment: exposed.machine.id,
-    piece: 'clean packs',
-    material: '',
-    shape: '',
-    sizeMm: null,
-    lengthMm: null,
-    faceMm2: null,
-    placement: '',
-    position: '',
-    runs: task.cleanPacks,
-    found: rejected,
-    signal: null,
-    threshold: rounded(threshold, 2),
-    note: `simulated, seed ${packs.seed}`,
-  }
+  return cleanRunOf(exposed.machine.id, task.cleanPacks, rejected, threshold, packs.seed)
 }
