@@ -21,6 +21,8 @@ export interface Opinion {
   /** Sizes tried, as multiples of the computed half size. */
   readonly factors?: readonly number[]
   readonly withoutReading?: boolean
+  /** Distance of the pieces, mm; wider where a crowd of pieces would count as noise. */
+  readonly spacingMm?: number
 }
 
 export interface Answer {
@@ -77,7 +79,7 @@ export function answerOf(opinion: Opinion, seed: number): Answer {
     packs: opinion.packs,
     seed,
     noise: point.product.grainMm > 0 ? 'clean packs' : 'model',
-    spacingMm: SPACING_MM,
+    spacingMm: opinion.spacingMm ?? SPACING_MM,
     ...(opinion.withoutReading ? { withoutReading: true } : {}),
   }
   const curves = chanceCurves(

@@ -58,8 +58,8 @@ function gridOfPieces(view: View, trial: Trial, sizeMm: number, seed: number): P
   const pieces: Piece[] = []
   for (let v = spacingMm / 2; v < view.vMm; v += spacingMm) {
     for (let u = spacingMm / 2; u < view.uMm; u += spacingMm) {
+      if (readDepthMm(view, u, v) < 7) continue
       const at = { u: u + 2 * random.uniform() - 1, v: v + 2 * random.uniform() - 1 }
-      if (readDepthMm(view, at.u, at.v) < 6) continue
       pieces.push({
         contaminant: 0,
         material: contaminant.material,
@@ -147,7 +147,7 @@ export function chanceCurves(trial: Trial, sizesMm: readonly number[]): Curves {
   const answers = sizesMm.map((sizeMm) => {
     const template = templateOf(exposed, curve, kind, sizeMm, 0, endPerMm)
     const answer = (area: ReadArea) =>
-      scoreMaps(area, transformPicture(exposed, area), [template], inverse)[0]!
+      scoreMaps(area, area.mask, transformPicture(exposed, area), [template], inverse)[0]!
     // A map comes divided by its own noise; packs without pieces say what that noise is.
     const squares = clean.map((area) => answer(area).sigma ** 2)
     return { answer, sigma: Math.sqrt(squares.reduce((sum, v) => sum + v, 0) / squares.length) }
