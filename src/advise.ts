@@ -47,6 +47,9 @@ const againUnder =
     return parsed.ok ? advise(parsed.brief, { book, withoutChanges: true, withoutMissing: true }) : null
   }
 
+/** The book as it is asked while a search tries things out. */
+const trialOf = (book: Rulebook): Rulebook => ({ ...book, trial: true })
+
 /** What would change the advice, searched by giving advice on changed briefs. */
 async function changesOf(
   brief: Brief,
@@ -61,7 +64,7 @@ async function changesOf(
     const machine = brief.points.flatMap(({ stage }) => lineUp(brief, stage)).find((l) => l.machine.id === id)
     return { given: described ?? id, machine: machine!.machine }
   }
-  return whatWouldChange(brief, points, unmet, machineOf, againUnder(book))
+  return whatWouldChange(brief, points, unmet, machineOf, againUnder(book), againUnder(trialOf(book)))
 }
 
 /** Each id once, in the order first met. */
@@ -139,7 +142,7 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
     assumed: brief.assumed.map((a) => ({ ...a, range: a.range ? [a.range[0], a.range[1]] : null })),
     missing: options.withoutMissing
       ? []
-      : await missingInputs(brief, points, { ...trace, ...known }, againUnder(book)),
+      : await missingInputs(brief, points, { ...trace, ...known }, againUnder(trialOf(book))),
     versions,
     summary: summarise(brief, points),
     points,

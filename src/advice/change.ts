@@ -33,7 +33,8 @@ const kindOf = ({ moves, pair }: Found) => {
  * Up to five smallest changes of what a person can act on that bring a missed size within reach: the same
  * machine at another point of the brief, or a lever of its own point found through physics and rules. Each is
  * run again with everything the machine must find before it is shown, and shown only if nothing met is lost.
- * `machineOf` gives the machine of an option as the brief names it.
+ * `machineOf` gives the machine of an option as the brief names it; `tryOut` is the quicker advice for trials,
+ * `advise` the whole one that verifies.
  */
 export async function whatWouldChange(
   brief: Brief,
@@ -41,13 +42,14 @@ export async function whatWouldChange(
   unmet: Advice['combination']['unmet'],
   machineOf: (equipment: string) => Named,
   advise: AdviseGiven,
+  tryOut: AdviseGiven,
 ): Promise<Pick<Advice, 'changes' | 'changesNote'>> {
   const allowance = new Allowance(MOST_WORK)
   const all = blockingPairs(brief, points, unmet)
   const pairs = all.slice(0, MOST_PAIRS)
   const found: Found[] = []
   for (const pair of pairs)
-    found.push(...(await changesFor(brief, pair, machineOf(pair.option.equipment), advise, allowance)))
+    found.push(...(await changesFor(brief, pair, machineOf(pair.option.equipment), tryOut, allowance)))
   found.sort((a, b) => sizeOf(a.moves) - sizeOf(b.moves))
 
   /** The option after the moves, with everything it must find; null where the size is missed or another lost. */

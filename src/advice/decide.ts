@@ -10,7 +10,8 @@ import type { RuleScope } from './rule-scope.ts'
 /**
  * Outcome of every rule of a scope, decided by the rules engine over constant facts, ordered by rule id.
  * A rule the explainer finds undecidable (unknown or not applicable) is kept out of the engine's verdict,
- * because the engine has only two values. Throws when the engine loses a rule, when engine and explainer
+ * because the engine has only two values. A trial book is asked of the explainer alone: a search tries out many
+ * briefs, and what it finds is run again by the book itself. Throws when the engine loses a rule, when engine and explainer
  * disagree, or when a fact is not in the fact list or not of its type.
  */
 export async function decide(
@@ -19,7 +20,7 @@ export async function decide(
   facts: readonly Fact[],
 ): Promise<readonly RuleOutcome[]> {
   const explained = explainAll(book, scope, facts)
-  if (explained.length === 0) return explained
+  if (explained.length === 0 || book.trial) return explained
   const verdicts = await runEngine(engineFor(book, scope), engineFacts(book, facts), explained.length)
   holdTogether(explained, verdicts)
   return explained

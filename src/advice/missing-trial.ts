@@ -24,19 +24,27 @@ function leaders(options: readonly Option[]): Option[] {
 /** How near a size is to the size to find, as the logarithm of a factor; what cannot be found is far. */
 const distance = (f: Finding) => Math.abs(Math.log(sizeRatio(f) ?? Number.POSITIVE_INFINITY))
 
-/** Where the values are tried out: each point with a detector, on the sizes that are closest to being turned. */
+/**
+ * Where the values are tried out: each point with a detector, on the sizes that are closest to being turned;
+ * the point with the closest of all comes first.
+ */
 export function standsOf(points: Advice['points']): Stand[] {
-  return points.flatMap(({ options }, point): Stand[] => {
+  const stands = points.flatMap(({ options }, point) => {
     const machines = leaders(options)
-    const contaminants = machines
+    const sizes = machines
       .flatMap(({ findings }) => findings.filter((f) => f.expectedMm !== null))
-      .sort((a, b) => distance(a) - distance(b) || a.contaminant - b.contaminant)
-      .map((f) => f.contaminant)
-    const closest = [...new Set(contaminants)].slice(0, MOST_SIZES)
-    if (machines.length === 0 || closest.length === 0) return []
-    return [{ point, equipment: machines.map((o) => o.equipment), contaminants: closest }]
+      .sort((a, b) => nearer(distance(a), distance(b)) || a.contaminant - b.contaminant)
+    const [first] = sizes
+    if (!first) return []
+    const contaminants = [...new Set(sizes.map((f) => f.contaminant))].slice(0, MOST_SIZES)
+    const stand: Stand = { point, equipment: machines.map((o) => o.equipment), contaminants }
+    return [{ stand, closest: distance(first) }]
   })
+  return stands.sort((a, b) => nearer(a.closest, b.closest)).map(({ stand }) => stand)
 }
+
+/** Ascending, where both may be infinite. */
+const nearer = (a: number, b: number) => (a === b ? 0 : a - b)
 
 /** The brief cut down to a stand; paths of the whole brief are led to the cut one by `pathAt`. */
 export function briefAt(brief: Brief, stand: Stand): BriefInput {

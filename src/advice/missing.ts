@@ -8,7 +8,7 @@ import { withValue } from './with-value.ts'
 import { Allowance, workOf } from './work.ts'
 
 /** Work allowed in all. */
-const MOST_WORK = 32
+const MOST_WORK = 34
 /** A rule that starts or stops to speak counts as this share of a turned verdict (judgement). */
 const RULE_SHARE = 0.05
 /** Below this score a value is not worth a question (judgement). */
@@ -70,6 +70,31 @@ function effectWords(brief: Brief, tried: readonly Tried[]): string {
   return `Changes what is said: ${wordList(rules.slice(0, 3))}.`
 }
 
+interface Job {
+  readonly assumption: Assumption
+  readonly stand: Stand
+  /** Its path in the brief cut down to the stand. */
+  readonly path: string
+}
+
+/**
+ * What is tried out and where, in the order it is worth it: everything once where the answer is closest, then
+ * at the other points as far as the work allowed goes.
+ */
+function jobsOf(brief: Brief, stands: readonly Stand[]): Job[] {
+  const assumed = brief.assumed.filter(({ path }) => !NOT_ASKED.includes(path.split('.').at(-1)!))
+  const jobs = assumed.flatMap((assumption) => {
+    const fitting = stands.flatMap((stand) => {
+      const path = pathAt(stand, assumption.path)
+      return path === null ? [] : [{ assumption, stand, path }]
+    })
+    return fitting.map((job, turn) => ({ job, turn }))
+  })
+  return jobs
+    .sort((a, b) => a.turn - b.turn || order(a.job.assumption) - order(b.job.assumption))
+    .map(({ job }) => job)
+}
+
 /**
  * What the brief does not say, by how much it could change the advice. Every assumed value is moved over its
  * stated range through physics and rules, on the leading machines and the closest sizes of each point; what
@@ -96,25 +121,23 @@ export async function missingInputs(
       bases.set(stand, allowance.take(costOf(stand)) ? await advise(briefAt(brief, stand)) : null)
     return bases.get(stand)!
   }
-  const scored: Missing[] = []
-  const assumed = brief.assumed.filter(({ path }) => !NOT_ASKED.includes(path.split('.').at(-1)!))
-  for (const assumption of [...assumed].sort((a, b) => order(a) - order(b))) {
-    const tried: Tried[] = []
-    for (const stand of stands) {
-      const path = pathAt(stand, assumption.path)
-      const base = path === null ? null : await baseOf(stand)
-      if (path === null || !base) continue
-      for (const value of othersOf(assumption)) {
-        const cost = order(assumption) < 2 || path.startsWith('contaminants') ? costOf(stand) : 0
-        if (!allowance.take(cost)) continue
-        const advice = await advise(withValue(briefAt(brief, stand), path, value))
-        if (advice) tried.push({ stand, value, effect: effectOf(base, advice) })
-      }
+  const tried = new Map<Assumption, Tried[]>()
+  for (const { assumption, stand, path } of jobsOf(brief, stands)) {
+    const base = await baseOf(stand)
+    if (!base) continue
+    const ofRulesOnly = order(assumption) === 2 && !path.startsWith('contaminants')
+    for (const value of othersOf(assumption)) {
+      if (!allowance.take(ofRulesOnly ? 0 : costOf(stand))) continue
+      const advice = await advise(withValue(briefAt(brief, stand), path, value))
+      if (!advice) continue
+      const effect = effectOf(base, advice)
+      tried.set(assumption, [...(tried.get(assumption) ?? []), { stand, value, effect }])
     }
-    const score = Math.max(0, ...tried.map(({ effect }) => scoreOf(effect)))
-    if (score < LEAST_SCORE) continue
-    const { path, label } = assumption
-    scored.push({ path, label, score: Number(score.toPrecision(3)), effect: effectWords(brief, tried) })
   }
+  const scored = [...tried].flatMap(([{ path, label }, trials]): Missing[] => {
+    const score = Math.max(...trials.map(({ effect }) => scoreOf(effect)))
+    const shown = Number(score.toPrecision(3))
+    return score < LEAST_SCORE ? [] : [{ path, label, score: shown, effect: effectWords(brief, trials) }]
+  })
   return [...scored, ...unknownInputs(brief, trace)].sort((a, b) => b.score - a.score).slice(0, MOST_SHOWN)
 }

@@ -99,6 +99,8 @@ export type Book = z.infer<typeof bookSchema>
 export type BookRule = Rule & { readonly book: string; readonly file: string; readonly subject: string }
 
 export interface Rulebook {
+  /** For trial runs of a search, which the rules engine is spared. */
+  readonly trial?: boolean
   /** Versions of the books in use, "gritwise 0.1.0" or "gritwise 0.1.0 + plant 3". */
   readonly version: string
   readonly changelog: Book['changelog']
