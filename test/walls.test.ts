@@ -36,6 +36,8 @@ describe('walls between the rooms', () => {
     ['src/advice/new.ts', '../advise.ts'],
     ['views/new.tsx', '../src/xray/assess.ts'],
     ['src/charts/new.tsx', '../advice/facts.ts'],
+    ['src/exercises/new.ts', '../web/app.ts'],
+    ['src/compare/new.ts', '../../views/page.tsx'],
   ])('%s may not import %s', (path, from) => {
     expect(lint(path, from)).toContain('noRestrictedImports')
   })

@@ -13,7 +13,7 @@ export interface Axis {
 const plain = (value: number): string => String(Number(value.toPrecision(3))).replace('-', '−')
 
 /** Share of the axis that the last tick's words take up together with the unit. */
-const LAST_WORDS = 0.13
+const LAST_WORDS = 0.18
 
 /** The last tick carries the unit; ticks its words would cover are left out. */
 function labelled(

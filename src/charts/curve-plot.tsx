@@ -1,4 +1,4 @@
-import { area, line } from 'd3-shape'
+import { line } from 'd3-shape'
 import type { Axis } from './axis.ts'
 import { spreadLabels } from './spread-labels.ts'
 
@@ -24,9 +24,11 @@ export interface Curve {
   readonly ring?: Place | null
 }
 
-/** An area from one value to another; `to` null is open, hatched to the top. */
+/** An area between two lines over the same stretch; an open one is hatched from its lower line to the top. */
 export interface Band {
-  readonly places: readonly { readonly x: number; readonly from: number; readonly to: number | null }[]
+  readonly open: boolean
+  readonly lower: readonly { readonly x: number; readonly y: number }[]
+  readonly upper: readonly { readonly x: number; readonly y: number }[]
 }
 
 interface Props {
@@ -88,7 +90,7 @@ export function CurvePlot(props: Props) {
         aria-hidden="true"
       >
         {bands.map((band) => (
-          <BandPaths band={band} x={x} y={y} height={height} hatch={`${id}-open`} />
+          <BandPath band={band} x={x} y={y} height={height} hatch={`${id}-open`} />
         ))}
         {curves.map((curve) => (
           <path class={classOf(curve)} d={pathOf(curve, x, y, height)} vector-effect="non-scaling-stroke" />
@@ -180,33 +182,25 @@ function Grid({
   )
 }
 
-function BandPaths({
-  band,
-  x,
-  y,
-  height,
-  hatch,
-}: {
-  band: Band
-  x: Axis
-  y: Axis
-  height: number
-  hatch: string
-}) {
-  type At = Band['places'][number]
-  const shape = (open: boolean) =>
-    area<At>()
-      .defined((place) => (place.to === null) === open)
-      .x((place) => x.share(place.x) * STRETCH)
-      .y0((place) => (1 - y.share(place.from)) * height)
-      .y1((place) => (place.to === null ? 0 : (1 - y.share(place.to)) * height))
-      .digits(1)([...band.places]) ?? ''
-  return (
-    <>
-      <path class="band" d={shape(false)} />
-      <path class="band open" d={shape(true)} fill={`url(#${hatch})`} />
-    </>
-  )
+function BandPath({ band, x, y, height, hatch }: BandProps) {
+  type At = Band['lower'][number]
+  const along = (place: At) => x.share(place.x) * STRETCH
+  const edge = (places: readonly At[], value: (place: At) => number) =>
+    line<At>().x(along).y(value).digits(1)([...places]) ?? ''
+  const lower = edge([...band.lower].reverse(), (place) => (1 - y.share(place.y)) * height)
+  const upper = band.open
+    ? edge(band.lower, () => 0)
+    : edge(band.upper, (place) => (1 - y.share(place.y)) * height)
+  const d = `${upper}${lower.replace('M', 'L')}Z`
+  return band.open ? <path class="band open" d={d} fill={`url(#${hatch})`} /> : <path class="band" d={d} />
+}
+
+interface BandProps {
+  readonly band: Band
+  readonly x: Axis
+  readonly y: Axis
+  readonly height: number
+  readonly hatch: string
 }
 
 function Dots({ curve, along, up }: { curve: Curve; along: Position; up: Position }) {

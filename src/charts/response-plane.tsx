@@ -94,9 +94,9 @@ export function ResponsePlane({ id, title, description, along, up, curves }: Pro
       ))}
       <g class="marks">
         {curves.map(({ mark, places: own }) => {
-          const middle = own[Math.floor(own.length * 0.62)]
-          return middle ? (
-            <text x={x(middle.x) - 8} y={y(middle.y) + 16} text-anchor="end">
+          const end = own.at(-1)
+          return end ? (
+            <text x={x(end.x) - 10} y={y(end.y) - 7} text-anchor="end">
               {mark}
             </text>
           ) : null

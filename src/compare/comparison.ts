@@ -33,11 +33,14 @@ export interface Asked {
   readonly pieces: readonly string[]
 }
 
-/** Two or three machines or quotes of a brief side by side; null where the advice has nothing to compare. */
+/**
+ * Two or three machines or quotes of a brief side by side; one alone keeps its cost, questions and clause. Null
+ * where the advice has no machine at all.
+ */
 export function compare(brief: Brief, advice: Advice, { keys, given, pieces }: Asked): Comparison | null {
   const all = sidesOf(brief, advice)
   const sides = namedShort(pickSides(all, keys))
-  if (sides.length < 2) return null
+  if (sides.length === 0) return null
   const asked = readCosts(sides, given)
   const costs = sides.map((side, at) => yearlyCost(asked.own[at]!, asked.shared, side.point))
   const ordered = byCost(sides, costs)

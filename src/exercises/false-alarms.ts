@@ -74,7 +74,7 @@ function runAgain({ say, share }: Voice): Question {
       'A pack was thrown out. It is run three more times and thrown out each time. Opened, nothing is found.',
     ),
     facts: [
-      { words: 'False rejects by chance', value: oneIn(noise) },
+      { words: 'False rejects', value: oneIn(noise) },
       { words: 'Rejected', value: '4 of 4 runs' },
     ],
     ask: say('What is the likeliest explanation?', 'What is the best explanation?'),
@@ -97,7 +97,7 @@ function runAgain({ say, share }: Voice): Question {
     reason: [
       say(
         'Noise is new in each run, so a chance alarm does not come back. What comes back is in the pack. Look again, empty it through a sieve, put the parts through one by one; then ask what all such packs have in common.',
-        'A mistake by chance does not repeat. So look again: sieve it, put the parts through one by one. Then ask what such packs have in common.',
+        'Bad luck does not repeat. So look again: sieve it, put the parts through one by one. Then ask what such packs have in common.',
       ),
     ],
     pictures: [
@@ -106,7 +106,7 @@ function runAgain({ say, share }: Voice): Question {
         title: say('Rejected three times more, by cause', 'Of 100 such packs, thrown out three more times'),
         unit: say('%', ''),
         bars: [
-          { words: 'chance alone', value: noise ** 3 * 100 },
+          { words: say('chance alone', 'bad luck alone'), value: noise ** 3 * 100 },
           { words: 'a piece or a feature of the pack', value: threeTimes * 100 },
         ],
       },

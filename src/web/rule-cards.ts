@@ -54,16 +54,21 @@ function examplesOf(book: Rulebook, rule: BookRule): RuleExample[] {
   })
 }
 
+/** Outcomes of a rule by place; contaminants for which it came out alike stand together. */
 function placesOf(advice: Advice, id: string, pieces: readonly string[]): RulePlace[] {
-  return advice.trace.rules
-    .filter((rule) => rule.id === id)
-    .map(({ outcome, key, point, equipment, contaminant }) => {
-      const at = advice.points.findIndex(({ name }) => name === point)
-      const label = advice.points[at]?.options.find((o) => o.equipment === equipment)?.label ?? equipment
-      const piece = contaminant === null ? '' : (pieces[contaminant] ?? '')
-      const where = [point, label, piece].filter((part) => part !== '').join(', ')
-      return { outcome, key, where, point: at < 0 ? null : at, equipment }
-    })
+  const places = new Map<string, RulePlace & { pieces: string[] }>()
+  for (const { outcome, point, equipment, contaminant } of advice.trace.rules.filter(
+    (rule) => rule.id === id,
+  )) {
+    const at = advice.points.findIndex(({ name }) => name === point)
+    const label = advice.points[at]?.options.find((o) => o.equipment === equipment)?.label ?? equipment
+    const where = [point, label].filter((part) => part !== '').join(', ')
+    const key = `${at} ${equipment} ${outcome}`
+    const place = places.get(key) ?? { outcome, where, point: at < 0 ? null : at, equipment, pieces: [] }
+    if (contaminant !== null) place.pieces.push(pieces[contaminant] ?? '')
+    places.set(key, place)
+  }
+  return [...places.values()]
 }
 
 /** A rule with all that stands behind it, and what it did for an advice where one is in hand. */

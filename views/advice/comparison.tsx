@@ -43,6 +43,9 @@ export function Comparison({ advice, names, links, pointLines }: Props) {
       <p class="small">
         Burden is purchase, upkeep, space and skill together, from 1 (light) to 5 (heavy); no prices. Marks: ●
         yes, ◐ maybe, ○ no, ✕ cannot.
+        {advice.points.some(({ options }) => options.some(({ family }) => family === 'coil'))
+          ? ' A metal detector here is a metal detector (balanced coil).'
+          : ''}
       </p>
     </section>
   )

@@ -1,6 +1,6 @@
 import type { Option, Reason, RuleTrace } from '../../src/contract/advice.ts'
 import { Condition } from '../trail/condition.tsx'
-import { ShortWhy } from '../trail/short-why.tsx'
+import { Leaves, sharedSettling } from '../trail/short-why.tsx'
 import { grouped } from '../words/grouped.ts'
 import type { Citations } from './citations.ts'
 import { Cited } from './cited.tsx'
@@ -54,6 +54,8 @@ function byRule(reasons: readonly Reason[]): Reason[][] {
 function RuleReason({ reasons, citations, rules, packed, print }: Shown & { reasons: readonly Reason[] }) {
   const [first] = reasons
   if (!first) return null
+  const traces = reasons.flatMap((reason) => rules.get(reason.trace) ?? [])
+  const { shared, own } = sharedSettling(traces)
   const { title, because, exception, rule, evidence, book, sources } = first
   return (
     <li>
@@ -62,21 +64,23 @@ function RuleReason({ reasons, citations, rules, packed, print }: Shown & { reas
         <span class="decides"> This decides the verdict.</span>
       ) : null}
       {reasons.length === 1 ? (
-        <>
-          {' '}
-          {sentenceOf(first)}
-          <Because reason={first} {...{ rules, packed, print }} />
-        </>
+        <> {sentenceOf(first)}</>
       ) : (
         <ul>
           {reasons.map((reason) => (
             <li>
               {sentenceOf(reason)}
-              <Because reason={reason} {...{ rules, packed, print }} />
+              <Leaves leaves={own(rules.get(reason.trace))} packed={packed} />
             </li>
           ))}
         </ul>
       )}
+      <Leaves leaves={shared} packed={packed} />
+      {print && traces[0] && reasons.some((reason) => reason.decisive) ? (
+        <div class="small">
+          <Condition node={traces[0].conditions} packed={packed} decisive={traces[0].decisive} />
+        </div>
+      ) : null}
       <p class="small">
         {because}
         {exception === '' ? '' : ` But: ${exception}`} Rule{' '}
@@ -88,22 +92,6 @@ function RuleReason({ reasons, citations, rules, packed, print }: Shown & { reas
         <Cited ids={sources} citations={citations} />
       </p>
     </li>
-  )
-}
-
-/** Why the rule fired: the shortest sufficient set; on paper, where it decides, the whole tree too. */
-function Because({ reason, rules, packed, print }: Omit<Shown, 'citations'> & { reason: Reason }) {
-  const rule = rules.get(reason.trace)
-  if (!rule) return null
-  return (
-    <>
-      <ShortWhy rule={rule} packed={packed} />
-      {print && reason.decisive ? (
-        <div class="small">
-          <Condition node={rule.conditions} packed={packed} decisive={rule.decisive} />
-        </div>
-      ) : null}
-    </>
   )
 }
 

@@ -23,7 +23,7 @@ export function ComparePage(props: ComparePageProps) {
       {problems.length > 0 ? <ErrorSummary problems={problems} /> : null}
       <p class="over-title">Compare quotes</p>
       <h1>{title}</h1>
-      <AddedPart {...props} />
+      {comparison.sides.length > 1 ? <AddedPart {...props} /> : <Alone packed={packed} />}
       {print ? null : (
         <ul class="acts">
           <li>
@@ -35,14 +35,26 @@ export function ComparePage(props: ComparePageProps) {
         </ul>
       )}
       {print ? null : <Picks {...props} />}
-      <DifferencesPart {...props} />
+      {comparison.sides.length > 1 ? <DifferencesPart {...props} /> : null}
       <Costs {...props} />
       <QuestionsPart {...props} />
       <Clauses {...props} />
       <p class="versions">
         Sizes are computed, not measured: only a test on the real product decides.
+        {comparison.all.some(({ option }) => option.family === 'coil')
+          ? ' A metal detector here is a metal detector (balanced coil).'
+          : ''}
         {printedOn === null ? '' : ` Printed on ${printedOn}.`}
       </p>
     </Page>
+  )
+}
+
+function Alone({ packed }: { packed: string }) {
+  return (
+    <p class="answer">
+      Only one machine of this brief stands here: nothing lies beside it yet. Add another machine or a quoted
+      size to the <a href={`/brief?b=${packed}`}>brief</a>.
+    </p>
   )
 }

@@ -92,10 +92,7 @@ export function SummaryPage(props: SummaryPageProps) {
             {questions.map((question, at) => (
               <tr>
                 <th scope="row">{question.ask}</th>
-                <td>
-                  {guessWords(question, guesses[at] ?? null)} (
-                  {JUDGED_WORDS[judge(question, guesses[at] ?? null)]})
-                </td>
+                <td>{stepWords(question, guesses[at] ?? null)}</td>
                 <td>{rightWords(question)}</td>
                 {sitting.present ? null : (
                   <td class="prose">
@@ -124,4 +121,10 @@ export function SummaryPage(props: SummaryPageProps) {
       )}
     </Page>
   )
+}
+
+/** "right", or what was answered and that it is not so. */
+function stepWords(question: Question, guess: string | null): string {
+  const judged = judge(question, guess)
+  return judged === 'right' ? 'right' : `${JUDGED_WORDS[judged]}: ${guessWords(question, guess)}`
 }

@@ -109,12 +109,12 @@ function PointAnswer({
             </dt>
             <dd>
               {option.excluded ? `${option.excluded} ` : ''}
-              {option.settings ? `At ${option.settings}. ` : ''}
-              {option.because.join(' ')}
+              {option.excluded ? '' : option.settings ? `At ${option.settings}. ` : ''}
+              {option.excluded ? '' : option.because.join(' ')}
               {option.chanceAnyOrientation === null || option.excluded !== ''
                 ? ''
                 : ` Over random orientations: ${optionChance({ ...option, chance: option.chanceAnyOrientation })}.`}
-              {option.zones.length > 0 ? (
+              {option.excluded === '' && option.zones.length > 0 ? (
                 <ul>
                   {option.zones.map(({ name, state, sizeMm, because }) => (
                     <li>
@@ -124,7 +124,7 @@ function PointAnswer({
                   ))}
                 </ul>
               ) : null}
-              {option.rules.length > 0 ? (
+              {option.excluded === '' && option.rules.length > 0 ? (
                 <ul>
                   {option.rules.map(({ rule, title, text }) => (
                     <li>

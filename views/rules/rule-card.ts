@@ -17,9 +17,10 @@ export interface RuleExample {
 /** Where a rule came out how for the brief in hand. */
 export interface RulePlace {
   readonly outcome: Outcome
-  /** Point, machine and contaminant in words; empty for the brief as a whole. */
+  /** Point and machine in words; empty for the brief as a whole. */
   readonly where: string
-  readonly key: string
+  /** The contaminants it came out so for, in words; empty where it speaks of none. */
+  readonly pieces: readonly string[]
   readonly point: number | null
   readonly equipment: string
 }

@@ -90,9 +90,10 @@ function Places({ card, packed }: { card: RuleCard; packed: string | null }) {
         <p>It was not asked: the brief has no machine or place it speaks of.</p>
       ) : (
         <ul>
-          {card.places.map(({ outcome, where, point, equipment }) => (
+          {card.places.map(({ outcome, where, pieces, point, equipment }) => (
             <li>
               {where === '' ? 'The brief as a whole' : where}: <strong>{OUTCOME_WORDS[outcome]}</strong>
+              {pieces.length > 0 ? ` for ${pieces.join('; ')}` : ''}
               {point !== null && equipment !== '' ? (
                 <>
                   {' '}

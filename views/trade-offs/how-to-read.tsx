@@ -11,7 +11,8 @@ export function HowToRead({ series }: { series: readonly Series[] }) {
       {skipped
         ? ' What can be promised takes longest to compute and is worked out at every other point.'
         : ''}{' '}
-      Expected and promised sizes are provisional.
+      Beyond the model: larger than half the food in the beam or 25 mm, for a metal detector half its height
+      or 12 mm. Expected and promised sizes are provisional.
     </p>
   )
 }

@@ -66,7 +66,7 @@ function productCurve(plane: readonly PlanePoint[], inUse: readonly PlanePoint[]
       product ? [{ x: product.resistiveMm3 * scale, y: product.reactiveMm3 * scale }] : [],
     ),
     spots: inUse.flatMap((point) =>
-      point.product ? [spot(point.product, point.frequencyKHz, true, scale)] : [],
+      point.product ? [{ ...spot(point.product, point.frequencyKHz, true, scale), words: '' }] : [],
     ),
   }
 }

@@ -57,14 +57,35 @@ export function SizePanel({ id, heading, series, axes, unit, mustFindMm }: Props
   )
 }
 
-/** Areas from expected to cautious, broken where there is no expected size. */
+/**
+ * Areas from expected to cautious between the steps at which the cautious size is known, broken where there is
+ * no expected size; open where nothing can be promised at either end.
+ */
 export function bandsOf(steps: readonly SizeStep[]): Band[] {
-  const bands: Band['places'][number][][] = [[]]
-  for (const { value, expectedMm, cautiousMm, cautiousKnown } of steps) {
-    if (expectedMm === null) bands.push([])
-    else if (cautiousKnown) bands.at(-1)!.push({ x: value, from: expectedMm, to: cautiousMm })
+  const bands: { open: boolean; lower: Place[]; upper: Place[] }[] = []
+  let from = -1
+  steps.forEach((step, at) => {
+    if (step.expectedMm === null) from = -1
+    else if (step.cautiousKnown) {
+      if (from >= 0) bands.push(bandBetween(steps.slice(from, at + 1)))
+      from = at
+    }
+  })
+  return bands
+}
+
+type Place = Band['lower'][number]
+
+function bandBetween(steps: readonly SizeStep[]): { open: boolean; lower: Place[]; upper: Place[] } {
+  const ends = [steps[0]!, steps.at(-1)!]
+  const upper = ends.flatMap(({ value, cautiousMm }) =>
+    cautiousMm === null ? [] : [{ x: value, y: cautiousMm }],
+  )
+  return {
+    open: upper.length < 2,
+    lower: steps.map(({ value, expectedMm }) => ({ x: value, y: expectedMm! })),
+    upper,
   }
-  return bands.filter((places) => places.length > 1).map((places) => ({ places }))
 }
 
 /** Neighbouring places without a size, their reasons said once in their middle. */

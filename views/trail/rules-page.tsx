@@ -42,7 +42,7 @@ export function RulesPart({ rules, packed, pieces }: Props) {
                       {same[0]?.title ?? id} <code>{id}</code>
                     </summary>
                     <p class="small">
-                      <a href={ruleLink(id, packed)}>
+                      <a class="target" href={ruleLink(id, packed)}>
                         In the rule book<span class="unseen">: {same[0]?.title ?? id}</span>
                       </a>
                     </p>

@@ -1,10 +1,30 @@
-import type { RuleTrace } from '../../src/contract/advice.ts'
+import type { ConditionTrace, RuleTrace } from '../../src/contract/advice.ts'
 import { Leaf } from './condition.tsx'
 import { nodeAt } from './leaf-words.ts'
 
 /** The shortest set of comparisons that settles a rule by itself. */
-export function ShortWhy({ rule, packed }: { rule: RuleTrace; packed: string }) {
-  const leaves = rule.decisive.flatMap((path) => nodeAt(rule.conditions, path) ?? [])
+export const settling = (rule: RuleTrace): ConditionTrace[] =>
+  rule.decisive.flatMap((path) => nodeAt(rule.conditions, path) ?? [])
+
+const keyOf = ({ fact, operator, threshold, value, truth }: ConditionTrace) =>
+  JSON.stringify([fact, operator, threshold, value, truth])
+
+/** What settles several outcomes of one rule alike, and what is each one's own. */
+export function sharedSettling(rules: readonly RuleTrace[]): {
+  readonly shared: readonly ConditionTrace[]
+  readonly own: (rule: RuleTrace | undefined) => readonly ConditionTrace[]
+} {
+  const sets = rules.map((rule) => new Set(settling(rule).map(keyOf)))
+  const common = (leaf: ConditionTrace) => sets.every((set) => set.has(keyOf(leaf)))
+  const [first] = rules
+  return {
+    shared: first ? settling(first).filter(common) : [],
+    own: (rule) => (rule ? settling(rule).filter((leaf) => !common(leaf)) : []),
+  }
+}
+
+/** Comparisons with their values, one a line. */
+export function Leaves({ leaves, packed }: { leaves: readonly ConditionTrace[]; packed: string }) {
   if (leaves.length === 0) return null
   return (
     <ul class="short-why">

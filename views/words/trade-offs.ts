@@ -59,7 +59,7 @@ export const GAP_WORDS: Readonly<Record<Gap, string>> = {
   'over-full': 'over-full',
   'looks-like-void': 'looks like a bubble',
   'not-a-metal': 'not a metal',
-  'above-limit': 'larger than the model speaks of',
+  'above-limit': 'beyond the model',
 }
 
 const oneIn = new Intl.NumberFormat('en-GB', { maximumSignificantDigits: 2 })

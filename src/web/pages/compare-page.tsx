@@ -17,7 +17,9 @@ export const comparePage = (advisor: Advisor) => async (c: Context) => {
   const pieces = wantedOf(advice).map((piece) => pieceWords(piece, materialNames))
   const comparison = compare(brief, advice, { keys: c.req.queries('x') ?? [], given: c.req.query(), pieces })
   if (comparison === null)
-    throw new HTTPException(404, { message: 'This brief has fewer than two machines to compare.' })
+    throw new HTTPException(404, {
+      message: 'The advice on this brief has no detector to compare: none of the list fits its points.',
+    })
   const { search } = new URL(c.req.url)
   const page = (
     <ComparePage

@@ -1,0 +1,273 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { ServerType } from '@hono/node-server'
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { demos } from '../../src/brief/demos.ts'
+import { EXERCISES } from '../../src/exercises/list.ts'
+import { VOICES } from '../../src/exercises/voice.ts'
+import { packBrief } from '../../src/web/packed-brief.ts'
+import { serve } from '../../src/web/serve.ts'
+import { violationsOn } from './axe.ts'
+import { enter, pressEnter, tabTo, type } from './by-keyboard.ts'
+import { hasBrowser, startBrowser } from './chromium.ts'
+
+const hasReader = spawnSync('pdftotext', ['-v']).error === undefined
+const packedOf = (id: string) => packBrief(demos.find((demo) => demo.id === id)!.brief)
+
+describe.skipIf(!hasBrowser)('three sittings', () => {
+  let browser: Browser
+  let server: ServerType
+  let address: string
+  let folder: string
+  const complaints: string[] = []
+
+  beforeAll(async () => {
+    browser = await startBrowser()
+    const started = await serve({ port: 0, listen: '127.0.0.1' })
+    server = started.server
+    address = started.address
+    folder = mkdtempSync(join(tmpdir(), 'sittings-'))
+  })
+
+  afterAll(async () => {
+    await browser?.close()
+    server?.close()
+    rmSync(folder, { recursive: true, force: true })
+  })
+
+  const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
+    const page = await (await browser.newContext(options)).newPage()
+    page.on('console', (message) => {
+      if (message.type() === 'error' && !message.text().includes('422')) complaints.push(message.text())
+    })
+    page.on('pageerror', (error) => complaints.push(error.message))
+    page.on('request', (request) => {
+      if (!request.url().startsWith(address)) complaints.push(`asked elsewhere: ${request.url()}`)
+    })
+    await page.goto(`${address}${path.replace(/^\//, '')}`)
+    return page
+  }
+
+  /** The page on A4, read back as text; the page's own text where no reader is installed. */
+  async function printed(page: Page): Promise<string> {
+    const pdf = await page.pdf({ format: 'A4' })
+    expect(pdf.subarray(0, 5).toString()).toBe('%PDF-')
+    if (!hasReader) {
+      await page.emulateMedia({ media: 'print' })
+      return ((await page.evaluate('document.body.innerText')) as string).replace(/\s+/g, ' ')
+    }
+    const file = join(folder, 'page.pdf')
+    writeFileSync(file, pdf)
+    return spawnSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).stdout.replace(/\s+/g, ' ')
+  }
+
+  const titleOf = (page: Page) => page.locator('h1').textContent()
+
+  it('buyer: from an example to a printed comparison with clause, by keyboard alone', async () => {
+    const page = await open('/examples')
+    await enter(page, /^Hazelnut kernels/)
+    expect(await page.title()).toContain('Advice: Hazelnut kernels')
+    await enter(page, /^Compare quotes$/)
+    expect(await titleOf(page)).toContain('Hazelnut kernels')
+    await tabTo(page, /^x-ray from above, single energy, after packing$/)
+    await page.keyboard.press('Space')
+    await enter(page, /^Compare$/)
+    await type(page, /^Days the line runs a year$/, '250')
+    await type(page, /^A good pack rejected$/, '1,5')
+    await enter(page, /^Work out the cost$/)
+    expect(await page.locator('#costs').locator('..').textContent()).toMatch(/Good packs rejected18,000/)
+    await enter(page, /^For paper$/)
+    const paper = await printed(page)
+    for (const words of [
+      'What the dearer one adds',
+      'What differs',
+      'Questions to the supplier',
+      'Acceptance clause for the order',
+      '29 runs',
+      '2,995 good packs in a row',
+      'On our site.',
+      '18,000',
+    ])
+      expect(paper).toContain(words)
+    await page.context().close()
+  })
+
+  it('consultant: from a filled brief to a number, its calculation and the printed advice with sources', async () => {
+    const page = await open(`/brief?b=${packedOf('cheddar')}`)
+    await type(page, /^Speed$/, '16')
+    await enter(page, /^Get the advice$/)
+    expect(await page.title()).toContain('Advice: Cheddar block')
+    await enter(page, /^\d+\.\d+$/)
+    expect(new URL(page.url()).pathname).toBe('/advice/trail')
+    expect(await page.locator('main').textContent()).toContain('Sources')
+    await page.goBack()
+    await enter(page, /^For paper, everything open$/)
+    const paper = await printed(page)
+    for (const words of [
+      'Cheddar block, 5 kg, film wrapped',
+      'Machines compared',
+      'Assumed',
+      'Sources',
+      'Printed on',
+    ])
+      expect(paper).toContain(words)
+    expect(paper).toMatch(/promise no better than/i)
+    expect(paper).toMatch(/A test on the real product decides/)
+    await page.context().close()
+  })
+
+  it('trainer: through a prediction, the room, the clock, the handout and the record', async () => {
+    const page = await open('/')
+    await enter(page, /^Exercises$/)
+    await enter(page, /^One in a thousand$/)
+    await type(page, /^How many good packs lie in the reject bin/, '115')
+    await enter(page, /^Predict, and show the answer$/)
+    expect(await page.locator('.judged').textContent()).toContain('That is right')
+    await enter(page, /^Next exercise$/)
+    await tabTo(page, /^It gets larger$/)
+    await page.keyboard.press('ArrowDown')
+    await page.keyboard.press('ArrowDown')
+    await page.keyboard.press('ArrowDown')
+    await enter(page, /^Predict, and show the answer$/)
+    expect(await page.locator('.judged').textContent()).toContain('Smaller by about a third')
+    await enter(page, /^Record of this sitting$/)
+    await type(page, /^Name$/, 'A. Person')
+    await enter(page, /^Write the names in$/)
+    await enter(page, /^For paper$/)
+    const record = await printed(page)
+    for (const words of ['Assessment record', 'A. Person', '2 of 2 predictions right', '115', 'Signature'])
+      expect(record).toContain(words)
+
+    await page.goto(`${address}exercises`)
+    await enter(page, /^In front of a room$/)
+    await enter(page, /^Foil and metallised film$/)
+    const screens: string[] = []
+    for (let screen = 0; screen < 6; screen++) {
+      screens.push((await page.locator('.over-title').textContent()) ?? '')
+      await pressEnter(page)
+    }
+    expect(screens).toEqual([
+      'Predict, 1 of 2',
+      'What comes out, 1 of 2',
+      'Why, 1 of 2',
+      'Predict, 2 of 2',
+      'What comes out, 2 of 2',
+      'Why, 2 of 2',
+    ])
+    const size = await page.evaluate("parseFloat(getComputedStyle(document.querySelector('h1')).fontSize)")
+    expect(size).toBeGreaterThan(40)
+
+    await page.goto(`${address}exercises?handout=1&answers=0`)
+    const questions = await printed(page)
+    expect(questions).toContain('Because')
+    expect(questions).not.toContain('nothing is found there')
+    for (const exercise of EXERCISES) expect(questions).toContain(exercise.title(VOICES.full))
+    await page.goto(`${address}exercises?handout=1&answers=1&only=jar-heel`)
+    expect(await printed(page)).toContain('On the base')
+    await page.context().close()
+  })
+
+  it('the drill keeps time without script', async () => {
+    const page = await open('/exercises/failed-check', { javaScriptEnabled: false })
+    await page.getByRole('link', { name: 'Start the clock' }).click()
+    for (const step of ['stop', 'all', 'bad', 'proof', 'open', 'whole']) {
+      await page.locator(`input[value="${step}"]`).check()
+      await page.getByRole('button', { name: 'Go on' }).click()
+    }
+    expect(await page.locator('.answer').textContent()).toMatch(
+      /^\d+ s, 6 of 6 right\. On a running line \d+ packs/,
+    )
+    await page.context().close()
+  })
+
+  it('every sitting goes the same way without script', async () => {
+    const page = await open(`/compare?b=${packedOf('hazelnuts')}`, { javaScriptEnabled: false })
+    await page.locator('[id="perRejectedPack"]').fill('nonsense')
+    await page.getByRole('button', { name: 'Work out the cost' }).click()
+    expect(await page.title()).toMatch(/^Error: Compare quotes/)
+    await page.locator('[id="perRejectedPack"]').fill('2')
+    await page.locator('[id="misses"]').selectOption('1')
+    await page.getByRole('button', { name: 'Write the clause anew' }).click()
+    expect(await page.locator('.clause').first().textContent()).toContain('46 runs')
+    await page.goto(`${address}exercises/jar-heel?b=${packedOf('sauce-jar')}`)
+    await page.locator('input[value="heel"]').check()
+    await page.getByRole('button', { name: 'Predict, and show the answer' }).click()
+    expect(await page.locator('.judged').textContent()).toContain('That is not so')
+    await page.context().close()
+  })
+
+  const jar = packedOf('sauce-jar')
+  const nuts = packedOf('hazelnuts')
+  const pages = [
+    ['compare', `/compare?b=${nuts}`],
+    [
+      'compare three for paper',
+      `/compare?b=${nuts}&x=p1.xray-single&x=p1.xray-dual&x=p1.coil-single&print=1`,
+    ],
+    ['compare with a problem', `/compare?b=${nuts}&perKWh=much`],
+    ['exercises', '/exercises'],
+    ['exercises of a brief, in plain words', `/exercises?b=${jar}&words=plain`],
+    ['exercises in front of a room', `/exercises?b=${jar}&present=1`],
+    ['a question with choices', '/exercises/turning-a-wire'],
+    ['a question with a number', '/exercises/hold-and-interval'],
+    ['an answer with a curve', '/exercises/turning-a-wire?guess=along'],
+    ['an answer with hills', '/exercises/threshold-game?guess=r1000'],
+    ['an answer with bars', '/exercises/foil-and-film?guess=xray'],
+    ['a question in the room', '/exercises/false-alarms?present=1'],
+    ['an answer in the room', '/exercises/threshold-game?present=1&guess=r1000'],
+    ['a reason in the room', '/exercises/threshold-game?present=1&guess=r1000&s=why'],
+    ['the clock', '/exercises/failed-check'],
+    [
+      'the summary',
+      '/exercises/failed-check?began=1700000000000&ended=1700000090000&g=stop_all_bad_proof_open_whole',
+    ],
+    ['own exercise', `/exercises/own-weak-place?b=${jar}&guess=-`],
+    ['handout', '/exercises?handout=1&answers=0'],
+    ['handout with answers', '/exercises?handout=1&answers=1'],
+    ['record', '/exercises/record?done=jar-heel_base'],
+    ['record for paper', '/exercises/record?print=1'],
+  ] as const
+
+  it.each(pages)(
+    '%s: axe finds nothing, in light and dark, and nothing scrolls sideways',
+    async (_, path) => {
+      const page = await open(path)
+      await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true })")
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme })
+        expect(await violationsOn(page), colorScheme).toEqual([])
+      }
+      for (const width of [320, 640, 1280]) {
+        await page.setViewportSize({ width, height: 900 })
+        expect(
+          await page.evaluate('document.documentElement.scrollWidth'),
+          `${width} px`,
+        ).toBeLessThanOrEqual(width)
+      }
+      await page.context().close()
+    },
+  )
+
+  it('reads at 200 % of a 1280 px screen', async () => {
+    const page = await open(`/compare?b=${nuts}`, {
+      viewport: { width: 640, height: 400 },
+      deviceScaleFactor: 2,
+    })
+    for (const path of [
+      `/compare?b=${nuts}`,
+      '/exercises',
+      '/exercises/threshold-game?present=1&guess=r1000',
+    ]) {
+      await page.goto(`${address}${path.slice(1)}`)
+      expect(await page.evaluate('document.documentElement.scrollWidth'), path).toBeLessThanOrEqual(640)
+    }
+    await page.context().close()
+  })
+
+  it('met no blocked script, no error and no other server on the way', () => {
+    expect(complaints).toEqual([])
+  })
+})

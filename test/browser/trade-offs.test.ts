@@ -1,0 +1,103 @@
+import type { ServerType } from '@hono/node-server'
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { demos } from '../../src/brief/demos.ts'
+import { packBrief } from '../../src/web/packed-brief.ts'
+import { serve } from '../../src/web/serve.ts'
+import { violationsOn } from './axe.ts'
+import { hasBrowser, startBrowser } from './chromium.ts'
+
+const packed = (demo: string) => packBrief(demos.find(({ id }) => id === demo)?.brief)
+
+describe.skipIf(!hasBrowser)('trade-offs in a browser', () => {
+  let browser: Browser
+  let server: ServerType
+  let address: string
+  const complaints: string[] = []
+
+  beforeAll(async () => {
+    browser = await startBrowser()
+    const started = await serve({ port: 0, listen: '127.0.0.1' })
+    server = started.server
+    address = started.address
+  })
+
+  afterAll(async () => {
+    await browser?.close()
+    server?.close()
+  })
+
+  const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
+    const page = await (await browser.newContext(options)).newPage()
+    page.on('console', (message) => {
+      if (message.type() === 'error') complaints.push(message.text())
+    })
+    page.on('pageerror', (error) => complaints.push(error.message))
+    await page.goto(`${address}${path.replace(/^\//, '')}`)
+    return page
+  }
+
+  const pages = [
+    ['trade-offs', `/trade-offs?b=${packed('hazelnuts')}&point=1&machines=xray-single,xray-dual`],
+    ['trade-offs for paper', `/trade-offs?b=${packed('cheddar')}&input=false-rejects&print=1`],
+    ['metal detector', `/trade-offs/metal-detector?b=${packed('cheddar')}&angle=30`],
+    ['metal detector for paper', `/trade-offs/metal-detector?b=${packed('mince')}&print=1`],
+  ] as const
+
+  it.each(pages)(
+    '%s: axe finds nothing, in light and dark, and nothing scrolls sideways',
+    async (_, path) => {
+      const page = await open(path)
+      await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true })")
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme })
+        expect(await violationsOn(page), colorScheme).toEqual([])
+      }
+      for (const width of [320, 390, 768, 1280, 1600]) {
+        await page.setViewportSize({ width, height: 900 })
+        expect(
+          await page.evaluate('document.documentElement.scrollWidth'),
+          `${width} px`,
+        ).toBeLessThanOrEqual(width)
+      }
+      await page.context().close()
+    },
+  )
+
+  it('redraws as one chooses, and keeps the focus where it was', async () => {
+    const page = await open(`/trade-offs?b=${packed('cheddar')}`)
+    await page.getByRole('radio', { name: 'speed', exact: true }).check()
+    await page.getByRole('heading', { name: 'Findable size against speed' }).waitFor()
+    expect(await page.evaluate('document.activeElement.id')).toBe('input-speed')
+    expect(await page.locator('main').count()).toBe(1)
+    await page.getByRole('checkbox', { name: 'metal detector, one frequency at a time' }).check()
+    await page.getByRole('heading', { name: 'C: metal detector, one frequency at a time' }).waitFor()
+    expect(await page.getByRole('checkbox', { checked: true }).count()).toBe(3)
+    await page.context().close()
+  })
+
+  it('draws the same without script', async () => {
+    const page = await open(`/trade-offs?b=${packed('cheddar')}`, { javaScriptEnabled: false })
+    await page.locator('#input-kV').check()
+    await page.getByRole('button', { name: 'Draw' }).click()
+    await page.getByRole('heading', { name: 'Findable size against tube voltage' }).waitFor()
+    expect(new URL(page.url()).searchParams.get('input')).toBe('kV')
+    await page.getByRole('link', { name: 'Inside the metal detector' }).click()
+    await page.locator('#choose-angle').fill('60')
+    await page.getByRole('button', { name: 'Draw' }).click()
+    expect(await page.locator('main').textContent()).toContain('at 60° to the travel')
+    await page.context().close()
+  })
+
+  it('prints to A4 and Letter', async () => {
+    const page = await open(`/trade-offs?b=${packed('cheddar')}&print=1`)
+    for (const format of ['A4', 'Letter'])
+      expect((await page.pdf({ format })).subarray(0, 5).toString()).toBe('%PDF-')
+    expect(await page.locator('details:not([open])').count()).toBe(0)
+    await page.context().close()
+  })
+
+  it('met no blocked script and no error on the way', () => {
+    expect(complaints).toEqual([])
+  })
+})

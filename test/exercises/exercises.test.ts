@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest'
+import { guessWords, judge, rightWords } from '../../src/exercises/judge.ts'
+import { EXERCISES } from '../../src/exercises/list.ts'
+import { VOICES } from '../../src/exercises/voice.ts'
+
+const all = EXERCISES.map((exercise) => [exercise.id, exercise] as const)
+
+describe('every exercise', () => {
+  it('is one of at least fourteen, each with its own name', () => {
+    expect(EXERCISES.length).toBeGreaterThanOrEqual(14)
+    expect(new Set(EXERCISES.map(({ id }) => id)).size).toBe(EXERCISES.length)
+    for (const { id } of EXERCISES) expect(id).toMatch(/^[a-z0-9-]+$/)
+  })
+
+  it.each(all)(
+    '%s has as many questions as it says, at both levels, with the same answers',
+    (_, exercise) => {
+      const full = exercise.questions(VOICES.full)
+      const plain = exercise.questions(VOICES.plain)
+      expect(full).toHaveLength(exercise.count)
+      expect(plain).toHaveLength(exercise.count)
+      expect(plain.map(({ answer }) => ('right' in answer ? answer.right : answer.value))).toEqual(
+        full.map(({ answer }) => ('right' in answer ? answer.right : answer.value)),
+      )
+    },
+  )
+
+  it.each(all)('%s has a right answer among its choices, and says why', (_, exercise) => {
+    for (const question of exercise.questions(VOICES.full)) {
+      const { answer } = question
+      if (answer.kind === 'choice') {
+        const ids = answer.choices.map(({ id }) => id)
+        expect(ids).toContain(answer.right)
+        expect(new Set(ids).size).toBe(ids.length)
+        expect(new Set(answer.choices.map(({ words }) => words)).size, question.ask).toBe(ids.length)
+        for (const id of ids) expect(id).toMatch(/^[a-z0-9-]+$/i)
+      } else {
+        expect(answer.value).toBeGreaterThan(0)
+        expect(answer.within).toBeGreaterThan(1)
+      }
+      expect(question.ask).toMatch(/\?$|\)$/)
+      expect(question.outcome).toMatch(/[.)]$|mm$|inside$|cheese$/)
+      expect(question.reason.join(' ').length).toBeGreaterThan(60)
+      expect(JSON.stringify(question)).not.toMatch(/undefined|NaN|Infinity|null mm/)
+    }
+  })
+
+  it.each(all)('%s draws numbers only', (_, exercise) => {
+    for (const { pictures } of exercise.questions(VOICES.full)) {
+      for (const picture of pictures) {
+        const values =
+          picture.kind === 'bars'
+            ? picture.bars.flatMap(({ value }) => (value === null ? [] : [value]))
+            : picture.curves.flatMap(({ points }) => points.flat())
+        expect(values.length).toBeGreaterThan(0)
+        for (const value of values) expect(Number.isFinite(value)).toBe(true)
+      }
+    }
+  })
+
+  const STATISTICS =
+    /chance|probab|confiden|binomial|percent|statistic|distribution|standard deviation|noise units|\bPOD\b|95 %|(?<!\bat|salt)\s\d+(?:\.\d+)? %(?! salt)/i
+
+  /** Every text in a question, ids apart. */
+  function textsIn(part: unknown, key = ''): string[] {
+    if (typeof part === 'string') return ['id', 'right', 'kind'].includes(key) ? [] : [part]
+    if (Array.isArray(part)) return part.flatMap((one) => textsIn(one))
+    if (typeof part !== 'object' || part === null) return []
+    return Object.entries(part).flatMap(([name, value]) => textsIn(value, name))
+  }
+
+  it.each(all)('%s in plain words speaks no statistics', (_, exercise) => {
+    const voice = VOICES.plain
+    const said = [exercise.title(voice), exercise.teaches(voice), ...textsIn(exercise.questions(voice))]
+    for (const text of said) expect(text).not.toMatch(STATISTICS)
+    expect(said.length).toBeGreaterThan(6)
+  })
+})
+
+describe('a prediction', () => {
+  const [choice] = EXERCISES.find(({ id }) => id === 'dual-deep-grains')!.questions(VOICES.full)
+  const [number] = EXERCISES.find(({ id }) => id === 'false-rejects-a-day')!.questions(VOICES.full)
+
+  it('is right, not so, or none', () => {
+    const { answer } = choice!
+    if (answer.kind !== 'choice') throw new Error('a choice was expected')
+    const wrong = answer.choices.find(({ id }) => id !== answer.right)!
+    expect(judge(choice!, answer.right)).toBe('right')
+    expect(judge(choice!, wrong.id)).toBe('wrong')
+    for (const none of [null, '-', '', 'nothing-of-it']) expect(judge(choice!, none)).toBe('none')
+    expect(guessWords(choice!, wrong.id)).toBe(wrong.words)
+  })
+
+  it('as a number is right within its factor, however it is typed', () => {
+    expect(judge(number!, '115')).toBe('right')
+    expect(judge(number!, '1 15,2')).toBe('none')
+    expect(judge(number!, '115,2')).toBe('right')
+    expect(judge(number!, '90')).toBe('too-low')
+    expect(judge(number!, '1000')).toBe('too-high')
+    expect(judge(number!, 'many')).toBe('none')
+    expect(rightWords(number!)).toBe('120 packs')
+  })
+})

@@ -1,0 +1,186 @@
+import { describe, expect, it, vi } from 'vitest'
+import { EXERCISES } from '../../src/exercises/list.ts'
+import { VOICES } from '../../src/exercises/voice.ts'
+import { app, packed, text } from './stand-in.ts'
+
+const get = async (path: string) => {
+  const answer = await app.request(path)
+  return { status: answer.status, location: answer.headers.get('location'), html: await answer.text() }
+}
+const hrefs = (html: string) =>
+  [...html.matchAll(/href="([^"]+)"/g)].map(([, href = '']) => href.replaceAll('&amp;', '&'))
+
+describe('the list', () => {
+  it('leads to every exercise and both handouts', async () => {
+    const { html } = await get('/exercises')
+    for (const { id } of EXERCISES) expect(hrefs(html)).toContain(`/exercises/${id}`)
+    expect(hrefs(html)).toContain('/exercises?handout=1&answers=0')
+    expect(hrefs(html)).toContain('/exercises?handout=1&answers=1')
+  })
+
+  it('puts the exercises of the brief in hand first, and carries the brief on', async () => {
+    const { html } = await get(`/exercises?b=${packed}`)
+    expect(text(html)).toContain('From your brief: Kernels')
+    expect(html.indexOf('own-smallest-size')).toBeLessThan(html.indexOf('/exercises/threshold-game'))
+    expect(hrefs(html).filter((href) => href.startsWith('/exercises/') && !href.includes('b='))).toEqual([])
+  })
+})
+
+describe('predict, then reveal', () => {
+  it('asks before it tells', async () => {
+    const { html } = await get('/exercises/jar-heel')
+    expect(html).toContain('type="radio"')
+    expect(text(html)).not.toContain('nothing is found there')
+  })
+
+  it.each(EXERCISES.filter(({ timed }) => !timed).map(({ id }) => [id]))(
+    '%s answers every question with reason and picture',
+    async (id) => {
+      let path = `/exercises/${id}?guess=-`
+      for (let count = 0; path.startsWith(`/exercises/${id}`); count++) {
+        if (!path.includes('guess=')) path += '&guess=-'
+        const { status, html } = await get(path)
+        expect(status, path).toBe(200)
+        expect(html).toContain('class="answer"')
+        expect(html).toContain('<svg')
+        expect(html).toContain('id="why"')
+        expect(html.match(/<h1/g)).toHaveLength(1)
+        const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, one]) => one)
+        expect(ids.filter((one, at) => ids.indexOf(one) !== at)).toEqual([])
+        expect(html).not.toMatch(/<style| style="| on[a-z]+="|<script(?! src=)/)
+        path =
+          /class="onward"[^>]*|href="([^"]+)" class="onward"/.exec(html)?.[1]?.replaceAll('&amp;', '&') ?? ''
+        expect(count).toBeLessThan(12)
+      }
+      expect(path).toMatch(/^\/exercises/)
+    },
+  )
+
+  it('judges the prediction', async () => {
+    expect(text((await get('/exercises/false-rejects-a-day?guess=115')).html)).toMatch(/That is right/)
+    expect(text((await get('/exercises/false-rejects-a-day?guess=20')).html)).toMatch(/That is too low/)
+    expect(text((await get('/exercises/jar-heel?guess=body')).html)).toMatch(/The body\. That is not so/)
+  })
+
+  it('asks again, keeping what was typed, where it cannot be read', async () => {
+    const number = await get('/exercises/false-rejects-a-day?guess=lots')
+    expect(number.status).toBe(422)
+    expect(number.html).toContain('value="lots"')
+    expect(number.html).toContain('<title>Error:')
+    expect((await get('/exercises/jar-heel?guess=moon')).status).toBe(422)
+  })
+
+  it('knows no other exercises', async () => {
+    expect((await get('/exercises/nothing')).status).toBe(404)
+    expect((await get('/exercises/own-hold')).status).toBe(404)
+  })
+})
+
+describe('against the clock', () => {
+  it('takes the time on the server, without script, and counts the packs that went by', async () => {
+    vi.useFakeTimers({ toFake: ['Date'], now: Date.UTC(2026, 0, 1) })
+    try {
+      const start = await get('/exercises/failed-check?start=1')
+      expect(start.status).toBe(303)
+      let path = start.location!
+      for (const guess of ['stop', 'all', 'bad', 'proof', 'open', 'short']) {
+        const page = await get(path)
+        expect(text(page.html)).toContain('the clock is running')
+        expect(page.html).not.toContain('class="answer"')
+        vi.setSystemTime(Date.now() + 15_000)
+        path = (await get(`${path}&guess=${guess}`)).location!
+      }
+      const { html, status } = await get(path)
+      expect(status).toBe(200)
+      expect(text(html)).toContain('1 min 30 s, 5 of 6 right')
+      expect(text(html)).toContain('120 packs would have gone by')
+      vi.setSystemTime(Date.now() + 999_000)
+      expect(text((await get(path)).html)).toContain('1 min 30 s')
+      expect(hrefs(html).join()).toContain('failed-check_stop_all_bad_proof_open_short!90'.replace('!', '!'))
+    } finally {
+      vi.useRealTimers()
+    }
+  })
+
+  it('starts anew where the clock in the address cannot be', async () => {
+    for (const began of ['0', '-5', 'x', String(Date.now() + 1e9)])
+      expect(text((await get(`/exercises/failed-check?began=${began}`)).html)).toContain('Start the clock')
+  })
+})
+
+describe('in front of a room', () => {
+  it('shows one thing on a screen, with links back and on', async () => {
+    const ask = (await get('/exercises/foil-and-film?present=1')).html
+    expect(ask).toContain('for-the-room')
+    expect(ask).toMatch(/<ol class="options">/)
+    const answer = (await get(/href="([^"]+)" rel="next"/.exec(ask)![1]!.replaceAll('&amp;', '&'))).html
+    expect(answer).toContain('class="answer"')
+    expect(answer).not.toMatch(/A closed foil carries currents/)
+    const why = (await get(/href="([^"]+)" rel="next"/.exec(answer)![1]!.replaceAll('&amp;', '&'))).html
+    expect(text(why)).toMatch(/A closed foil carries currents/)
+    expect(why).not.toContain('<svg')
+    expect(why).toMatch(/rel="prev"/)
+    for (const html of [ask, answer, why]) {
+      expect(html).not.toContain('class="masthead"')
+      expect(html.match(/autofocus/g)).toHaveLength(1)
+    }
+  })
+
+  it('leads through the whole list by the way on alone', async () => {
+    let path = `/exercises/${EXERCISES[0]!.id}?present=1`
+    const seen = new Set<string>()
+    for (let screens = 0; screens < 200; screens++) {
+      const { html, status } = await get(path)
+      expect(status, path).toBeLessThan(400)
+      seen.add(/^\/exercises\/([a-z0-9-]+)/.exec(path)?.[1] ?? '')
+      if (seen.has('failed-check')) break
+      path = /href="([^"]+)" rel="next"/.exec(html)![1]!.replaceAll('&amp;', '&')
+    }
+    expect(seen.size).toBe(EXERCISES.findIndex(({ id }) => id === 'failed-check') + 1)
+  })
+})
+
+describe('on paper', () => {
+  it('asks without answering, or answers all', async () => {
+    const questions = (await get('/exercises?handout=1&answers=0')).html
+    expect(questions).not.toMatch(/class="answer"|<svg|☒/)
+    expect(questions.match(/☐/g)!.length).toBeGreaterThan(40)
+    const answers = (await get('/exercises?handout=1&answers=1')).html
+    const ids = [...answers.matchAll(/ id="([^"]+)"/g)].map(([, one]) => one)
+    expect(ids.filter((one, at) => ids.indexOf(one) !== at)).toEqual([])
+    expect(answers.match(/☒/g)!.length).toBeGreaterThan(20)
+    expect(answers).not.toMatch(/<a href="\/(?!assets)|<button/)
+  })
+
+  it('takes one exercise alone', async () => {
+    const { html } = await get('/exercises?handout=1&answers=1&only=jar-heel')
+    expect(html.match(/class="handout"/g)).toHaveLength(1)
+  })
+
+  it('records who predicted what, with the result worked out anew', async () => {
+    const { html } = await get(
+      '/exercises/record?done=jar-heel_base~dual-even-food_half~failed-check_stop_all_bad_proof_open_whole!61&name=A.+Person&trainer=T&print=1',
+    )
+    const said = text(html)
+    expect(said).toContain('7 of 8 predictions right')
+    expect(said).toContain('A. Person')
+    expect(said).toContain('in 1 min 1 s')
+    expect(said).toMatch(/About half, or less not so: A little smaller/)
+  })
+
+  it('is a form to fill in by hand where nothing was predicted', async () => {
+    const { html } = await get('/exercises/record?print=1')
+    for (const exercise of EXERCISES) expect(text(html)).toContain(exercise.title(VOICES.full))
+    expect(html.match(/<tr>/g)!.length).toBe(EXERCISES.length + 1)
+  })
+})
+
+describe('plain words', () => {
+  it('stay plain from page to page', async () => {
+    const { html } = await get('/exercises/routine-check?words=plain&guess=c1')
+    expect(text(html)).not.toMatch(/binomial|confiden|chance/i)
+    const onward = hrefs(html).filter((href) => href.startsWith('/exercises') && href !== '/exercises')
+    expect(onward.length).toBeGreaterThan(2)
+    for (const href of onward) expect(href).toContain('words=plain')
+  })
+})
