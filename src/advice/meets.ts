@@ -21,6 +21,11 @@ export function meetsAll(findings: readonly Met[]): boolean {
   return findings.length > 0 && findings.every((f) => f.meets === 'yes')
 }
 
+/** Some size is met, if only as expected. */
+export function isAnyMet(findings: readonly Met[]): boolean {
+  return findings.some(({ meets }) => meets === 'yes' || meets === 'maybe')
+}
+
 /**
  * Verdict of one option, best fit apart (that needs the other options): not suitable when excluded or when
  * nothing is met; worth a test when nothing is worse than maybe; conditional in between.
@@ -28,8 +33,7 @@ export function meetsAll(findings: readonly Met[]): boolean {
 export function verdictOf(findings: readonly Met[], excluded: boolean): Exclude<Verdict, 'best-fit'> {
   if (excluded) return 'not-suitable'
   const has = (meets: Meets) => findings.some((f) => f.meets === meets)
-  const anyMet = has('yes') || has('maybe')
-  if (!anyMet && !has('open')) return 'not-suitable'
+  if (!isAnyMet(findings) && !has('open')) return 'not-suitable'
   const nothingWorse = !has('no') && !has('cannot') && !has('open')
   return nothingWorse ? 'worth-a-test' : 'conditional'
 }

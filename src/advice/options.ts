@@ -1,7 +1,7 @@
 import type { Brief, Caution, Finding, Option, Reason, WhyNot } from '../contract/index.ts'
 import type { AssessedOption, PlacedOutcome } from './judge.ts'
 import type { LinedUp } from './line-up.ts'
-import { meetsAll, verdictOf } from './meets.ts'
+import { isAnyMet, meetsAll, verdictOf } from './meets.ts'
 import { compareOptions } from './order.ts'
 import { toReason } from './reason.ts'
 import { contaminantWords, missedSizes, wordList } from './why-not.ts'
@@ -59,6 +59,8 @@ function becauseOf(brief: Brief, judged: Judged, verdict: Option['verdict'], bes
       judged.burden > best.burden ? `burden ${judged.burden} against ${best.burden}` : 'no less burden'
     return `Meets every size too, at ${heavier}. ${extraWords(judged, best)}`
   }
+  if (verdict === 'conditional' && !isAnyMet(judged.findings) && onlyTheFilm(judged))
+    return 'A test on the bag finds smaller pieces than computed: the film alone stands in the way, and with film the computed sizes come out larger than practice sees.'
   return shortcomings(brief, judged.findings, verdict)
 }
 
@@ -118,6 +120,29 @@ function onlyByTest({ assessed, findings, excluded }: Judged): boolean {
   return assessed.family === 'static-field' && !excluded && findings.every((f) => f.meets === 'open')
 }
 
+/**
+ * Metallised film stands alone between a metal detector and its sizes: the food gives no signal, the machine would
+ * find something asked for without the film, and only the computed sizes, known to come out larger than practice
+ * sees, say no. That asks for a test on the bag; it is no ground to rule the machine out.
+ */
+function onlyTheFilm({ assessed, findings, excluded }: Judged): boolean {
+  if (excluded || assessed.family !== 'coil') return false
+  const { layers, productSignal } = assessed.assessment
+  return (
+    !productSignal &&
+    layers.length > 0 &&
+    layers.every(({ film }) => film) &&
+    findings.some((f) => f.bestMm !== null && f.mustFindMm !== null && f.bestMm <= f.mustFindMm)
+  )
+}
+
+/** The verdict of one option where no other is better. */
+function ownVerdict(judged: Judged): Option['verdict'] {
+  if (onlyByTest(judged)) return 'worth-a-test'
+  const plain = verdictOf(judged.findings, judged.excluded)
+  return plain === 'not-suitable' && onlyTheFilm(judged) ? 'conditional' : plain
+}
+
 /** Options of one point in their order, ranked, with verdict and reasons. */
 export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Option[] {
   const judged = candidates.map(
@@ -135,7 +160,7 @@ export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Opt
   const best = sorted.find((j) => j.linedUp.ranked && !j.excluded && meetsAll(j.findings)) ?? null
   let rank = 0
   return sorted.map((one): Option => {
-    const plain = onlyByTest(one) ? 'worth-a-test' : verdictOf(one.findings, one.excluded)
+    const plain = ownVerdict(one)
     const shown = one.linedUp.ranked ? plain : plain === 'worth-a-test' ? 'conditional' : plain
     const verdict = one === best ? 'best-fit' : shown
     const { machine } = one.linedUp

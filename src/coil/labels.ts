@@ -3,7 +3,7 @@ import { conductivityRules } from '../reference/electrical.ts'
 import type { CoilFinding, CoilLayer } from './assessment.ts'
 import type { Situation } from './situation.ts'
 
-/** Above these a wet block's size is an order of magnitude only (comparison with practice). */
+/** From these on a wet block's size is an order of magnitude only (comparison with practice). */
 const LARGE_WET_BLOCK = { heightShare: 0.4, openingMm: 200 } as const
 
 interface LabelFacts {
@@ -27,7 +27,7 @@ export function coilLabels(facts: LabelFacts): readonly Caution[] {
   if (
     productSignal &&
     filling.heightShare > LARGE_WET_BLOCK.heightShare &&
-    shortMm > LARGE_WET_BLOCK.openingMm
+    shortMm >= LARGE_WET_BLOCK.openingMm
   ) {
     label(
       'order-of-magnitude',

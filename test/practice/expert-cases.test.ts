@@ -138,6 +138,21 @@ describe('a single-serve crisp bag of metallised film', () => {
   })
 })
 
+describe('a sharing bag of crisps in metallised film', () => {
+  const { verdict, option, cautions, blocks } = look(BRIEFS.bigCrisps)
+  it('is not ruled out by the film alone: a test on the bag decides', () => {
+    for (const coil of ['coil-single', 'coil-multi']) {
+      expect(verdict(coil)).toBe('conditional')
+      expect(blocks(coil)).toEqual([])
+      expect(cautions(coil)).toContain('confirm-on-the-bag')
+      expect(option(coil).because).toMatch(/test on the bag/)
+    }
+  })
+  it('goes to x-rays where nobody wants to wait for that test', () => {
+    expect(verdict('xray-single')).toBe('best-fit')
+  })
+})
+
 describe('frozen beans on a belt', () => {
   const { finding, rules, summary, general } = look(BRIEFS.beans)
   it('let a coil find metal, as long as they stay frozen', () => {
@@ -173,6 +188,13 @@ describe('minced-meat blocks of 25 kg', () => {
   })
   it('go to x-rays for 316 and bone', () => {
     for (const material of ['ss316', 'bone_hard']) expect(finding('xray-single', material).meets).toBe('yes')
+  })
+})
+
+describe('a mince block that nearly fills an opening of 200 mm', () => {
+  const { cautions } = look(BRIEFS.minceBlockLow)
+  it('gets sizes of an order of magnitude only', () => {
+    for (const coil of ['coil-single', 'coil-multi']) expect(cautions(coil)).toContain('order-of-magnitude')
   })
 })
 
