@@ -69,4 +69,10 @@ async function main(argv: string[]): Promise<number> {
   }
 }
 
+// A reader that has seen enough (head, less) closes the pipe: no fault of the program.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error
+  process.exit(0)
+})
+
 process.exitCode = await main(process.argv.slice(2))

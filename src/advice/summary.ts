@@ -10,6 +10,19 @@ export function hopeless(brief: Brief, points: readonly { readonly options: read
     .filter((c) => ranked.every((o) => o.findings.find((f) => f.contaminant === c)?.meets === 'cannot'))
 }
 
+/** Rules of the book that speak of the pack's outer sizes alone. */
+const TOO_LARGE = ['too-wide', 'too-high', 'fan-too-wide']
+
+/** The first machine kept out by nothing but the size of the pack, and whose sizes would all do. */
+function onlyTooSmall(options: readonly Option[]): Option | undefined {
+  return options.find(
+    (o) =>
+      o.rank !== null &&
+      o.findings.every((f) => f.meets === 'yes' || f.meets === 'maybe') &&
+      o.whyNot.every((why) => why.kind !== 'rule' || TOO_LARGE.includes(why.rule)),
+  )
+}
+
 function pointSentence(name: string, options: readonly Option[], many: boolean): string {
   const where = many ? `At “${name}” ` : ''
   const start = (text: string) => (where ? where + text : text.charAt(0).toUpperCase() + text.slice(1))
@@ -31,6 +44,12 @@ function pointSentence(name: string, options: readonly Option[], many: boolean):
   }
   if (options.length === 0) {
     return start('no detector is compared: what removes a share upstream cannot show that a pack is clean.')
+  }
+  const larger = onlyTooSmall(options)
+  if (larger) {
+    return start(
+      `no machine compared here takes a pack of this size and finds what is asked. By its sizes ${larger.label} would: ask for a build large enough and its sizes there, or look where the food is still in smaller units.`,
+    )
   }
   return start('no machine compared here suits this brief.')
 }
