@@ -1,4 +1,4 @@
-import type { OpeningPlace } from '../../src/trade-offs/opening-map.ts'
+import type { OpeningPlace } from '../../src/coil/opening-map.ts'
 import type { PlanePoint } from '../../src/trade-offs/response-plane.ts'
 import type { Series } from '../../src/trade-offs/size-against.ts'
 import type { Gap } from '../../src/trade-offs/sizes-at.ts'

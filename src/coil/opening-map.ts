@@ -1,4 +1,4 @@
-import type { FieldOpening } from '../coil/noise.ts'
+import type { FieldOpening } from './noise.ts'
 
 type Vector = readonly [x: number, y: number, z: number]
 
