@@ -2,6 +2,7 @@ import type { BriefInput, Problem } from '../contract/brief.ts'
 import { BRIEF_FIELDS, type Field, type Fields } from './form-fields.ts'
 import { askFor, labelOf } from './form-labels.ts'
 import { readMeasure, writeMeasure } from './measure.ts'
+import { hasRow, quotedField, readQuotedMachines, writeQuotedMachine } from './quoted-machines.ts'
 
 /** A form as the browser sends it: one string per dotted path, e.g. "points.0.heightMm": "3 cm". */
 export type Answers = Readonly<Record<string, string>>
@@ -13,6 +14,8 @@ export interface ReadForm {
   readonly problems: readonly Problem[]
   /** What was made of an answer that was not a bare number in the field's own unit, by form path. */
   readonly understood: Readonly<Record<string, string>>
+  /** What a quoted machine takes from its nearest kind, by form path of the figure left empty. */
+  readonly taken: Readonly<Record<string, string>>
   /** From a path in the brief to the field that holds it: rows left empty are not in the brief. */
   readonly formPath: (briefPath: string) => string
 }
@@ -20,19 +23,21 @@ export interface ReadForm {
 interface Notes {
   problems: Problem[]
   understood: Record<string, string>
+  taken: Record<string, string>
   rows: Record<string, number[]>
-  /** Machines chosen by tick; those after them in the brief were written as JSON. */
+  /** Machines chosen by tick; after them in the brief come those of the rows, then those written as JSON. */
   ticked: number
 }
 
 /** Reads a form. Empty fields stay out of the brief (they will be assumed, and said to be). */
 export function readForm(answers: Answers): ReadForm {
-  const notes: Notes = { problems: [], understood: {}, rows: {}, ticked: 0 }
+  const notes: Notes = { problems: [], understood: {}, taken: {}, rows: {}, ticked: 0 }
   const input = readGroup(BRIEF_FIELDS, '', answers, notes)
   return {
     input,
     problems: notes.problems,
     understood: notes.understood,
+    taken: notes.taken,
     formPath: (path) => toFormPath(path, notes),
   }
 }
@@ -93,6 +98,13 @@ function readEquipment(path: string, answers: Answers, notes: Notes): unknown {
   const ticked = Object.keys(answers).filter((key) => key.startsWith(`${path}.`) && answers[key] === 'on')
   notes.ticked = ticked.length
   const ids: unknown[] = ticked.map((key) => key.slice(path.length + 1))
+  const rows = rowsOf(answers, 'quoted').filter((row) => !isBlank(answers, `quoted.${row}.`))
+  const quoted = readQuotedMachines(answers, rows)
+  notes.rows.quoted = [...quoted.rows]
+  notes.problems.push(...quoted.problems)
+  Object.assign(notes.understood, quoted.understood)
+  Object.assign(notes.taken, quoted.taken)
+  ids.push(...quoted.machines)
   const typed = answers.machines?.trim() ?? ''
   if (typed !== '') {
     try {
@@ -140,7 +152,10 @@ function writeField(field: Field, path: string, value: unknown, answers: Record<
     case 'equipment': {
       const machines = (value as unknown[]).filter((one) => typeof one !== 'string')
       for (const id of value as unknown[]) if (typeof id === 'string') answers[`${path}.${id}`] = 'on'
-      if (machines.length > 0) answers.machines = JSON.stringify(machines, null, 2)
+      for (const [row, machine] of machines.filter(hasRow).entries())
+        writeQuotedMachine(machine, row, answers)
+      const others = machines.filter((machine) => !hasRow(machine))
+      if (others.length > 0) answers.machines = JSON.stringify(others, null, 2)
       return
     }
     case 'words':
@@ -175,8 +190,13 @@ function isBlank(answers: Answers, prefix: string): boolean {
 }
 
 function toFormPath(path: string, { rows, ticked }: Notes): string {
-  const machine = /^equipment\.(\d+)/.exec(path)?.[1]
-  if (machine) return Number(machine) < ticked ? 'equipment' : 'machines'
+  const machine = /^equipment\.(\d+)(?:\.(\w+))?/.exec(path)
+  if (machine) {
+    const at = Number(machine[1]) - ticked
+    if (at < 0) return 'equipment'
+    const row = rows.quoted?.[at]
+    return row === undefined ? 'machines' : `quoted.${row}.${quotedField(machine[2] ?? 'kind')}`
+  }
   let form = ''
   for (const key of path.split('.')) {
     const row = rows[form]?.[Number(key)]

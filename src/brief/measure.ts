@@ -99,6 +99,10 @@ const UNITS: Readonly<Record<string, Readonly<Record<string, Convert>>>> = {
     'ohm/sq': times(1),
     'ohm per square': times(1),
   },
+  kHz: { kHz: times(1), Hz: times(1e-3), MHz: times(1000) },
+  kV: { kV: times(1), V: times(1e-3) },
+  mA: { mA: times(1), A: times(1000), µA: times(1e-3) },
+  W: { W: times(1), kW: times(1000) },
   '': { '%': times(0.01) },
 }
 

@@ -1,5 +1,6 @@
 import type { Option, OptionGroup } from '../../views/brief/sheet.ts'
 import { CHOICE_WORDS } from '../../views/words/choices.ts'
+import { NEAREST_KINDS } from '../brief/quoted-fields.ts'
 import { archetypes, type Material, type MaterialKind, materials } from '../reference/index.ts'
 
 const KINDS: Partial<Record<MaterialKind, string>> = {
@@ -40,4 +41,5 @@ export const machines: readonly Option[] = [...archetypes.values()].map(({ id, l
   value: id,
   words: label,
 }))
+export const detectors: readonly Option[] = machines.filter(({ value }) => NEAREST_KINDS.includes(value))
 export const materialNames: ReadonlyMap<string, string> = new Map(all.map(({ id, label }) => [id, label]))

@@ -1,11 +1,11 @@
-import type { FieldNote, Sheet } from '../../views/brief/sheet.ts'
+import type { FieldNote, Option, Sheet } from '../../views/brief/sheet.ts'
 import { choiceWords } from '../../views/words/choices.ts'
 import { unitOf } from '../../views/words/path.ts'
 import { valueWords } from '../../views/words/size.ts'
 import { type Answers, type ReadForm, readForm } from '../brief/form.ts'
 import { parseBrief } from '../brief/index.ts'
 import type { Assumption, Brief, Problem } from '../contract/index.ts'
-import { contaminants, foods, machines, packaging } from './choices.ts'
+import { contaminants, detectors, foods, machines, packaging } from './choices.ts'
 
 /** A form with one row of each list, nothing answered. */
 export const EMPTY_FORM: Answers = { 'points.0': 'row', 'contaminants.0': 'row' }
@@ -41,7 +41,18 @@ export function sheetOf(answers: Answers, checked: Checked, problems: readonly P
     contaminants,
     packaging,
     machines,
+    quotedMachines: quotedMachines(checked.read.input),
+    detectors,
   }
+}
+
+/** The machines of a brief that are described in it, as choices. */
+function quotedMachines(input: unknown): Option[] {
+  const { equipment = [] } = input as { equipment?: readonly unknown[] }
+  return equipment.flatMap((one) => {
+    const { id, label } = typeof one === 'object' && one ? (one as { id?: string; label?: string }) : {}
+    return id ? [{ value: id, words: label || id }] : []
+  })
 }
 
 /** What was understood and what is assumed, by form path. */
@@ -51,6 +62,7 @@ export function notesOf(answers: Answers, { read, brief }: Checked): ReadonlyMap
     const path = read.formPath(assumption.path)
     if ((answers[path] ?? '').trim() === '') notes.set(path, { assumed: assumedWords(assumption) })
   }
+  for (const [path, taken] of Object.entries(read.taken)) notes.set(path, { taken })
   for (const [path, understood] of Object.entries(read.understood)) notes.set(path, { understood })
   return notes
 }

@@ -19,6 +19,8 @@ const sheet: Sheet = {
   contaminants: [],
   packaging: [],
   machines: [{ value: 'sieve', words: 'sieve' }],
+  quotedMachines: [],
+  detectors: [],
 }
 
 const page = (more: Partial<BriefPageProps> = {}) =>

@@ -26,6 +26,31 @@ describe('the form sent', () => {
     expect(briefAt(location)).toMatchObject({ brief: { points: [{ heightMm: 38.1 }, {}] } })
   })
 
+  it('takes a machine from a quote in a row of its own, and offers it for a quoted size', async () => {
+    const added = await send({ ...writeForm(brief), action: 'add:quoted' })
+    expect(added.status).toBe(200)
+    expect(added.body).toContain('Quoted machine 1')
+    const answers = {
+      ...writeForm(brief),
+      'quoted.0.kind': 'xray-dual',
+      'quoted.0.label': 'offer of March',
+      'quoted.0.pixelMm': '0.4',
+    }
+    const shown = await send({ ...answers, action: 'check' })
+    expect(text(shown.body)).toContain('as usual for the kind: 1,000 W'.replace(',', ''))
+    const { location } = await send({ ...answers, action: 'advise' })
+    expect(briefAt(location)).toMatchObject({
+      brief: {
+        equipment: expect.arrayContaining([expect.objectContaining({ id: 'quoted-1', pixelMm: 0.4 })]),
+      },
+    })
+    const again = await send({ ...answers, action: 'add:quotes' })
+    expect(again.body).toContain('<option value="quoted-1">offer of March</option>')
+    const wrong = await send({ ...answers, 'quoted.0.pixelMm': 'fine', action: 'advise' })
+    expect(wrong.status).toBe(422)
+    expect(wrong.body).toContain('href="#quoted.0.pixelMm"')
+  })
+
   it('comes back with every answer kept and every problem named when it is not good', async () => {
     const answers = {
       ...writeForm(brief),

@@ -1,9 +1,10 @@
 import { hintOf, labelOf } from '../../src/brief/form-labels.ts'
 import { NoteLine } from './note-line.tsx'
+import { QuotedMachines } from './quoted-machines.tsx'
 import { ListError } from './row-buttons.tsx'
 import type { Option, Sheet } from './sheet.ts'
 
-/** Which machines to compare: ready-made kinds by tick, a quoted one as JSON. */
+/** Which machines to compare: ready-made kinds by tick, quoted ones by their figures, others as JSON. */
 export function EquipmentGroup({ sheet }: { sheet: Sheet }) {
   const ticked = Object.keys(sheet.answers).filter(
     (path) => path.startsWith('equipment.') && sheet.answers[path] === 'on',
@@ -19,8 +20,8 @@ export function EquipmentGroup({ sheet }: { sheet: Sheet }) {
         <h2>Equipment</h2>
       </legend>
       <p class="lead-in">
-        With none ticked, every kind that fits the way the food passes is compared. These are kinds of
-        machine, not any maker's.
+        With none ticked and none quoted, every kind that fits the way the food passes is compared. These are
+        kinds of machine, not any maker's. With a quoted machine, tick the kinds to hold it against.
       </p>
       <ListError sheet={sheet} list="equipment" />
       <div class="ticks">
@@ -37,6 +38,7 @@ export function EquipmentGroup({ sheet }: { sheet: Sheet }) {
         ))}
       </div>
       <NoteLine path="equipment" note={sheet.notes.get('equipment')} />
+      <QuotedMachines sheet={sheet} />
       <MachinesAsJson sheet={sheet} />
     </fieldset>
   )
@@ -47,12 +49,12 @@ function MachinesAsJson({ sheet }: { sheet: Sheet }) {
   const wrong = sheet.problems.get('machines')
   return (
     <details class="fold" {...(typed || wrong ? { open: true } : {})}>
-      <summary>A machine as quoted to you, as JSON (optional)</summary>
+      <summary>Machines of other families, as JSON (optional)</summary>
       <div class={`field wide${wrong ? ' wrong' : ''}`}>
         <label for="machines">{labelOf('machines')}</label>
         <p class="hint" id="hint-machines">
           {hintOf('machines') ||
-            'One object or a list, e.g. {"id": "quoted", "family": "coil", "frequenciesKHz": [300]}.'}
+            'One object or a list, e.g. {"id": "fine-sieve", "family": "sieve", "meshMm": 2}.'}
         </p>
         <ListError sheet={sheet} list="machines" />
         <textarea

@@ -13,7 +13,9 @@ export function NoteLine({ path, note, swap = false }: Props) {
     ? `understood as ${note.understood}`
     : note?.assumed
       ? `assumed: ${note.assumed}`
-      : ''
+      : note?.taken
+        ? `as usual for the kind: ${note.taken}`
+        : ''
   return (
     <p class="made-of" id={`note-${path}`} {...(swap ? { 'hx-swap-oob': 'true' } : {})}>
       {text}

@@ -5,7 +5,7 @@ import type { Sheet } from './sheet.ts'
 
 /** Sizes a supplier quoted, to be held against the computed ones. */
 export function QuoteGroup({ sheet }: { sheet: Sheet }) {
-  const machines = [{ words: '', options: sheet.machines }]
+  const machines = [{ words: '', options: [...sheet.quotedMachines, ...sheet.machines] }]
   return (
     <fieldset class="group" id="quotes">
       <legend>

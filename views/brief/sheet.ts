@@ -14,6 +14,8 @@ export interface OptionGroup {
 export interface FieldNote {
   readonly understood?: string
   readonly assumed?: string
+  /** The figure of the nearest kind. */
+  readonly taken?: string
 }
 
 /** Everything the form shows, by form path. */
@@ -25,4 +27,8 @@ export interface Sheet {
   readonly contaminants: readonly OptionGroup[]
   readonly packaging: readonly OptionGroup[]
   readonly machines: readonly Option[]
+  /** Machines typed in by their figures, to be named in a quoted size. */
+  readonly quotedMachines: readonly Option[]
+  /** Kinds a quoted machine may be likened to. */
+  readonly detectors: readonly Option[]
 }

@@ -1,0 +1,56 @@
+import type { z } from 'zod'
+
+/** One entry of a schema as a form sees it; derived from the contract, so the form cannot drift from it. */
+export type Field =
+  | { kind: 'measure'; unit: string; min: number; max: number; needed: boolean }
+  | { kind: 'text'; needed: boolean }
+  | { kind: 'choice'; choices: readonly string[]; needed: boolean }
+  | { kind: 'yes-no'; needed: boolean }
+  | { kind: 'words'; needed: boolean }
+  | { kind: 'group'; fields: Fields; needed: boolean }
+  | { kind: 'rows'; fields: Fields; needed: boolean }
+  | { kind: 'equipment'; needed: boolean }
+
+export type Fields = Readonly<Record<string, Field>>
+
+type Shape = Readonly<Record<string, z.ZodType>>
+type Anything = z.ZodType & {
+  unwrap(): z.ZodType
+  element: z.ZodType
+  shape: Shape
+  options: string[]
+  minValue: number | null
+  maxValue: number | null
+}
+
+/** The field a schema asks for. */
+export function fieldOf(schema: z.ZodType, needed = true): Field {
+  const any = schema as Anything
+  switch (schema.def.type) {
+    case 'optional':
+      return fieldOf(any.unwrap(), false)
+    case 'number': {
+      const unit = schema.meta()?.description?.split(', ')[1] ?? ''
+      return { kind: 'measure', unit, min: any.minValue ?? -Infinity, max: any.maxValue ?? Infinity, needed }
+    }
+    case 'string':
+      return { kind: 'text', needed }
+    case 'enum':
+      return { kind: 'choice', choices: any.options, needed }
+    case 'boolean':
+      return { kind: 'yes-no', needed }
+    case 'object':
+      return { kind: 'group', fields: fieldsOf(any.shape), needed }
+    case 'array':
+      if (any.element.def.type === 'object')
+        return { kind: 'rows', fields: fieldsOf((any.element as Anything).shape), needed }
+      if (any.element.def.type === 'string') return { kind: 'words', needed }
+      return { kind: 'equipment', needed }
+    default:
+      throw new Error(`the form has no field for a ${schema.def.type}`)
+  }
+}
+
+export function fieldsOf(shape: Shape): Fields {
+  return Object.fromEntries(Object.entries(shape).map(([key, schema]) => [key, fieldOf(schema)]))
+}
