@@ -13,7 +13,7 @@ import {
   openBeam,
   type XrayBuild,
 } from './exposure.ts'
-import { noiseShares } from './observer.ts'
+import { detectabilityOf, noiseShares } from './observer.ts'
 import { chanceAnyOrientation } from './orientation.ts'
 import { materialAttenuation, packInBeam } from './pack-in-beam.ts'
 import { CONSTANTS_STATUS, IDEAL, PRACTICE } from './practice.ts'
@@ -23,9 +23,11 @@ import {
   CHANCE_NINE_IN_TEN,
   CHANCE_SURE,
   chanceOf,
+  crossingOf,
   differenceInBeam,
   firstChannelMu,
   looksLikeVoid,
+  neededDetectability,
   objectIn,
   positionsOf,
   type Scene,
@@ -44,15 +46,11 @@ export interface AssessInput {
   readonly contaminants: readonly Contaminant[]
   /** Start of every calculation id, unique to this machine and point. */
   readonly prefix: string
-  /** Works out the finding of this contaminant only; the others still have their say in the setting. */
-  readonly only?: number
 }
 
 interface Step {
   readonly setting: XraySetting
-  readonly ideal: Scene
   readonly practice: Scene
-  readonly bestMm: readonly (number | null)[]
   readonly expectedMm: readonly (number | null)[]
 }
 
@@ -70,13 +68,35 @@ export function sizeIn(
 function stepAt(input: AssessInput, build: XrayBuild, pack: PackInBeam, kV: number, last?: Step): Step {
   const { machine, point, contaminants } = input
   const setting = settingAt(machine, build, kV, point.speedMPerMin)
-  const ideal = setScene(build, point, pack, setting, IDEAL)
   const practice = setScene(build, point, pack, setting, PRACTICE)
-  const bestMm = contaminants.map((c, i) => sizeIn(ideal, c, point, last?.bestMm[i]))
-  const expectedMm = contaminants.map((c, i) =>
-    bestMm[i] === null ? null : sizeIn(practice, c, point, last?.expectedMm[i] ?? bestMm[i]),
-  )
-  return { setting, ideal, practice, bestMm, expectedMm }
+  const expectedMm = contaminants.map((c, i) => sizeIn(practice, c, point, last?.expectedMm[i]))
+  return { setting, practice, expectedMm }
+}
+
+/**
+ * Best possible sizes: the smallest an ideal observer reaches at any of the settings. A setting at which the
+ * smallest so far is not found cannot be the best one, and is left at that.
+ */
+export function bestSizes(
+  build: XrayBuild,
+  point: Point,
+  pack: PackInBeam,
+  settings: readonly XraySetting[],
+  contaminants: readonly Contaminant[],
+): (number | null)[] {
+  const scenes = settings.map((setting) => setScene(build, point, pack, setting, IDEAL))
+  return contaminants.map((contaminant) => {
+    const mu = materialAttenuation(contaminant.material)
+    return scenes.reduce<number | null>((best, scene) => {
+      if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return best
+      const object = objectIn(scene, contaminant, mu)
+      const needed = neededDetectability(scene, CHANCE_NINE_IN_TEN)
+      const dPrime = detectabilityOf(scene.observer, object)
+      if (best !== null && dPrime(best) < needed) return best
+      const size = crossingOf(scene, dPrime, needed, best)
+      return best === null || (size !== null && size < best) ? size : best
+    }, null)
+  })
 }
 
 /**
@@ -108,11 +128,6 @@ export function chosenStep(ratios: readonly (number | null)[]): number {
   return order[0]!.i
 }
 
-function smallest(sizes: readonly (number | null)[]): number | null {
-  const found = sizes.filter((s): s is number => s !== null)
-  return found.length > 0 ? Math.min(...found) : null
-}
-
 function curveOf(
   scene: Scene,
   object: ReturnType<typeof objectIn>,
@@ -136,6 +151,13 @@ export function assessXray(input: AssessInput): XrayAssessment {
   const ratios = worstRatios(steps, contaminants)
   const chosen = steps[chosenStep(ratios)]!
   const scene = chosen.practice
+  const best = bestSizes(
+    build,
+    point,
+    pack,
+    steps.map(({ setting }) => setting),
+    contaminants,
+  )
   const ensemble = ensembleScenes(build, point, pack, chosen.setting)
   const zoneScenes = zonesOf(point, build, pack).map((geometry) => ({
     geometry,
@@ -155,8 +177,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
   const dose = doseOf(build, chosen.setting, point.speedMPerMin, productFractions(point.product))
   doseTrail(prefix, machine, build, point.speedMPerMin, dose, trail)
 
-  const findings = contaminants.flatMap((contaminant, c): XrayFinding[] => {
-    if (input.only !== undefined && input.only !== c) return []
+  const findings = contaminants.map((contaminant, c): XrayFinding => {
     const mu = materialAttenuation(contaminant.material)
     const object = objectIn(scene, contaminant, mu)
     const looks = looksLikeVoid(scene, mu, contaminant.placement)
@@ -169,7 +190,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
     const noise: NoiseSplit = noiseShares(scene.observer, object, expectedMm ?? scene.limitMm)
     const partial = {
       contaminant: c,
-      bestMm: smallest(steps.map((s) => s.bestMm[c]!)),
+      bestMm: best[c]!,
       halfMm,
       expectedMm,
       sureMm,
@@ -199,7 +220,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
         ),
       ),
     }
-    return [{ ...partial, calculation: findingTrail(trailInput, contaminant, mu, partial, trail) }]
+    return { ...partial, calculation: findingTrail(trailInput, contaminant, mu, partial, trail) }
   })
 
   return {

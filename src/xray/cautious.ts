@@ -2,8 +2,19 @@ import type { Contaminant, Point } from '../contract/index.ts'
 import type { PackInBeam } from './channels.ts'
 import { spreadAttenuation } from './contaminant-spread.ts'
 import type { XrayBuild } from './exposure.ts'
+import { USUAL_POWER } from './last-crossing.ts'
+import { detectabilityOf } from './observer.ts'
 import { PRACTICE } from './practice.ts'
-import { CHANCE_NINE_IN_TEN, looksLikeVoid, objectIn, type Scene, setScene, sizeAt } from './scene.ts'
+import {
+  CHANCE_NINE_IN_TEN,
+  crossingOf,
+  holdsFrom,
+  looksLikeVoid,
+  neededDetectability,
+  objectIn,
+  type Scene,
+  setScene,
+} from './scene.ts'
 import { ASSUMPTION_RANGES, ENSEMBLE, type Variation } from './variation.ts'
 
 /** The ensemble's scenes at one setting: one image per draw of the assumptions, shared by all contaminants. */
@@ -38,20 +49,45 @@ export function sizeQuantile(sizes: readonly (number | null)[], q: number): numb
   return low + (high - low) * (position - Math.floor(position))
 }
 
-/** Assumption whose coordinate goes most closely with the log of the size (squared correlation over the draws). */
-function widestAssumption(variations: readonly Variation[], sizes: readonly (number | null)[]): string {
+/** One draw with what it makes of the expected size. */
+interface Draw {
+  readonly variation: Variation
+  readonly scene: Scene
+  /** Null where the object looks like a void. */
+  readonly dPrime: ((sizeMm: number) => number) | null
+  readonly needed: number
+  /** ln(d′ at the expected size / needed d′): how much better than needed the draw does there. */
+  readonly margin: number
+}
+
+function drawOf(
+  { variation, scene }: EnsembleScene,
+  contaminant: Contaminant,
+  point: Point,
+  expectedMm: number,
+): Draw {
+  const mu = spreadAttenuation(contaminant.material, variation.contaminant)
+  const needed = neededDetectability(scene, CHANCE_NINE_IN_TEN)
+  if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree)
+    return { variation, scene, dPrime: null, needed, margin: Number.NEGATIVE_INFINITY }
+  const dPrime = detectabilityOf(scene.observer, objectIn(scene, contaminant, mu))
+  return { variation, scene, dPrime, needed, margin: Math.log(dPrime(expectedMm) / needed) }
+}
+
+/** Assumption whose coordinate goes most closely with the margin at the expected size (squared correlation). */
+function widestAssumption(draws: readonly Draw[]): string {
   let widest = ''
   let most = 0
-  const rows = variations.flatMap((v, i) => (sizes[i] == null ? [] : [{ v, y: Math.log(sizes[i]!) }]))
+  const rows = draws.filter(({ margin }) => Number.isFinite(margin))
   if (rows.length < 8) return widest
-  const meanY = rows.reduce((sum, r) => sum + r.y, 0) / rows.length
+  const meanY = rows.reduce((sum, r) => sum + r.margin, 0) / rows.length
   for (const { key, label } of ASSUMPTION_RANGES) {
-    const meanX = rows.reduce((sum, r) => sum + r.v[key], 0) / rows.length
+    const meanX = rows.reduce((sum, r) => sum + r.variation[key], 0) / rows.length
     let xy = 0
     let xx = 0
     for (const r of rows) {
-      xy += (r.v[key] - meanX) * (r.y - meanY)
-      xx += (r.v[key] - meanX) ** 2
+      xy += (r.variation[key] - meanX) * (r.margin - meanY)
+      xx += (r.variation[key] - meanX) ** 2
     }
     const explained = xx > 0 ? (xy * xy) / xx : 0
     if (explained > most) {
@@ -62,15 +98,28 @@ function widestAssumption(variations: readonly Variation[], sizes: readonly (num
   return widest
 }
 
-function sizeInDraw(
-  { variation, scene }: EnsembleScene,
-  contaminant: Contaminant,
-  point: Point,
-  nearMm: number,
-) {
-  const mu = spreadAttenuation(contaminant.material, variation.contaminant)
-  if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return null
-  return sizeAt(scene, objectIn(scene, contaminant, mu), CHANCE_NINE_IN_TEN, nearMm)
+/**
+ * The quantile of the sizes over the draws. Only the largest sizes decide it, so those of the draws that do worst
+ * at the expected size are worked out first; of each other draw it is enough to know that its size is no larger.
+ */
+function quantileOver(draws: readonly Draw[], q: number, nearMm: number): number | null {
+  const decisive = draws.length - Math.floor(q * (draws.length - 1))
+  const worstFirst = [...draws].sort((a, b) => a.margin - b.margin)
+  /** The largest sizes so far, largest first; Infinity: not findable. */
+  const largest: number[] = []
+  for (const { scene, dPrime, needed, margin } of worstFirst) {
+    const least = largest.length < decisive ? 0 : largest[decisive - 1]!
+    if (dPrime && least > 0 && holdsFrom(scene, dPrime, needed, least)) continue
+    const size = dPrime && crossingOf(scene, dPrime, needed, nearMm * Math.exp(-margin / USUAL_POWER))
+    largest.push(size ?? Number.POSITIVE_INFINITY)
+    largest.sort((a, b) => b - a)
+    largest.length = Math.min(largest.length, decisive)
+  }
+  const rest = Array.from({ length: draws.length - largest.length }, () => 0)
+  return sizeQuantile(
+    [...largest, ...rest].map((s) => (s === Number.POSITIVE_INFINITY ? null : s)),
+    q,
+  )
 }
 
 /** Promise no better than: the unfavourable decile over the ensemble, never below the expected size. */
@@ -81,13 +130,10 @@ export function cautiousSize(
   expectedMm: number | null,
 ): { cautiousMm: number | null; widest: string } {
   if (expectedMm === null) return { cautiousMm: null, widest: '' }
-  const sizes = scenes.map((draw) => sizeInDraw(draw, contaminant, point, expectedMm))
-  const quantile = sizeQuantile(sizes, UNFAVOURABLE)
+  const draws = scenes.map((scene) => drawOf(scene, contaminant, point, expectedMm))
+  const quantile = quantileOver(draws, UNFAVOURABLE, expectedMm)
   return {
     cautiousMm: quantile === null ? null : Math.max(expectedMm, quantile),
-    widest: widestAssumption(
-      scenes.map((s) => s.variation),
-      sizes,
-    ),
+    widest: widestAssumption(draws),
   }
 }

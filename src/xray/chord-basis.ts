@@ -42,11 +42,11 @@ export function chordBasis(kind: RoundKind): Float64Array {
   return kept[kind]
 }
 
-/** Places u in (0, 1) where a signal is read to find its polynomial (Chebyshev points). */
-export const FIT_PLACES: readonly number[] = Array.from(
-  { length: DEGREE },
-  (_, i) => (1 + Math.cos((Math.PI * (i + 0.5)) / DEGREE)) / 2,
-)
+/**
+ * Places u in (0, 1) where a signal is read to find its polynomial: the Chebyshev points, moved to whole
+ * multiples of 1/80 so that one exponential per energy serves them all.
+ */
+export const FIT_PLACES = [79 / 80, 71 / 80, 57 / 80, 40 / 80, 23 / 80, 9 / 80, 1 / 80] as const
 
 /** Matrix from signal/u at the places to the coefficients of u¹ … u⁷, row by row. */
 export const FIT_MATRIX: Float64Array = invertedVandermonde(FIT_PLACES)

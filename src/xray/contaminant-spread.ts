@@ -23,6 +23,9 @@ function curvesOf(id: string): readonly Float64Array[] {
   return curves
 }
 
+/** Mixed curves by material and place: the ensemble asks for the same ones at every machine. */
+const mixes = new Map<string, Map<number, Float64Array>>()
+
 /**
  * μ of a contaminant at a place u (0 to 1) in its own spread, 1/mm on the energy bins: between the members of
  * its family (which glass, which bone, which rubber), or over its density range.
@@ -30,6 +33,14 @@ function curvesOf(id: string): readonly Float64Array[] {
 export function spreadAttenuation(id: string, u: number): Float64Array {
   const curves = curvesOf(id)
   if (curves.length === 1) return curves[0]!
+  const ofMaterial = mixes.get(id) ?? new Map<number, Float64Array>()
+  mixes.set(id, ofMaterial)
+  const mixed = ofMaterial.get(u) ?? mixedAt(curves, u)
+  ofMaterial.set(u, mixed)
+  return mixed
+}
+
+function mixedAt(curves: readonly Float64Array[], u: number): Float64Array {
   const position = u * (curves.length - 1)
   const i = Math.min(curves.length - 2, Math.floor(position))
   const share = position - i

@@ -4,37 +4,63 @@ export const SMALLEST_MM = 0.002
 /** d′ at a size in mm. */
 type Detectability = (sizeMm: number) => number
 
-/**
- * How far the walk may step down while d′ stands at a multiple of the needed one: far above it a dip that
- * reaches the threshold cannot hide between two steps; near it the steps are fine.
- */
+/** d′ falls with the size no faster than this power: objects below the pixel in noise of low frequencies. */
+const STEEPEST_POWER = 3
+/** A dip deeper than this between two steps of the walk would not be seen. */
+const DEEPEST_DIP = 1.3
+const SMALLEST_STEP = 1.06
+const LARGEST_STEP = 2.5
+
+/** How far the walk may step down while d′ stands at a multiple of the needed one, without passing below it. */
 function stepRatio(multiple: number): number {
-  if (multiple > 2.5) return 1.3
-  if (multiple > 1.4) return 1.14
-  return 1.06
+  return Math.min(LARGEST_STEP, Math.max(SMALLEST_STEP, (multiple / DEEPEST_DIP) ** (1 / STEEPEST_POWER)))
+}
+
+/** Two neighbouring sizes of a walk, mm, with their d′: needed at the upper one, not at the lower. */
+interface Bracket {
+  readonly low: number
+  readonly high: number
+  readonly atLow: number
+  readonly atHigh: number
+}
+
+/**
+ * Walks down from the largest size, where the needed d′ is reached, to the smallest; gives where it is lost first,
+ * null where it never is. In textured food d′ can fall again where a piece grows into the size of a grain.
+ */
+export function walkDown(
+  dPrime: Detectability,
+  needed: number,
+  fromMm: number,
+  toMm: number,
+): Bracket | null {
+  let high = fromMm
+  let atHigh = dPrime(high)
+  if (!(atHigh >= needed)) return { low: high, high, atLow: atHigh, atHigh }
+  while (high > toMm) {
+    const low = Math.max(toMm, high / stepRatio(atHigh / needed))
+    const atLow = dPrime(low)
+    if (atLow < needed) return { low, high, atLow, atHigh }
+    high = low
+    atHigh = atLow
+  }
+  return null
 }
 
 /**
  * Size above which every size (up to limitMm) reaches the needed d′; null when limitMm itself does not.
- * Walks down from the top, then closes in on the crossing to 1e-6. In textured food d′ can fall again where a
- * piece grows into the size of a grain, so the last crossing is the one that counts.
+ * Walks down from the top, then closes in on the crossing to 1e-6: the last crossing is the one that counts.
  */
 export function lastCrossing(dPrime: Detectability, needed: number, limitMm: number): number | null {
-  let high = limitMm
-  let atHigh = dPrime(high)
-  if (!(atHigh >= needed)) return null
-  while (high > SMALLEST_MM) {
-    const low = Math.max(SMALLEST_MM, high / stepRatio(atHigh / needed))
-    const atLow = dPrime(low)
-    if (atLow < needed) return closeIn(dPrime, needed, low, high, atLow, atHigh)
-    high = low
-    atHigh = atLow
-  }
-  return SMALLEST_MM
+  const lost = walkDown(dPrime, needed, limitMm, SMALLEST_MM)
+  if (lost === null) return SMALLEST_MM
+  return lost.low === lost.high ? null : closeIn(dPrime, needed, lost)
 }
 
 /** d′ grows about as this power of the size near its threshold: where the first guess goes. */
-const USUAL_POWER = 1.8
+export const USUAL_POWER = 1.8
+/** Sizes this many times larger are looked at as well. */
+export const BEYOND = 1.3
 
 /**
  * The last crossing sought from a neighbouring size, for noise in which d′ hardly ever falls again: follows
@@ -66,21 +92,14 @@ export function crossingNear(
     height = there
   }
   if (found === null) return lastCrossing(dPrime, needed, limitMm)
-  for (const up of [found * 1.3, limitMm]) {
+  for (const up of [found * BEYOND, limitMm]) {
     if (up > found && up <= limitMm && dPrime(up) < needed) return lastCrossing(dPrime, needed, limitMm)
   }
   return found
 }
 
 /** The crossing between low (below the needed d′) and high (at or above it): Illinois rule, log against log. */
-function closeIn(
-  dPrime: Detectability,
-  needed: number,
-  low: number,
-  high: number,
-  atLow: number,
-  atHigh: number,
-): number {
+function closeIn(dPrime: Detectability, needed: number, { low, high, atLow, atHigh }: Bracket): number {
   let a = Math.log(low)
   let b = Math.log(high)
   let fa = Math.log(Math.max(atLow, 1e-12) / needed)

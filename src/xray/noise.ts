@@ -28,29 +28,42 @@ const ALL_KINDS: ReadonlySet<NoiseKind> = new Set([
   'packaging',
 ])
 
+/** What the noise at one frequency is made from. */
+export interface NoiseAt {
+  /** MTF². */
+  readonly seen: number
+  /** Grain noise power of the pack, mm⁴ (texture scale 1). */
+  readonly grain: number
+  /** Noise power of a thickness that varies by 1 mm, mm⁴. */
+  readonly unevenness: number
+}
+
+export function noiseAt(f: number, pack: PackInBeam, imaging: Imaging): NoiseAt {
+  return {
+    seen: modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels) ** 2,
+    grain: pack.grainMm > 0 ? grainNoisePower(f, pack.grainMm, pack.packing, pack.pathMm) : 0,
+    unevenness: unevennessNoisePower(f, 1),
+  }
+}
+
 /**
- * Noise matrix K of the channels at frequency f, row by row in `into` (count × count, mm²):
+ * Noise matrix K of the channels, row by row in `into` (count × count, mm²):
  * K_ij = T·MTF²·t_i·t_j + Σ_parts n·U·MTF²·t_i·t_j + δ_ij(q_i + T·MTF²(κ·t_i)²).
  * `kinds` leaves only some sources in (to split the noise); all by default.
  */
 export function noiseMatrix(
   into: Float64Array,
-  f: number,
+  at: NoiseAt,
   channels: Channels,
   pack: PackInBeam,
   imaging: Imaging,
   kinds: ReadonlySet<NoiseKind> = ALL_KINDS,
 ): void {
   const n = channels.count
-  const mtf2 = modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels) ** 2
   let texture = 0
-  if (kinds.has('grain') && pack.grainMm > 0) {
-    texture += imaging.textureScale * grainNoisePower(f, pack.grainMm, pack.packing, pack.pathMm)
-  }
-  if (kinds.has('unevenness')) {
-    texture += pack.packing ** 2 * unevennessNoisePower(f, pack.unevennessMm)
-  }
-  const seen = texture * mtf2
+  if (kinds.has('grain')) texture += imaging.textureScale * at.grain
+  if (kinds.has('unevenness')) texture += (pack.packing * pack.unevennessMm) ** 2 * at.unevenness
+  const seen = texture * at.seen
   const residual = imaging.compositionResidual ** 2
   for (let i = 0; i < n; i++) {
     const ti = channels.foodMu[i]!
@@ -60,7 +73,7 @@ export function noiseMatrix(
         for (let p = 0; p < pack.parts.length; p++) {
           const part = pack.parts[p]!
           if (part.unevennessMm === 0) continue
-          const power = part.crossings * unevennessNoisePower(f, part.unevennessMm) * mtf2
+          const power = part.crossings * part.unevennessMm ** 2 * at.unevenness * at.seen
           k += power * channels.partMu[p]![i]! * channels.partMu[p]![j]!
         }
       }

@@ -1,11 +1,10 @@
-import type { Shape } from '../contract/index.ts'
 import { besselJ1 } from '../numerics/bessel.ts'
-import { discreteGauss } from '../numerics/discrete-gauss.ts'
 import { gaussLegendre } from '../numerics/gauss-legendre.ts'
 import type { Channels, PackInBeam } from './channels.ts'
-import { chordBasis, DEGREE, FIT_MATRIX, FIT_PLACES, STEPS_PER_UNIT, TABLE_END } from './chord-basis.ts'
-import { type Imaging, invertSymmetric, modulationTransfer, type NoiseKind, noiseMatrix } from './noise.ts'
+import { chordBasis, DEGREE, STEPS_PER_UNIT, TABLE_END } from './chord-basis.ts'
+import { type Imaging, invertSymmetric, type NoiseKind, noiseAt, noiseMatrix } from './noise.ts'
 import { onePower, twoPower } from './round-power.ts'
+import { chordCoefficients, type SeenObject, signalDrop } from './seen-object.ts'
 import { grainKnots, UNEVENNESS_LONGEST_MM } from './texture.ts'
 
 /**
@@ -25,25 +24,11 @@ export interface Observer {
   readonly inverse: Float64Array
 }
 
-/** An object in the beam: what it changes per mm, as few exponentials per channel. */
-export interface SeenObject {
-  readonly shape: Shape
-  readonly nodes: readonly Float64Array[]
-  readonly nodeWeights: readonly Float64Array[]
-  /** Wires: length of the wire and length an image filter gathers along it, mm. */
-  readonly lengthMm: number
-  readonly gatheredMm: number
-  /** Flakes: area of the face, mm². */
-  readonly faceMm2: number
+/** Quadrature points of a panel by its width in 1/mm: a narrow one holds no full swing of a transform. */
+function pointsFor(widthPerMm: number): number {
+  if (widthPerMm < 0.045) return 3
+  return widthPerMm < 0.1 ? 5 : 8
 }
-
-const POINTS_PER_PANEL = 8
-const POINTS_PER_NARROW_PANEL = 4
-/** A panel narrower than this (1/mm) holds no full swing of a transform. */
-const NARROW_PER_MM = 0.045
-const EXPONENTIALS = 7
-/** Neighbouring energy bins taken together before the reduction; μ hardly differs between them. */
-const BINS_PER_POINT = 2
 
 function frequencyPanels(nyquist: number, grainMm: number): [number, number, number][] {
   const coarse = [0, 1 / UNEVENNESS_LONGEST_MM, 0.1, 0.17, 0.25, 0.37, 0.55, 0.8, 1.2, 1.8, 2.8]
@@ -51,7 +36,7 @@ function frequencyPanels(nyquist: number, grainMm: number): [number, number, num
   const inside = [...new Set([...coarse, ...knots])].filter((f) => f < nyquist).sort((a, b) => a - b)
   return inside.map((from, i) => {
     const to = inside[i + 1] ?? nyquist
-    return [from, to, to - from < NARROW_PER_MM ? POINTS_PER_NARROW_PANEL : POINTS_PER_PANEL]
+    return [from, to, pointsFor(to - from)]
   })
 }
 
@@ -71,75 +56,15 @@ export function prepareObserver(channels: Channels, pack: PackInBeam, imaging: I
     for (let q = 0; q < points; q++, at++) {
       const f = from + ((to - from) * (rule.nodes[q]! + 1)) / 2
       frequencies[at] = f
-      const mtf = modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels)
-      lineWeights[at] = (to - from) * rule.weights[q]! * mtf * mtf
+      const noise = noiseAt(f, pack, imaging)
+      lineWeights[at] = (to - from) * rule.weights[q]! * noise.seen
       areaWeights[at] = lineWeights[at]! * Math.PI * f
-      noiseMatrix(k, f, channels, pack, imaging)
+      noiseMatrix(k, noise, channels, pack, imaging)
       invertSymmetric(k, n)
       inverse.set(k, at * n * n)
     }
   }
   return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse }
-}
-
-/** An object's difference in attenuation (1/mm per energy bin) reduced to a few exponentials per channel. */
-export function seeObject(
-  channels: Channels,
-  deltaMuPerMm: Float64Array,
-  shape: Shape,
-  lengthMm: number,
-  gatheredMm: number,
-  faceMm2: number,
-): SeenObject {
-  const rules = channels.weights.map((w) => {
-    const points = Math.ceil(channels.bins / BINS_PER_POINT)
-    const delta = new Float64Array(points)
-    const measure = new Float64Array(points)
-    for (let i = 0; i < channels.bins; i++) {
-      const point = (i / BINS_PER_POINT) | 0
-      measure[point]! += w[i]!
-      delta[point]! += w[i]! * deltaMuPerMm[i]!
-    }
-    for (let i = 0; i < points; i++) delta[i] = measure[i]! > 0 ? delta[i]! / measure[i]! : 0
-    return discreteGauss(delta, measure, points, EXPONENTIALS)
-  })
-  return {
-    shape,
-    nodes: rules.map((rule) => rule.nodes),
-    nodeWeights: rules.map((rule) => rule.weights),
-    lengthMm,
-    gatheredMm,
-    faceMm2,
-  }
-}
-
-/** Relative signal drop in a channel along a chord in mm: 1 − Σ w·exp(−Δμ·chord). */
-export function signalDrop(object: SeenObject, channel: number, chordMm: number): number {
-  const nodes = object.nodes[channel]!
-  const weights = object.nodeWeights[channel]!
-  let sum = 0
-  for (let i = 0; i < nodes.length; i++) sum -= weights[i]! * Math.expm1(-nodes[i]! * chordMm)
-  return sum
-}
-
-/** Coefficients of u¹ … u⁷ of the signal drop of a round object, channel after channel, times `scale`. */
-function chordCoefficients(
-  object: SeenObject,
-  channels: number,
-  sizeMm: number,
-  scale: number,
-): Float64Array {
-  const coefficients = scratch(channels * DEGREE)
-  for (let c = 0; c < channels; c++) {
-    const at = c * DEGREE
-    for (let j = 0; j < DEGREE; j++) coefficients[at + j] = 0
-    for (let place = 0; place < DEGREE; place++) {
-      const u = FIT_PLACES[place]!
-      const value = (scale * signalDrop(object, c, sizeMm * u)) / u
-      for (let j = 0; j < DEGREE; j++) coefficients[at + j]! += FIT_MATRIX[j * DEGREE + place]! * value
-    }
-  }
-  return coefficients
 }
 
 /** Working space, used anew by every call; nothing outlives the call that fills it. */
@@ -170,7 +95,8 @@ export function objectTransform(observer: Observer, object: SeenObject, sizeMm: 
   }
   const r = sizeMm / 2
   const basis = chordBasis(object.shape)
-  const coefficients = chordCoefficients(object, n, sizeMm, object.shape === 'sphere' ? r * r : r)
+  const coefficients = scratch(n * DEGREE)
+  chordCoefficients(coefficients, object, n, sizeMm, object.shape === 'sphere' ? r * r : r)
   const step = 2 * Math.PI * r * STEPS_PER_UNIT
   const end = TABLE_END * STEPS_PER_UNIT
   for (let q = 0; q < points; q++) {
@@ -240,7 +166,8 @@ function roundSum(
 ): number {
   const { frequencies, inverse, channels } = observer
   const r = sizeMm / 2
-  const coefficients = chordCoefficients(object, channels.count, sizeMm, kind === 'sphere' ? r * r : r)
+  const coefficients = scratch(channels.count * DEGREE)
+  chordCoefficients(coefficients, object, channels.count, sizeMm, kind === 'sphere' ? r * r : r)
   const step = 2 * Math.PI * r * STEPS_PER_UNIT
   const sum = channels.count === 1 ? onePower : twoPower
   return sum(chordBasis(kind), coefficients, frequencies, power, inverse, step)
@@ -286,14 +213,14 @@ export function noiseShares(
   const filter = new Float64Array(n)
   const part = new Float64Array(n * n)
   for (let q = 0; q < points; q++) {
-    const f = frequencies[q]!
+    const noise = noiseAt(frequencies[q]!, pack, imaging)
     const weight = power[q]!
     for (let i = 0; i < n; i++) {
       filter[i] = 0
       for (let j = 0; j < n; j++) filter[i]! += inverse[q * n * n + i * n + j]! * s[q * n + j]!
     }
     for (const kind of Object.keys(shares) as NoiseKind[]) {
-      noiseMatrix(part, f, channels, pack, imaging, new Set([kind]))
+      noiseMatrix(part, noise, channels, pack, imaging, new Set([kind]))
       for (let i = 0; i < n; i++) {
         for (let j = 0; j < n; j++) shares[kind] += weight * filter[i]! * part[i * n + j]! * filter[j]!
       }

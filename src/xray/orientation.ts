@@ -1,7 +1,7 @@
 import type { Contaminant } from '../contract/index.ts'
 import { gaussLegendre } from '../numerics/gauss-legendre.ts'
-import type { SeenObject } from './observer.ts'
 import { chanceOf, type Scene } from './scene.ts'
+import type { SeenObject } from './seen-object.ts'
 
 /**
  * Chance of finding a flake of a thickness, averaged over random orientations (cos θ even over 0 to 1).

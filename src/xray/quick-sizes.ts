@@ -1,10 +1,10 @@
 import type { Contaminant, Point, XrayMachine } from '../contract/index.ts'
-import { chosenStep, sizeIn, worstRatios } from './assess.ts'
+import { bestSizes, chosenStep, sizeIn, worstRatios } from './assess.ts'
 import type { Refusal, XraySetting } from './assessment.ts'
 import { cautiousSize, ensembleScenes } from './cautious.ts'
 import { buildOf } from './exposure.ts'
 import { materialAttenuation, packInBeam } from './pack-in-beam.ts'
-import { IDEAL, PRACTICE } from './practice.ts'
+import { PRACTICE } from './practice.ts'
 import { refusalsOf } from './refusals.ts'
 import { looksLikeVoid, setScene } from './scene.ts'
 import { settingAt, voltagesOf } from './settings.ts'
@@ -45,14 +45,8 @@ export function quickSizes(
   }
   const chosen = steps[chosenStep(worstRatios(steps, contaminants))]!
   const expectedMm = chosen.expectedMm[wanted]!
-  const bestMm = steps.reduce<{ best: number | null; last: number | null }>(
-    ({ best, last }, { setting }) => {
-      const ideal = setScene(build, point, pack, setting, IDEAL)
-      const size = sizeIn(ideal, contaminant, point, last)
-      return { best: size === null ? best : Math.min(size, best ?? size), last: size }
-    },
-    { best: null, last: null },
-  ).best
+  const settings = steps.map(({ setting }) => setting)
+  const [bestMm = null] = bestSizes(build, point, pack, settings, [contaminant])
   const scene = setScene(build, point, pack, chosen.setting, PRACTICE)
   const mu = materialAttenuation(contaminant.material)
   return {

@@ -1,18 +1,13 @@
 import type { Contaminant, Point } from '../contract/index.ts'
 import { normalChance, normalUpperQuantile } from '../numerics/normal.ts'
 import { type Channels, channelsBehind, type PackInBeam } from './channels.ts'
+import { BIN_COUNT } from './energy-bins.ts'
 import { objectPixelMm, openBeam, type XrayBuild } from './exposure.ts'
-import { crossingNear, lastCrossing } from './last-crossing.ts'
-import {
-  detectability,
-  detectabilityOf,
-  type Observer,
-  prepareObserver,
-  type SeenObject,
-  seeObject,
-} from './observer.ts'
+import { BEYOND, crossingNear, lastCrossing, walkDown } from './last-crossing.ts'
+import { detectability, detectabilityOf, type Observer, prepareObserver } from './observer.ts'
 import { projectedAreaMm2 } from './pack-in-beam.ts'
 import { efficiencyOf, type PracticeConstants } from './practice.ts'
+import { type SeenObject, seeObject } from './seen-object.ts'
 import type { Variation } from './variation.ts'
 
 /** Upper limit of a size the model speaks of, mm. */
@@ -95,10 +90,20 @@ export function differenceInBeam(
   pack: PackInBeam,
   contaminantMu: Float64Array,
   placement: 'inside' | 'outside',
-) {
+): Float64Array {
   if (placement === 'outside') return contaminantMu
-  return contaminantMu.map((mu, i) => mu - pack.packing * pack.solidMuPerMm[i]!)
+  const difference = new Float64Array(contaminantMu.length)
+  takeFoodOff(difference, pack, contaminantMu, difference.length)
+  return difference
 }
+
+function takeFoodOff(into: Float64Array, pack: PackInBeam, contaminantMu: Float64Array, bins: number): void {
+  const { packing, solidMuPerMm } = pack
+  for (let i = 0; i < bins; i++) into[i] = contaminantMu[i]! - packing * solidMuPerMm[i]!
+}
+
+/** Working space of {@link objectIn}, used anew by every call. */
+const difference = new Float64Array(BIN_COUNT)
 
 /** Attenuation weighted in the first channel, 1/mm. */
 export function firstChannelMu(channels: Channels, muPerMm: Float64Array): number {
@@ -121,10 +126,11 @@ export function looksLikeVoid(
 
 /** The contaminant as this scene's observer sees it. */
 export function objectIn(scene: Scene, contaminant: Contaminant, contaminantMu: Float64Array): SeenObject {
-  const delta = differenceInBeam(scene.pack, contaminantMu, contaminant.placement)
+  const inside = contaminant.placement === 'inside'
+  if (inside) takeFoodOff(difference, scene.pack, contaminantMu, scene.channels.bins)
   return seeObject(
     scene.channels,
-    delta,
+    inside ? difference : contaminantMu,
     contaminant.shape,
     contaminant.lengthMm ?? 0,
     scene.gatheredWireMm,
@@ -149,6 +155,34 @@ function mayFallAgain(scene: Scene): boolean {
 }
 
 /**
+ * Size above which d′ reaches the needed one throughout; null beyond the model's limit.
+ * `nearMm`: a size of a similar scene or chance to start from.
+ */
+export function crossingOf(
+  scene: Scene,
+  dPrime: (sizeMm: number) => number,
+  needed: number,
+  nearMm?: number | null,
+): number | null {
+  if (scene.channels.count === 0) return null
+  return nearMm && !mayFallAgain(scene)
+    ? crossingNear(dPrime, needed, scene.limitMm, nearMm)
+    : lastCrossing(dPrime, needed, scene.limitMm)
+}
+
+/** Every size from this one up has the needed d′: looked at as closely as the search for a size looks. */
+export function holdsFrom(
+  scene: Scene,
+  dPrime: (sizeMm: number) => number,
+  needed: number,
+  sizeMm: number,
+): boolean {
+  if (scene.channels.count === 0 || sizeMm > scene.limitMm || dPrime(sizeMm) < needed) return false
+  if (mayFallAgain(scene)) return walkDown(dPrime, needed, scene.limitMm, sizeMm) === null
+  return dPrime(Math.min(scene.limitMm, sizeMm * BEYOND)) >= needed && dPrime(scene.limitMm) >= needed
+}
+
+/**
  * Size above which every size has at least the chance (normal deviate) asked; null beyond the model's limit.
  * `nearMm`: a size of a similar scene or chance to start from.
  */
@@ -158,10 +192,10 @@ export function sizeAt(
   deviate: number,
   nearMm?: number | null,
 ): number | null {
-  if (scene.channels.count === 0) return null
-  const dPrime = detectabilityOf(scene.observer, object)
-  const needed = neededDetectability(scene, deviate)
-  return nearMm && !mayFallAgain(scene)
-    ? crossingNear(dPrime, needed, scene.limitMm, nearMm)
-    : lastCrossing(dPrime, needed, scene.limitMm)
+  return crossingOf(
+    scene,
+    detectabilityOf(scene.observer, object),
+    neededDetectability(scene, deviate),
+    nearMm,
+  )
 }

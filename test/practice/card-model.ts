@@ -3,7 +3,6 @@ import { parseBrief } from '../../src/brief/index.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
 import { archetypes } from '../../src/reference/index.ts'
 import { buildOf } from '../../src/xray/exposure.ts'
-import type { SeenObject } from '../../src/xray/observer.ts'
 import { materialAttenuation, packInBeam } from '../../src/xray/pack-in-beam.ts'
 import type { PracticeConstants } from '../../src/xray/practice.ts'
 import {
@@ -15,6 +14,7 @@ import {
   setScene,
   sizeAt,
 } from '../../src/xray/scene.ts'
+import type { SeenObject } from '../../src/xray/seen-object.ts'
 import { settingAt, voltagesOf } from '../../src/xray/settings.ts'
 
 export type Piece = 'wire' | 'sphere' | 'glass' | 'quartz'

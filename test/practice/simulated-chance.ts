@@ -16,7 +16,7 @@ import { scoreMaps } from '../../src/xray/image/score-map.ts'
 import { scoreReading } from '../../src/xray/image/scoring.ts'
 import { kindsOf, templateOf } from '../../src/xray/image/template.ts'
 import { readDepthMm, type View } from '../../src/xray/image/view.ts'
-import { noiseMatrix } from '../../src/xray/noise.ts'
+import { noiseAt, noiseMatrix } from '../../src/xray/noise.ts'
 import { materialAttenuation } from '../../src/xray/pack-in-beam.ts'
 import { IDEAL } from '../../src/xray/practice.ts'
 import { chanceOf, objectIn, setScene } from '../../src/xray/scene.ts'
@@ -84,7 +84,7 @@ function modelNoise(exposed: ExposedPack, curve: FoodCurve): NoiseInverse {
   const background = backgroundFor(objectPixelMm)
   const turn = (i: number, j: number) => (i === j ? 1 : j === n - 1 && i < n - 1 ? -slopeOf(curve, i) : 0)
   return inverseOfKnown(n, objectPixelMm, (f, into) => {
-    noiseMatrix(k, f, channels, pack, observer.imaging)
+    noiseMatrix(k, noiseAt(f, pack, observer.imaging), channels, pack, observer.imaging)
     const kept = Math.max(1e-3, 1 - backgroundPasses(background, f * objectPixelMm)) ** 2
     into.fill(0)
     for (let i = 0; i < n; i++)

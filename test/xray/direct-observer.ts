@@ -1,7 +1,13 @@
 import { besselJ0, besselJ1 } from '../../src/numerics/bessel.ts'
 import { gaussLegendre } from '../../src/numerics/gauss-legendre.ts'
 import type { Channels, PackInBeam } from '../../src/xray/channels.ts'
-import { type Imaging, invertSymmetric, modulationTransfer, noiseMatrix } from '../../src/xray/noise.ts'
+import {
+  type Imaging,
+  invertSymmetric,
+  modulationTransfer,
+  noiseAt,
+  noiseMatrix,
+} from '../../src/xray/noise.ts'
 import { grainKnots } from '../../src/xray/texture.ts'
 
 /**
@@ -60,7 +66,7 @@ export function dPrimeDirect(
       for (let q = 0; q < 8; q++) {
         const f = edges[e]! + width * (piece + (along.nodes[q]! + 1) / 2)
         const weight = (width / 2) * along.weights[q]!
-        noiseMatrix(k, f, channels, pack, imaging)
+        noiseMatrix(k, noiseAt(f, pack, imaging), channels, pack, imaging)
         invertSymmetric(k, n)
         const mtf = modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels)
         for (let c = 0; c < n; c++) {

@@ -1,8 +1,9 @@
 import type { Contaminant } from '../../contract/index.ts'
 import { modulationTransfer } from '../noise.ts'
-import { objectTransform, type SeenObject, seeObject } from '../observer.ts'
+import { objectTransform } from '../observer.ts'
 import { materialAttenuation } from '../pack-in-beam.ts'
 import { differenceInBeam, firstChannelMu } from '../scene.ts'
+import { type SeenObject, seeObject } from '../seen-object.ts'
 import { type FoodCurve, slopeOf } from './cancel-food.ts'
 import type { ExposedPack } from './exposed-pack.ts'
 
