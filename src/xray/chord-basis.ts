@@ -13,22 +13,34 @@ export const TABLE_END = 96
 
 export type RoundKind = 'sphere' | 'wire'
 
+/** Angles θ of a rule over 0 to π/2: sin θ, and weight × cos θ × cos^j θ for j = 1 … 7. */
+function angles(points: number): { sine: Float64Array; terms: Float64Array } {
+  const rule = gaussLegendre(points)
+  const sine = new Float64Array(points)
+  const terms = new Float64Array(points * DEGREE)
+  for (let i = 0; i < points; i++) {
+    const theta = ((rule.nodes[i]! + 1) * Math.PI) / 4
+    const cosine = Math.cos(theta)
+    sine[i] = Math.sin(theta)
+    for (let j = 0; j < DEGREE; j++)
+      terms[i * DEGREE + j] = rule.weights[i]! * (Math.PI / 4) * cosine ** (j + 2)
+  }
+  return { sine, terms }
+}
+
 function tabulate(kind: RoundKind): Float64Array {
   const rows = TABLE_END * STEPS_PER_UNIT + 2
   const table = new Float64Array(rows * DEGREE)
+  const rules = new Map<number, ReturnType<typeof angles>>()
   for (let row = 0; row < rows; row++) {
     const k = row / STEPS_PER_UNIT
-    const rule = gaussLegendre(16 * Math.ceil((12 + k * 0.45) / 16))
-    for (let i = 0; i < rule.nodes.length; i++) {
-      const theta = ((rule.nodes[i]! + 1) * Math.PI) / 4
-      const sine = Math.sin(theta)
-      const cosine = Math.cos(theta)
-      const wave = kind === 'sphere' ? 2 * Math.PI * sine * besselJ0(k * sine) : 2 * Math.cos(k * sine)
-      let term = rule.weights[i]! * (Math.PI / 4) * cosine * wave
-      for (let j = 0; j < DEGREE; j++) {
-        term *= cosine
-        table[row * DEGREE + j]! += term
-      }
+    const points = 16 * Math.ceil((12 + k * 0.45) / 16)
+    const { sine, terms } = rules.get(points) ?? angles(points)
+    if (!rules.has(points)) rules.set(points, { sine, terms })
+    for (let i = 0; i < points; i++) {
+      const x = k * sine[i]!
+      const wave = kind === 'sphere' ? 2 * Math.PI * sine[i]! * besselJ0(x) : 2 * Math.cos(x)
+      for (let j = 0; j < DEGREE; j++) table[row * DEGREE + j]! += terms[i * DEGREE + j]! * wave
     }
   }
   return table
