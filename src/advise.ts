@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { AdviseGiven } from './advice/advise-given.ts'
 import { assessDetector, assessRemovals } from './advice/assess-machine.ts'
+import { cautionsFrom } from './advice/cautions.ts'
 import { type Named, whatWouldChange } from './advice/change.ts'
 import { closeCallOf } from './advice/close-call.ts'
 import { combine } from './advice/combine.ts'
@@ -12,15 +13,15 @@ import { type Candidate, outcomesFor, rankOptions } from './advice/options.ts'
 import { preventionOf } from './advice/prevention.ts'
 import { judgeQuotes } from './advice/quotes.ts'
 import { toRuleTrace } from './advice/reason.ts'
+import { judgedRemovals } from './advice/removals.ts'
 import { loadRulebook, type Rulebook } from './advice/rulebook.ts'
 import { RADIATION_CAUTION, STANDING_CAUTIONS } from './advice/safety.ts'
 import { hopeless, summarise } from './advice/summary.ts'
 import { parseBrief } from './brief/index.ts'
-import type { Advice, Brief, Calculation, Caution, Source } from './contract/index.ts'
+import type { Advice, Brief, Calculation, Source } from './contract/index.ts'
 import { electricalSources } from './reference/electrical.ts'
 import { materials, sources as referenceSources, referenceVersion } from './reference/index.ts'
 import { separationSources } from './reference/separation.ts'
-import { removalRows } from './separation/removal-rows.ts'
 
 const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
   version: string
@@ -104,7 +105,17 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
     }),
   )
   const assessed = lines.flat().map((one) => one.assessed)
-  const judgement = await judge(book, brief, assessed, materials)
+  const taken = removals.flatMap((there, pointIndex) =>
+    there
+      .filter(({ applicable }) => applicable)
+      .map((assessment) => ({
+        family: assessment.family,
+        pointIndex,
+        machine: { id: assessment.equipment },
+        assessment,
+      })),
+  )
+  const judgement = await judge(book, brief, [...assessed, ...taken], materials)
 
   const trace = { rules: judgement.outcomes.map((o) => toRuleTrace(o, brief)) }
   const ranked = lines.map((line, pointIndex) => {
@@ -117,7 +128,7 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
     return {
       name: brief.points[pointIndex]!.name,
       options: rankOptions(brief, candidates),
-      removals: removals[pointIndex]!.flatMap(removalRows),
+      removals: removals[pointIndex]!.flatMap((one) => judgedRemovals(one, pointIndex, judgement.outcomes)),
     }
   })
   const points = ranked.map((point, pointIndex) => ({
@@ -127,9 +138,10 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
   }))
   const combination = combine(brief, points)
   const general = judgement.outcomes.filter((o) => o.outcome === 'fired' && o.equipment === null)
-  const cautions: Caution[] = general
-    .filter((o) => o.pointIndex === null || o.type === 'warns')
-    .map((o) => ({ id: o.rule, text: o.text, sources: [...o.sources] }))
+  const cautions = cautionsFrom(
+    brief,
+    general.filter((o) => o.pointIndex === null || o.type === 'warns'),
+  )
   const calculations = byId([
     ...assessed.flatMap((one) => one.assessment.calculations),
     ...removals.flat().flatMap((one) => one.calculations),

@@ -4,7 +4,6 @@ type Row = readonly [id: string, label: string, unit: FactDefinition['unit'], ty
 
 /** Facts of one machine that finds pieces, whatever it looks with. */
 const OPTION: readonly Row[] = [
-  ['machine.label', 'machine', '', 'string'],
   ['fit.widthNeededMm', 'width the pack needs', 'mm', 'number'],
   ['fit.widthAllowedMm', 'widest pack the machine takes', 'mm', 'number'],
   ['fit.heightNeededMm', 'height the pack needs', 'mm', 'number'],
@@ -32,8 +31,9 @@ const rows = (
   list: readonly Row[],
 ): FactDefinition[] => list.map(([id, label, unit, type]) => ({ id, label, unit, type, scope, families }))
 
-/** Facts that x-ray machines and metal detectors share. The static-field detector has no sizes. */
+/** Facts that x-ray machines and metal detectors share; the name is there of every machine. The static-field detector has no sizes. */
 export const DETECTOR_FACTS: readonly FactDefinition[] = [
+  { id: 'machine.label', label: 'machine', unit: '', type: 'string', scope: 'option' },
   ...rows('option', ['xray', 'coil', 'static-field'], OPTION),
   ...rows('option', ['xray', 'coil'], COUNTS),
   ...rows('finding', ['xray', 'coil'], FINDING),

@@ -2,12 +2,16 @@ import type { FactDefinition } from './fact-definition.ts'
 import { BRIEF_FACTS } from './fact-list-brief.ts'
 import { COIL_FACTS } from './fact-list-coil.ts'
 import { DETECTOR_FACTS } from './fact-list-detector.ts'
+import { REMOVAL_FACTS } from './fact-list-removal.ts'
 import { XRAY_FACTS } from './fact-list-xray.ts'
 import { familyOf, type RuleScope, splitScope } from './rule-scope.ts'
 
 /** Every fact a rule may name, by id. A new family adds its own list here. */
 export const FACTS: ReadonlyMap<string, FactDefinition> = new Map(
-  [...BRIEF_FACTS, ...DETECTOR_FACTS, ...XRAY_FACTS, ...COIL_FACTS].map((fact) => [fact.id, fact]),
+  [...BRIEF_FACTS, ...DETECTOR_FACTS, ...XRAY_FACTS, ...COIL_FACTS, ...REMOVAL_FACTS].map((fact) => [
+    fact.id,
+    fact,
+  ]),
 )
 
 /** Facts a rule of this scope may name: "xray:contaminant" sees the brief, the point, its machine and its finding. */

@@ -1,11 +1,13 @@
 import type { CoilAssessment } from '../coil/assessment.ts'
 import type { Brief, Calculation, Fact, Family, Machine, XrayMachine } from '../contract/index.ts'
+import type { RemovalAssessment } from '../separation/assessment.ts'
 import type { XrayAssessment } from '../xray/assessment.ts'
 import { decide } from './decide.ts'
 import { type FactSheet, joinSheets } from './fact-sheet.ts'
 import { factsForBrief, factsForContaminant, factsForPoint } from './facts.ts'
 import { factsForCoil } from './facts-coil.ts'
 import { factsForCoilFinding } from './facts-coil-finding.ts'
+import { factsForRemoval, factsForRemovalFinding } from './facts-removal.ts'
 import { factsForXray } from './facts-xray.ts'
 import { factsForXrayFinding } from './facts-xray-finding.ts'
 import type { Materials } from './pack-kind.ts'
@@ -27,6 +29,16 @@ export type AssessedOption =
       readonly machine: Machine
       readonly assessment: CoilAssessment
     }
+
+/** A machine that takes pieces out at a point, with its shares: judged like the others, never ranked. */
+export interface AssessedRemoval {
+  readonly family: RemovalAssessment['family']
+  readonly pointIndex: number
+  readonly machine: Pick<Machine, 'id'>
+  readonly assessment: RemovalAssessment
+}
+
+type Judged = AssessedOption | AssessedRemoval
 
 /** An outcome with its place: a rule on "brief" has neither point nor equipment. */
 export interface PlacedOutcome extends RuleOutcome {
@@ -54,7 +66,7 @@ interface Place {
 export async function judge(
   book: Rulebook,
   brief: Brief,
-  options: readonly AssessedOption[],
+  options: readonly Judged[],
   materials: Materials,
 ): Promise<Judgement> {
   const sheets: FactSheet[] = []
@@ -102,17 +114,19 @@ export async function judge(
 }
 
 /** Facts of the machine at its point. A new family adds its case here and in findingFacts. */
-function ownFacts(brief: Brief, option: AssessedOption): FactSheet {
+function ownFacts(brief: Brief, option: Judged): FactSheet {
   switch (option.family) {
     case 'xray':
       return factsForXray(brief, option.pointIndex, option.machine, option.assessment)
     case 'coil':
     case 'static-field':
       return factsForCoil(brief, option.pointIndex, option.machine, option.assessment)
+    default:
+      return factsForRemoval(brief, option.pointIndex, option.assessment)
   }
 }
 
-function findingFacts(brief: Brief, option: AssessedOption, contaminant: number): FactSheet {
+function findingFacts(brief: Brief, option: Judged, contaminant: number): FactSheet {
   const { pointIndex, machine } = option
   switch (option.family) {
     case 'xray':
@@ -120,5 +134,7 @@ function findingFacts(brief: Brief, option: AssessedOption, contaminant: number)
     case 'coil':
     case 'static-field':
       return factsForCoilFinding(brief, pointIndex, machine.id, option.assessment, contaminant)
+    default:
+      return factsForRemovalFinding(brief, pointIndex, option.assessment, contaminant)
   }
 }

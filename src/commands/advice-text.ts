@@ -9,6 +9,7 @@ import {
   togetherText,
 } from './advice-sections.ts'
 import { reasonsText } from './reason-text.ts'
+import { removalText } from './removal-text.ts'
 import { textTable } from './text-table.ts'
 
 const VERDICT_WORDS = {
@@ -67,6 +68,7 @@ export function adviceText(brief: Brief, advice: Advice, shown: Shown = {}): str
       if (shown.reasons) parts.push('', reasonsText(brief, advice, option, shown.tree ?? false))
     }
     if (point.options.length === 0) parts.push('', 'No machine compared here can stand at this point.')
+    parts.push(...removalText(brief, advice, point.removals, shown.reasons ?? false))
   }
   parts.push(
     '',

@@ -30,8 +30,10 @@ export function fragmentText(answer: FragmentAnswer): string {
     lines.push('', `All together: ${togetherChance(answer.together)}. ${answer.together.because}`)
   for (const { name, options, removals, stillEnters } of answer.points) {
     lines.push('', `== ${name}`, stillEnters, ...options.flatMap(optionLines))
-    for (const { label, shareRemoved, because } of removals)
-      lines.push(`  upstream, ${label}: removes ${shareWords(shareRemoved)} of such pieces. ${because}`)
+    for (const { label, shareRemoved, because, unsuitable } of removals) {
+      const share = `removes ${shareWords(shareRemoved)} of such pieces. ${because}`
+      lines.push(`  upstream, ${label}: ${unsuitable === '' ? share : `not for this. ${unsuitable}`}`)
+    }
   }
   lines.push('', 'What no chance tells:', ...answer.questions.map((question) => `  ${question}`))
   lines.push('', 'Mind:', ...answer.cautions.map(({ text }) => `  ${text}`))

@@ -6,7 +6,8 @@ import { shortWhy, treeText } from './condition-text.ts'
 const about = (brief: Brief, contaminant: number | null) =>
   contaminant === null ? '' : ` [${contaminantWords(brief, contaminant)}]`
 
-function reasonText(brief: Brief, reason: Reason, rule: RuleTrace | undefined, tree: boolean): string {
+/** One reason: what it says, the shortest set that settles it, its ground, exception, rule and sources. */
+export function reasonText(brief: Brief, reason: Reason, rule: RuleTrace | undefined, tree: boolean): string {
   const why = rule ? shortWhy(rule).map((line) => `      ${line}`) : []
   const whole = rule && tree ? ['      whole:', ...treeText(rule).map((line) => `        ${line}`)] : []
   return [

@@ -112,6 +112,10 @@ export const removalSchema = z.object({
   because: z.string(),
   goodProductLost: z.tuple([z.number(), z.number()]).nullable(),
   goodProductLostUnit: z.string(),
+  /** Why a rule speaks against it here; empty where none does. */
+  unsuitable: z.string(),
+  /** What the rules say of it. */
+  reasons: z.array(reasonSchema),
   calculation: z.string(),
 })
 

@@ -61,7 +61,9 @@ function placesOf(advice: Advice, id: string, pieces: readonly string[]): RulePl
     (rule) => rule.id === id,
   )) {
     const at = advice.points.findIndex(({ name }) => name === point)
-    const label = advice.points[at]?.options.find((o) => o.equipment === equipment)?.label ?? equipment
+    const there = advice.points[at]
+    const machines = there ? [...there.options, ...there.removals] : []
+    const label = machines.find((one) => one.equipment === equipment)?.label ?? equipment
     const where = [point, label].filter((part) => part !== '').join(', ')
     const key = `${at} ${equipment} ${outcome}`
     const place = places.get(key) ?? { outcome, where, point: at < 0 ? null : at, equipment, pieces: [] }

@@ -33,6 +33,12 @@ const look = (brief: BriefInput) => {
       if (!found) throw new Error(`no finding of ${material}`)
       return found
     },
+    removal: (equipment: string, material: string) => {
+      const at = advice.brief.contaminants.findIndex((one) => one.material === material)
+      const found = advice.points[0]?.removals.find((r) => r.equipment === equipment && r.contaminant === at)
+      if (!found) throw new Error(`no ${equipment} for ${material}`)
+      return found
+    },
     general: () => advice.cautions.map(({ id }) => id),
     summary: () => advice.summary,
   }
@@ -154,7 +160,7 @@ describe('a sharing bag of crisps in metallised film', () => {
 })
 
 describe('frozen beans on a belt', () => {
-  const { finding, rules, summary, general } = look(BRIEFS.beans)
+  const { finding, rules, summary, removal } = look(BRIEFS.beans)
   it('let a coil find metal, as long as they stay frozen', () => {
     for (const metal of ['steel', 'ss316']) expect(finding('coil-single', metal).meets).toBe('yes')
     expect(rules('coil-single')).toContain('straight-from-the-freezer')
@@ -172,7 +178,9 @@ describe('frozen beans on a belt', () => {
     for (const id of ['xray-dual', 'xray-dual-fine', 'coil-multi'])
       for (const light of ['wood', 'pe']) expect(finding(id, light).meets).toBe('cannot')
     expect(summary()).toMatch(/^No machine compared here finds wood/)
-    expect(general()).toContain('magnet-leaves-the-hard-ones')
+    expect(removal('magnet', 'ss316').reasons.map(({ rule }) => rule)).toContain(
+      'magnet-leaves-the-hard-ones',
+    )
   })
 })
 
@@ -220,8 +228,8 @@ describe('infant milk powder in free fall', () => {
     expect(withIron.verdict('coil-free-fall')).not.toBe('best-fit')
   })
   it('keeps strong magnets before the dosing', () => {
-    expect(withIron.general()).toContain('magnet-takes-the-iron-in-the-food')
-    expect(plain.general()).not.toContain('magnet-takes-the-iron-in-the-food')
+    expect(withIron.removal('magnet', 'steel').unsuitable).toMatch(/put magnets before the dosing/)
+    expect(plain.removal('magnet', 'steel').unsuitable).toBe('')
   })
   it('is for infants: small pieces count', () => {
     expect(plain.general()).toContain('special-consumers')

@@ -218,6 +218,8 @@ export const advice: Advice = {
           because: 'a kernel and a stone of one size share an opening',
           goodProductLost: [0.001, 0.004],
           goodProductLostUnit: 'share of the product',
+          unsuitable: '',
+          reasons: [],
           calculation: 'p1.sieve.c0.share',
         },
       ],

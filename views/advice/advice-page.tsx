@@ -51,7 +51,7 @@ export function AdvicePage(props: AdvicePageProps) {
       <Ladders advice={advice} names={names} links={links} print={print} />
       <Comparison advice={advice} names={names} links={links} pointLines={pointLines} />
       {doseLaw ? <TubeAndDose advice={advice} links={links} law={doseLaw} print={print} /> : null}
-      <Removals advice={advice} names={names} links={links} />
+      <Removals advice={advice} names={names} links={links} citations={citations} print={print} />
       <Reasons advice={advice} names={names} links={links} citations={citations} print={print} />
       <RatherLinks advice={advice} links={links} />
       <Changes advice={advice} names={names} />
@@ -62,7 +62,7 @@ export function AdvicePage(props: AdvicePageProps) {
       />
       <Quotes advice={advice} names={names} />
       <Assumptions advice={advice} links={links} />
-      <Cautions advice={advice} citations={citations} />
+      <Cautions advice={advice} citations={citations} packed={packed} />
       <CitedSources citations={citations} />
       <Versions advice={advice} packed={packed} printedOn={printedOn} />
     </Page>

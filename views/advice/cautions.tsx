@@ -2,10 +2,20 @@ import type { Advice, Caution } from '../../src/contract/advice.ts'
 import { grouped } from '../words/grouped.ts'
 import type { Citations } from './citations.ts'
 import { Cited } from './cited.tsx'
+import { ruleLink } from './links.ts'
 
 /** Cautions where the work can hurt: those of the advice, and those all machines share. */
-export function Cautions({ advice, citations }: { advice: Advice; citations: Citations }) {
+export function Cautions({
+  advice,
+  citations,
+  packed,
+}: {
+  advice: Advice
+  citations: Citations
+  packed: string
+}) {
   const ofMachines = advice.points.flatMap((point) => point.options.flatMap((option) => option.cautions))
+  const rules = new Set(advice.trace.rules.map(({ id }) => id))
   const all = [...advice.cautions, ...sharedCautions(ofMachines)]
   return (
     <section class="cautions" aria-labelledby="cautions">
@@ -14,6 +24,16 @@ export function Cautions({ advice, citations }: { advice: Advice; citations: Cit
         {all.map((caution) => (
           <li>
             {caution.text}
+            {rules.has(caution.id) ? (
+              <span class="small">
+                {' '}
+                Rule{' '}
+                <a href={ruleLink(caution.id, packed)}>
+                  <code>{caution.id}</code>
+                </a>
+                .
+              </span>
+            ) : null}
             <Cited ids={caution.sources} citations={citations} />
           </li>
         ))}

@@ -23,12 +23,14 @@ export function numbered(ids: readonly string[], sources: readonly Source[]): Ci
 /** The sources behind cautions and reasons of an advice. */
 export function citationsOf(advice: Advice): Citations {
   const options = advice.points.flatMap((point) => point.options)
+  const removals = advice.points.flatMap((point) => point.removals)
   const ids = [
     ...advice.cautions.flatMap((caution) => caution.sources),
     ...options.flatMap((option) => [
       ...option.reasons.flatMap((reason) => reason.sources),
       ...option.cautions.flatMap((caution) => caution.sources),
     ]),
+    ...removals.flatMap(({ reasons }) => reasons.flatMap((reason) => reason.sources)),
   ]
   return numbered(ids, advice.trace.sources)
 }

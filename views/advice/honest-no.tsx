@@ -6,7 +6,7 @@ import { findingOf, honestNo } from './findings.ts'
 export function HonestNo({ advice, names }: { advice: Advice; names: Names }) {
   const lost = honestNo(advice)
   if (lost.length === 0) return null
-  const helped = advice.points.some((point) => point.removals.length > 0)
+  const helped = advice.points.some((point) => point.removals.some(({ unsuitable }) => unsuitable === ''))
   return (
     <section class="honest-no" aria-labelledby="honest-no">
       <h2 id="honest-no">What no machine here will find</h2>

@@ -22,7 +22,7 @@ interface Shown {
 }
 
 /** The rules that fired for one machine: what decides first, each rule once with all it says. */
-export function ReasonLists({ option, ...shown }: Shown & { option: Option }) {
+export function ReasonLists({ option, ...shown }: Shown & { option: Pick<Option, 'reasons'> }) {
   return (
     <>
       {HEADINGS.map(([heading, types]) => {

@@ -88,8 +88,8 @@ function WhyNot({ option }: { option: Option }) {
 
 /** Cautions that no rule among the reasons has said already. */
 function OtherCautions({ option, citations }: { option: Option; citations: Citations }) {
-  const said = new Set(option.reasons.map((reason) => reason.text))
-  const others = option.cautions.filter((caution) => !said.has(caution.text))
+  const said = new Set(option.reasons.map((reason) => reason.rule))
+  const others = option.cautions.filter((caution) => !said.has(caution.id))
   if (others.length === 0) return null
   return (
     <>

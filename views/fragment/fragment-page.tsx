@@ -141,9 +141,12 @@ function PointAnswer({
         <>
           <h3>Upstream removal</h3>
           <ul>
-            {point.removals.map(({ label, shareRemoved, because }) => (
+            {point.removals.map(({ label, shareRemoved, because, unsuitable }) => (
               <li>
-                {label}: removes {shareWords(shareRemoved)} of such pieces. {because}
+                {label}:{' '}
+                {unsuitable === ''
+                  ? `removes ${shareWords(shareRemoved)} of such pieces. ${because}`
+                  : `not for this. ${unsuitable}`}
               </li>
             ))}
           </ul>

@@ -12,7 +12,9 @@ async function triedRules(c: Context, advisor: Advisor) {
   const { packed, brief } = goodBrief(c)
   const advice = await advisor.quick(brief)
   const point = advice.points[Number(c.req.query('point'))]
-  const option = point?.options.find(({ equipment }) => equipment === c.req.query('equipment'))
+  const option = [...(point?.options ?? []), ...(point?.removals ?? [])].find(
+    ({ equipment }) => equipment === c.req.query('equipment'),
+  )
   if (!point || !option)
     throw new HTTPException(404, { message: 'This advice has no such machine at that point.' })
   const rules = advice.trace.rules.filter(
