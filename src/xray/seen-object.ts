@@ -1,6 +1,7 @@
 import type { Shape } from '../contract/index.ts'
 import type { Channels } from './channels.ts'
 import { DEGREE, FIT_MATRIX, FIT_PLACES } from './chord-basis.ts'
+import { binsBelow } from './energy-bins.ts'
 
 /** An object in the beam: what it changes per mm at the energies that reach each channel. */
 export interface SeenObject {
@@ -19,8 +20,10 @@ interface WeighedEnergies {
   readonly shares: Float64Array
 }
 
-/** Neighbouring energy bins taken together; μ hardly differs between them. */
+/** Neighbouring energy bins taken together, below and above 40 keV: μ hardly differs between them. */
 const BINS_PER_ENERGY = 2
+const BINS_PER_HIGH_ENERGY = 4
+const HIGH_FROM_BIN = Math.ceil(binsBelow(40) / BINS_PER_ENERGY) * BINS_PER_ENERGY
 /** What has a smaller share in the signal than this is left out. */
 const SMALLEST_SHARE = 1e-7
 
@@ -47,10 +50,11 @@ function weighed(weights: Float64Array, deltaMuPerMm: Float64Array, bins: number
   const delta = new Float64Array(most)
   const shares = new Float64Array(most)
   let kept = 0
-  for (let from = 0; from < bins; from += BINS_PER_ENERGY) {
+  for (let from = 0, to = 0; from < bins; from = to) {
     let share = 0
     let sum = 0
-    for (let i = from; i < from + BINS_PER_ENERGY && i < bins; i++) {
+    to = Math.min(bins, from + (from < HIGH_FROM_BIN ? BINS_PER_ENERGY : BINS_PER_HIGH_ENERGY))
+    for (let i = from; i < to; i++) {
       share += weights[i]!
       sum += weights[i]! * deltaMuPerMm[i]!
     }
