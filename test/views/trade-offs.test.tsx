@@ -101,6 +101,25 @@ const props: TradeOffsProps = {
     { machine: 'two', label: 'metal detector', input: 'height', present: null, now: sizes, steps: [] },
   ],
   present: [present],
+  spectra: {
+    energiesKeV: [19.5, 29.5, 30.5, 59.5],
+    curves: [
+      { kind: 'food', label: 'kernels', muPerCm: [0.9, 0.5, 0.48, 0.2] },
+      { kind: 'piece', label: 'quartz', muPerCm: [9, 3, 2.8, 0.6] },
+    ],
+    tubes: [
+      {
+        machine: 'one',
+        label: 'x-ray & "friends"',
+        kV: 60,
+        sent: [0.2, 1, 0.9, 0],
+        through: [0.1, 0.9, 1, 0],
+        meanSentKeV: 30.2,
+        meanThroughKeV: 33.4,
+        passing: 0.0004,
+      },
+    ],
+  },
   print: false,
 }
 
@@ -108,6 +127,19 @@ const draw = (more: Partial<TradeOffsProps> = {}) => String(<TradeOffsPage {...p
 const text = (html: string) => html.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ')
 
 describe('the Trade-offs page', () => {
+  it('draws attenuation and the tube spectrum with their numbers, only where an x-ray machine is drawn', () => {
+    const html = draw()
+    expect(html).toContain('<h2 id="spectra">')
+    expect(html).toContain('<title id="attenuation-curves-title">')
+    expect(html).toContain('P, quartz: 2.8 per cm at 30 keV, 0.6 per cm at 60 keV.')
+    expect(text(html)).toContain(
+      '60 kV: of 1,000 photons fewer than 1 come through; mean energy 30 keV before',
+    )
+    const row = /<th scope="row" class="n">30<\/th>(.*?)<\/tr>/.exec(html)?.[1]
+    expect(text(row ?? '').trim()).toBe('0.48 2.8 90 100')
+    expect(draw({ spectra: null })).not.toContain('id="spectra"')
+  })
+
   it('escapes whatever a person named', () => {
     const html = draw()
     expect(html).toContain('Kernels &lt;1 kg&gt;')
@@ -137,11 +169,11 @@ describe('the Trade-offs page', () => {
 
   it('has a table under every picture, open on paper', () => {
     const screen = draw()
-    expect(screen.match(/<svg[^>]*role="img"/g)!.length).toBe(4)
-    expect(screen.match(/<details>/g)!.length).toBe(4)
+    expect(screen.match(/<svg[^>]*role="img"/g)!.length).toBe(6)
+    expect(screen.match(/<details>/g)!.length).toBe(5)
     const paper = draw({ print: true })
     expect(paper).not.toContain('<form')
-    expect(paper.match(/<details open/g)!.length).toBe(4)
+    expect(paper.match(/<details open/g)!.length).toBe(5)
     expect(text(paper)).toContain('<after> packing'.replace(/</, '&lt;').replace(/>/, '&gt;'))
   })
 

@@ -1,5 +1,5 @@
 import { OpeningPicture } from '../../src/charts/opening-picture.tsx'
-import type { OpeningPlace } from '../../src/coil/opening-map.ts'
+import type { OpeningPlace } from '../../src/trade-offs.ts'
 import type { MetalPicture } from './metal-props.ts'
 
 /** How strongly a ball is heard at each place of the opening, the centre being 1. */

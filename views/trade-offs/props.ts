@@ -2,6 +2,7 @@ import type { Axis } from '../../src/charts/axis.ts'
 import type { InputId } from '../../src/trade-offs/input.ts'
 import type { Present } from '../../src/trade-offs/present.ts'
 import type { Series } from '../../src/trade-offs/size-against.ts'
+import type { Spectra } from '../../src/trade-offs/spectra.ts'
 
 /** What was asked for, as it stands in the address. */
 export interface Asked {
@@ -38,6 +39,8 @@ export interface TradeOffsProps {
   readonly measure: string
   readonly series: readonly Series[]
   readonly present: readonly Present[]
+  /** Null where no x-ray machine is drawn. */
+  readonly spectra: Spectra | null
   readonly print: boolean
 }
 

@@ -4,6 +4,7 @@ import { Chooser } from './chooser.tsx'
 import { NoiseSection } from './noise-section.tsx'
 import { addressOf, type TradeOffsProps } from './props.ts'
 import { SizeSection } from './size-section.tsx'
+import { SpectraSection } from './spectra-section.tsx'
 import { VoltageSection } from './voltage-section.tsx'
 
 /** Findable size against one input, then what stands behind it in the brief as it is. */
@@ -50,6 +51,7 @@ export function TradeOff(props: TradeOffsProps) {
       <ChanceSection {...props} />
       <NoiseSection {...props} />
       <VoltageSection {...props} />
+      <SpectraSection {...props} />
     </>
   )
 }

@@ -4,7 +4,7 @@ import { TradeOff, TradeOffsPage } from '../../../views/trade-offs/trade-offs-pa
 import { measureWords, pieceWords } from '../../../views/words/contaminant.ts'
 import { knownInput } from '../../trade-offs/inputs.ts'
 import { presentOf } from '../../trade-offs/present.ts'
-import { sizeAgainst, sizedMachinesAt } from '../../trade-offs.ts'
+import { sizeAgainst, sizedMachinesAt, spectraOf } from '../../trade-offs.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { askedTradeOff, inputsAt, MOST_MACHINES } from '../asked-trade-off.ts'
 import { materialNames } from '../choices.ts'
@@ -19,6 +19,11 @@ function tradeOffs(c: Context): TradeOffsProps {
   const { point, contaminant, machines, input } = asked
   const { unit, scale } = knownInput(input)
   const standing = sizedMachinesAt(brief, point)
+  const present = presentOf(brief, point, machines, contaminant)
+  const tubes = standing.flatMap((machine) => {
+    const kV = present.find((one) => one.machine === machine.id)?.tube?.kV
+    return machine.family === 'xray' && kV !== undefined ? [{ machine, kV }] : []
+  })
   const piece = brief.contaminants[contaminant]!
   return {
     packed,
@@ -38,7 +43,8 @@ function tradeOffs(c: Context): TradeOffsProps {
     mustFindMm: piece.mustFindMm,
     measure: measureWords(piece.shape),
     series: sizeAgainst(brief, point, machines, contaminant, input, STEPS),
-    present: presentOf(brief, point, machines, contaminant),
+    present,
+    spectra: spectraOf(brief, point, contaminant, tubes),
     print: c.req.query('print') === '1',
   }
 }
