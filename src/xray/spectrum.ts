@@ -39,20 +39,33 @@ export function stoppingPower(tKeV: number): number {
   return (prefactor / b2) * Math.max(logarithm + f, 0.3)
 }
 
-/** Scaled bremsstrahlung cross section (β²/Z²) k dσ/dk, mb, for electron energy T keV and fraction u = k/T. */
-export function scaledCrossSection(tKeV: number, u: number): number {
-  const { electronEnergyKeV, photonFraction, chiMb } = bremsstrahlung
+/** Where an electron energy T (keV) lies in the table: the row below and the share of the next, log-linear in T. */
+function tableRow(tKeV: number): { row: number; share: number } {
+  const { electronEnergyKeV } = bremsstrahlung
   const t = Math.min(200, Math.max(5, tKeV))
   let row = 0
   while (row < electronEnergyKeV.length - 2 && t >= electronEnergyKeV[row + 1]!) row++
+  const t0 = Math.log(electronEnergyKeV[row]!)
+  return { row, share: (Math.log(t) - t0) / (Math.log(electronEnergyKeV[row + 1]!) - t0) }
+}
+
+/** The cross section at a row of the table and fraction u = k/T (linear in u). */
+function crossSectionAt({ row, share }: ReturnType<typeof tableRow>, u: number): number {
+  const { photonFraction, chiMb } = bremsstrahlung
   let column = 0
   while (column < photonFraction.length - 2 && u >= photonFraction[column + 1]!) column++
   const u0 = photonFraction[column]!
   const shareU = (u - u0) / (photonFraction[column + 1]! - u0)
-  const along = (r: number) => chiMb[r]![column]! * (1 - shareU) + chiMb[r]![column + 1]! * shareU
-  const t0 = Math.log(electronEnergyKeV[row]!)
-  const shareT = (Math.log(t) - t0) / (Math.log(electronEnergyKeV[row + 1]!) - t0)
-  return along(row) * (1 - shareT) + along(row + 1) * shareT
+  const low = chiMb[row]!
+  const high = chiMb[row + 1]!
+  const atLow = low[column]! * (1 - shareU) + low[column + 1]! * shareU
+  const atHigh = high[column]! * (1 - shareU) + high[column + 1]! * shareU
+  return atLow * (1 - share) + atHigh * share
+}
+
+/** Scaled bremsstrahlung cross section (β²/Z²) k dσ/dk, mb, for electron energy T keV and fraction u = k/T. */
+export function scaledCrossSection(tKeV: number, u: number): number {
+  return crossSectionAt(tableRow(tKeV), u)
 }
 
 /** Photons / mm² / mAs / keV at 1 m on the bins, vacuum, no filter; zero above the tube voltage. */
@@ -68,11 +81,9 @@ function computeSpectrum(kV: number, anodeAngleDeg: number): Float64Array {
   const escapePath = range.map((r) => (DEPTH_SHARE * (range[GRID_POINTS - 1]! - r)) / sine)
   const kept = energies.map((t) => 1 - ESCAPE_LOSS * (1 - (t / kV) ** 3))
   const strength = ATOMS_PER_G * ATOMIC_NUMBER ** 2 * 1e-27
-  const emission = (k: number, i: number) => {
-    const t = energies[i]!
-    const chi = scaledCrossSection(t, k / t)
-    return ((strength * chi) / (betaSquared(t) * k)) * (kept[i]! / stopping[i]!)
-  }
+  const rows = Array.from(energies, tableRow)
+  const factors = energies.map((t, i) => (strength / betaSquared(t)) * (kept[i]! / stopping[i]!))
+  const emission = (k: number, i: number) => (factors[i]! * crossSectionAt(rows[i]!, k / energies[i]!)) / k
 
   const spectrum = new Float64Array(BIN_COUNT)
   const count = binsBelow(kV)
