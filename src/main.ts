@@ -10,8 +10,8 @@ import { serveCommand } from './commands/serve.ts'
 const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: string; does: string }> = {
   serve: {
     run: serveCommand,
-    usage: 'serve [--port 8317] [--listen 127.0.0.1]',
-    does: 'pages and API with the demo briefs',
+    usage: 'serve [--port 8317] [--listen 127.0.0.1] [--rules DIR]',
+    does: 'pages and API with the demo briefs, on request under your own rules',
   },
   advise: {
     run: adviseCommand,

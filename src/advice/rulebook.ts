@@ -9,6 +9,15 @@ export type { BookRule, Rulebook } from './rule-schema.ts'
 
 const HOUSE_BOOK = fileURLToPath(new URL('../../rules/', import.meta.url))
 
+/** What changed in each book, with its name where there are several. */
+const changesOf = (books: readonly BookFiles[]): Rulebook['changelog'] =>
+  books.flatMap(({ book }) =>
+    book.changelog.map(({ version, changes }) => ({
+      version: books.length > 1 ? `${book.name} ${version}` : version,
+      changes,
+    })),
+  )
+
 /**
  * The house's rule book with a company's own books (folders, or held in memory) laid over it in the order given: same
  * files, later wins
@@ -27,7 +36,7 @@ export function loadRulebook(
     new Map(books.flatMap(pick).map((item) => [item.id, item]))
   const rulebook: Rulebook = Object.freeze({
     version: books.map(({ book }) => `${book.name} ${book.version}`).join(' + '),
-    changelog: books[0]!.book.changelog,
+    changelog: changesOf(books),
     rules: [...byId((book) => book.rules).values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
     thresholds: byId((book) => book.thresholds),
     sources: byId((book) => book.sources),

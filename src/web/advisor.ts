@@ -1,5 +1,6 @@
 import type { Rulebook } from '../advice/rulebook.ts'
 import type { Advice, Brief } from '../contract/index.ts'
+import { type House, houseOf } from './house-book.ts'
 
 export type Advise = (
   brief: Brief,
@@ -11,6 +12,8 @@ export type Advise = (
 ) => Promise<Advice>
 
 export interface Advisor {
+  /** The rule book behind all its answers. */
+  readonly house: House
   /** The whole advice. */
   readonly whole: (brief: Brief) => Promise<Advice>
   /** The same without the searches for what would change it and what is missing, which take longest. */
@@ -21,11 +24,17 @@ export interface Advisor {
   readonly under: (brief: Brief, book: Rulebook) => Promise<Advice>
 }
 
+/** The same advice by a given book, unless another one is asked for. */
+export const under =
+  (book: Rulebook, advise: Advise): Advise =>
+  (brief, options) =>
+    advise(brief, { book, ...options })
+
 /** Advice depends on the brief alone, so the pages about one brief share one computation. */
 const KEPT = 24
 
 /** An advisor that keeps its last answers; a failed one is not kept. */
-export function remembering(advise: Advise): Advisor {
+export function remembering(advise: Advise, house: House = houseOf()): Advisor {
   const kept = new Map<string, Promise<Advice>>()
   const answer = (key: string, compute: () => Promise<Advice>) => {
     const found = kept.get(key) ?? compute()
@@ -41,6 +50,7 @@ export function remembering(advise: Advise): Advisor {
   const asking = (brief: Brief) =>
     kept.get(keyOf(brief)) ?? answer(`asking ${keyOf(brief)}`, () => advise(brief, { withoutChanges: true }))
   return {
+    house,
     whole,
     asking,
     quick: (brief) =>

@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { compress } from 'hono/compress'
 import { advise } from '../advise.ts'
-import { type Advise, remembering } from './advisor.ts'
+import { type Advise, remembering, under } from './advisor.ts'
 import { adviceApi } from './api/advice.ts'
 import { cardApi } from './api/card.ts'
 import { fragmentApi } from './api/fragment.ts'
@@ -9,6 +9,7 @@ import { openapiDocument } from './api/openapi.ts'
 import { assetFile } from './assets.ts'
 import { notFound, onError } from './failures.tsx'
 import { bodySize, safeHeaders } from './guards.ts'
+import { houseOf } from './house-book.ts'
 import { advicePage } from './pages/advice-page.tsx'
 import { briefFile } from './pages/brief-file.ts'
 import { briefPage } from './pages/brief-page.tsx'
@@ -31,9 +32,11 @@ import { sendBrief } from './pages/send-brief.ts'
 import { tradeOffsPage, tradeOffsPart } from './pages/trade-offs-page.tsx'
 import { trailPage } from './pages/trail-page.tsx'
 
-/** Every address the program answers. */
-export function createApp(answers: Advise = advise): Hono {
-  const advisor = remembering(answers)
+/** Every address the program answers, with a company's own rule books (folders) laid over the house's. */
+export function createApp(advises: Advise = advise, overlays: readonly string[] = []): Hono {
+  const house = houseOf(overlays)
+  const answers = overlays.length > 0 ? under(house.book(), advises) : advises
+  const advisor = remembering(answers, house)
   const app = new Hono()
   app.use(safeHeaders)
   app.use(compress())

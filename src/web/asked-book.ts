@@ -1,8 +1,9 @@
 import { withoutRule, withThreshold } from '../advice/other-book.ts'
 import { pastedBook } from '../advice/pasted-book.ts'
 import { RulebookError } from '../advice/rule-problem.ts'
-import { loadRulebook, type Rulebook } from '../advice/rulebook.ts'
+import type { Rulebook } from '../advice/rulebook.ts'
 import { readMeasure } from '../brief/measure.ts'
+import type { House } from './house-book.ts'
 
 /** What a person asked of the book: one threshold moved, one rule out, or rules laid over it. */
 export interface AskedBook {
@@ -28,16 +29,16 @@ function changed(house: Rulebook, { threshold, value, without }: AskedBook): Oth
 }
 
 /** The other book that was asked for, or what is wrong with it; null where none was asked for. */
-export function otherBook(house: Rulebook, asked: AskedBook): OtherBook {
+export function otherBook(house: House, asked: AskedBook): OtherBook {
   if (asked.pasted.trim() !== '') {
     const pasted = pastedBook(asked.pasted)
     if (!pasted.ok) return { problem: `Rules as JSON: ${pasted.problem}` }
     try {
-      return { book: loadRulebook([pasted.book]) }
+      return { book: house.under(pasted.book) }
     } catch (error) {
       if (error instanceof RulebookError) return { problem: error.message }
       throw error
     }
   }
-  return asked.threshold === '' && asked.without === '' ? null : changed(house, asked)
+  return asked.threshold === '' && asked.without === '' ? null : changed(house.book(), asked)
 }

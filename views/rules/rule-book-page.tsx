@@ -18,6 +18,7 @@ export interface RuleBookProps {
 export function RuleBookPage(props: RuleBookProps) {
   const { cards, filter, version, changelog, packed, title } = props
   const shown = filtered(cards, filter)
+  const several = new Set(cards.map((card) => card.book)).size > 1
   const subjects = grouped(shown, (card) => card.subject)
   return (
     <Page title="Rule book" packed={packed} here="rules">
@@ -38,7 +39,7 @@ export function RuleBookPage(props: RuleBookProps) {
           <h2 id={`subject-${at}`}>{subject}</h2>
           <ul class="rule-list">
             {rules.map((card) => (
-              <RuleLine card={card} packed={packed} />
+              <RuleLine card={card} packed={packed} book={several ? card.book : ''} />
             ))}
           </ul>
         </section>
@@ -60,7 +61,8 @@ export function RuleBookPage(props: RuleBookProps) {
   )
 }
 
-function RuleLine({ card, packed }: { card: RuleCard; packed: string | null }) {
+/** A rule in a line; its book is named where there are several. */
+function RuleLine({ card, packed, book }: { card: RuleCard; packed: string | null; book: string }) {
   const outcome = outcomeOf(card)
   const fired = card.places?.filter((place) => place.outcome === 'fired').length ?? 0
   return (
@@ -68,6 +70,7 @@ function RuleLine({ card, packed }: { card: RuleCard; packed: string | null }) {
       <a href={ruleLink(card.id, packed)}>{card.title}</a>{' '}
       <span class="small">
         {EFFECT_WORDS[card.type]}; {card.evidence}; {card.appliesTo.map(groundWords).join(', ')}
+        {book === '' ? '' : `; from the ${book} book`}
         {outcome === null ? '' : `; here: ${OUTCOME_WORDS[outcome]}`}
         {fired > 1 ? ` in ${fired} places` : ''}
       </span>

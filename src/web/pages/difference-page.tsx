@@ -8,12 +8,11 @@ import { type AskedBook, otherBook } from '../asked-book.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
 import { formAnswers } from '../form-answers.ts'
-import { houseBook } from '../house-book.ts'
 
 async function answer(c: Context, advisor: Advisor, asked: AskedBook) {
   const { packed, brief } = goodBrief(c)
-  const house = houseBook()
-  const other = otherBook(house, asked)
+  const house = advisor.house.book()
+  const other = otherBook(advisor.house, asked)
   const advice = await advisor.quick(brief)
   const byOther = other && 'book' in other ? await advisor.under(brief, other.book) : null
   const problem = other && 'problem' in other ? other.problem : ''

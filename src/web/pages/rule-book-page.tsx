@@ -7,7 +7,6 @@ import { pieceWords } from '../../../views/words/contaminant.ts'
 import type { Advisor } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
-import { houseBook } from '../house-book.ts'
 import { ruleCard, ruleLine } from '../rule-cards.ts'
 
 /** The brief in the address with its advice, where there is one; the book is also read without. */
@@ -21,7 +20,7 @@ async function inHand(c: Context, advisor: Advisor) {
 
 /** Every rule, narrowed down by subject, family, evidence and what it did for the brief in hand. */
 export const ruleBookPage = (advisor: Advisor) => async (c: Context) => {
-  const book = houseBook()
+  const book = advisor.house.book()
   const { packed, title, advice, pieces } = await inHand(c, advisor)
   const asked = (name: string) => c.req.query(name) ?? ''
   return c.html(
@@ -43,7 +42,7 @@ export const ruleBookPage = (advisor: Advisor) => async (c: Context) => {
 
 /** One rule at its permanent address. */
 export const rulePage = (advisor: Advisor) => async (c: Context) => {
-  const book = houseBook()
+  const book = advisor.house.book()
   const rule = book.rules.find(({ id }) => id === c.req.param('id'))
   if (!rule) throw new HTTPException(404, { message: 'The rule book has no rule of that name.' })
   const { packed, advice, pieces } = await inHand(c, advisor)
