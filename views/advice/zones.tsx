@@ -3,6 +3,7 @@ import { type Names, pieceWords } from '../words/contaminant.ts'
 import { grouped } from '../words/grouped.ts'
 import { sizeWords } from '../words/size.ts'
 import { type Links, trailLink } from './links.ts'
+import { ZonePicture } from './zone-picture.tsx'
 
 interface Props {
   readonly option: Option
@@ -21,39 +22,50 @@ export function Zones({ option, point, names, links }: Props) {
   )
   const caption = `zones-${point}-${option.equipment}`
   return (
-    <section class="scroll" tabindex={0} aria-labelledby={caption}>
-      <table>
-        <caption id={caption}>Where in the container: expected size there, mm</caption>
-        <thead>
-          <tr>
-            <th scope="col">Zone</th>
-            <th scope="col" class="n">
-              Container in the beam, mm
-            </th>
-            {findings.map((finding) => (
-              <th scope="col" class="n">
-                <a href={trailLink(links, finding.calculation)}>{pieceWords(finding, names)}</a>
-              </th>
-            ))}
-            <th scope="col">Because</th>
-          </tr>
-        </thead>
-        <tbody>
-          {[...zones].map(([name, same]) => (
+    <>
+      <ZonePicture
+        id={`container-${point}-${option.equipment}`}
+        label={option.label}
+        zones={[...zones].map(([name, same]) => ({ name, state: worstOf(same) }))}
+      />
+      <section class="scroll" tabindex={0} aria-labelledby={caption}>
+        <table>
+          <caption id={caption}>Where in the container: expected size there, mm</caption>
+          <thead>
             <tr>
-              <th scope="row">{name}</th>
-              <td class="n">{sizeWords(same[0]?.pathMm ?? null)}</td>
+              <th scope="col">Zone</th>
+              <th scope="col" class="n">
+                Container in the beam, mm
+              </th>
               {findings.map((finding) => (
-                <td class="n">{zoneWords(zoneOf(finding, name))}</td>
+                <th scope="col" class="n">
+                  <a href={trailLink(links, finding.calculation)}>{pieceWords(finding, names)}</a>
+                </th>
               ))}
-              <td class="prose">{same[0]?.because}</td>
+              <th scope="col">Because</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+          </thead>
+          <tbody>
+            {[...zones].map(([name, same]) => (
+              <tr>
+                <th scope="row">{name}</th>
+                <td class="n">{sizeWords(same[0]?.pathMm ?? null)}</td>
+                {findings.map((finding) => (
+                  <td class="n">{zoneWords(zoneOf(finding, name))}</td>
+                ))}
+                <td class="prose">{same[0]?.because}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </>
   )
 }
+
+/** The worst state of a zone over the contaminants. */
+const worstOf = (zones: readonly Zone[]): Zone['state'] =>
+  (['blind', 'degraded'] as const).find((state) => zones.some((zone) => zone.state === state)) ?? 'findable'
 
 const zoneOf = (finding: Finding, name: string): Zone | undefined =>
   finding.zones.find((zone) => zone.name === name)

@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest'
+import { ZonePicture } from '../../views/advice/zone-picture.tsx'
+
+const draw = (names: readonly string[]) =>
+  String(
+    <ZonePicture
+      id="c"
+      label="x-ray & more"
+      zones={names.map((name, at) => ({ name, state: at === 0 ? 'findable' : 'blind' }))}
+    />,
+  )
+
+describe('the picture of a container', () => {
+  it('says in words what it shows, and from where the beam looks', () => {
+    const jar = draw(['body', 'heel', 'base'])
+    expect(jar).toContain('body: as good as the middle; heel: hidden; base: hidden.')
+    expect(jar).toContain('</tspan>: the middle')
+    expect(jar).toContain('as the beam from the side sees it')
+    expect(draw(['body', 'wall ring', 'heel'])).toContain('the beam from above')
+    expect(draw(['floor', 'rim'])).toContain('Zones of the tray for x-ray &amp; more')
+  })
+
+  it('is left out for zones of no known container', () => {
+    expect(draw(['spout'])).not.toContain('<svg')
+  })
+})
