@@ -66,12 +66,12 @@ export function measureNoise(area: ReadArea, usable: Uint8Array, robust: boolean
       }
       const rows = new Float64Array(rings * n * n)
       const scale = (pitchMm * pitchMm) / weight
-      for (let at = 0; at < side * side; at++) {
-        const base = ringOf[at]! * n * n
-        for (let i = 0; i < n; i++) {
-          for (let j = 0; j <= i; j++) {
-            rows[base + i * n + j]! += scale * (re[i]![at]! * re[j]![at]! + im[i]![at]! * im[j]![at]!)
-          }
+      for (let i = 0; i < n; i++) {
+        for (let j = 0; j <= i; j++) {
+          const [ar, ai, br, bi] = [re[i]!, im[i]!, re[j]!, im[j]!]
+          const entry = i * n + j
+          for (let at = 0; at < side * side; at++)
+            rows[ringOf[at]! * n * n + entry]! += scale * (ar[at]! * br[at]! + ai[at]! * bi[at]!)
         }
       }
       spectra.push(rows)

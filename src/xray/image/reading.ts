@@ -4,6 +4,7 @@ import { foodCurve } from './cancel-food.ts'
 import { type BestScores, bestScores, type Detection, detectionsAbove, patchesAbove } from './detections.ts'
 import type { ExposedPack } from './exposed-pack.ts'
 import { chooseFilters, STANDS_IN, STANDS_IN_ROUGHLY } from './filter-bank.ts'
+import { forFirstLook } from './first-look.ts'
 import { measureNoise } from './measured-noise.ts'
 import { inverseOfMeasured } from './noise-inverse.ts'
 import { transformPicture } from './picture-transform.ts'
@@ -56,25 +57,26 @@ export function readRadiograph(
     normalUpperQuantile(
       Math.min(0.5, options.falseRejectsPerPack / exposed.build.views / positions / Math.max(1, filters)),
     )
-  const transform = transformPicture(exposed, area)
-  const look = (usable: Uint8Array, first: boolean) => {
-    const inverse = inverseOfMeasured(measureNoise(area, usable, first), area.pixels.pitchMm)
+  const look = (by: ExposedPack, at: ReadArea, usable: Uint8Array, first: boolean) => {
+    const inverse = inverseOfMeasured(measureNoise(at, usable, first), at.pixels.pitchMm)
     const standsIn = first ? STANDS_IN_ROUGHLY : STANDS_IN
-    const filters = chooseFilters(exposed, curve, kinds, inverse, thresholdFor(1), standsIn)
-    const maps = scoreMaps(area, usable, transform, filters, inverse)
-    return { filters, scores: bestScores(maps, area.mask.length) }
+    const filters = chooseFilters(by, curve, kinds, inverse, thresholdFor(1), standsIn)
+    const maps = scoreMaps(at, usable, transformPicture(by, at), filters, inverse)
+    return { filters, scores: bestScores(maps, at.mask.length) }
   }
-  const first = look(area.mask, true)
-  const { filters, scores } = look(withoutPatches(area, first.scores), false)
+  const coarse = forFirstLook(exposed, area)
+  const first = look(coarse.exposed, coarse.area, coarse.area.mask, true)
+  const outstanding = patchesAbove(coarse.area, first.scores, STANDS_OUT)
+  const { filters, scores } = look(exposed, area, without(area, outstanding), false)
   const threshold = thresholdFor(filters.length)
   return { area, threshold, positions, filters, scores, detections: detectionsAbove(area, scores, threshold) }
 }
 
-/** The mask without what stands out and the room around it. */
-function withoutPatches(area: ReadArea, scores: BestScores): Uint8Array {
+/** The mask without patches and the room around them. */
+function without(area: ReadArea, patches: readonly Detection[]): Uint8Array {
   const usable = Uint8Array.from(area.mask)
   const { pixels } = area
-  for (const patch of patchesAbove(area, scores, STANDS_OUT)) {
+  for (const patch of patches) {
     for (let row = 0; row < pixels.rows; row++) {
       const v = rowMm(pixels, row)
       if (v < patch.fromV - ROOM_MM || v > patch.toV + ROOM_MM) continue
