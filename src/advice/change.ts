@@ -13,7 +13,7 @@ export type { Named } from './change-search.ts'
 /** Changes shown at most, pairs of machine and contaminant looked into, and work allowed. */
 const MOST_CHANGES = 5
 const MOST_PAIRS = 4
-const MOST_WORK = 46
+const MOST_WORK = 40
 
 /** How much moving a machine to another point counts beside the logarithm of a factor (judgement). */
 const OTHER_POINT = 0.4

@@ -8,6 +8,8 @@ export interface Stand {
   readonly equipment: readonly string[]
   /** Numbers of the contaminants in the whole brief. */
   readonly contaminants: readonly number[]
+  /** How near the closest of its sizes is to the size to find, as the logarithm of a factor. */
+  readonly closest: number
 }
 
 /** Sizes looked at per point. */
@@ -29,7 +31,7 @@ const distance = (f: Finding) => Math.abs(Math.log(sizeRatio(f) ?? Number.POSITI
  * the point with the closest of all comes first.
  */
 export function standsOf(points: Advice['points']): Stand[] {
-  const stands = points.flatMap(({ options }, point) => {
+  const stands = points.flatMap(({ options }, point): Stand[] => {
     const machines = leaders(options)
     const sizes = machines
       .flatMap(({ findings }) => findings.filter((f) => f.expectedMm !== null))
@@ -37,10 +39,10 @@ export function standsOf(points: Advice['points']): Stand[] {
     const [first] = sizes
     if (!first) return []
     const contaminants = [...new Set(sizes.map((f) => f.contaminant))].slice(0, MOST_SIZES)
-    const stand: Stand = { point, equipment: machines.map((o) => o.equipment), contaminants }
-    return [{ stand, closest: distance(first) }]
+    const equipment = machines.map((o) => o.equipment)
+    return [{ point, equipment, contaminants, closest: distance(first) }]
   })
-  return stands.sort((a, b) => nearer(a.closest, b.closest)).map(({ stand }) => stand)
+  return stands.sort((a, b) => nearer(a.closest, b.closest))
 }
 
 /** Ascending, where both may be infinite. */

@@ -1,6 +1,7 @@
 import type { Advice, Assumption, Brief, Machine, Missing } from '../contract/index.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import { type Effect, effectOf } from './missing-effect.ts'
+import { conductivityOf, feeling, worthTrying } from './missing-order.ts'
 import { briefAt, pathAt, type Stand, standsOf } from './missing-trial.ts'
 import { unknownInputs } from './missing-unknown.ts'
 import { contaminantWords, wordList } from './why-not.ts'
@@ -8,7 +9,7 @@ import { withValue } from './with-value.ts'
 import { Allowance, workOf } from './work.ts'
 
 /** Work allowed in all. */
-const MOST_WORK = 34
+const MOST_WORK = 28
 /** A rule that starts or stops to speak counts as this share of a turned verdict (judgement). */
 const RULE_SHARE = 0.05
 /** Below this score a value is not worth a question (judgement). */
@@ -31,8 +32,8 @@ function othersOf({ path, value, range }: Assumption): readonly (number | string
   return typeof value === 'string' ? (CHOICES[path.split('.').at(-1)!] ?? []) : []
 }
 
-/** What an assumption may move first: the food, then the place, then what only rules ask. */
-const order = ({ path }: Assumption) => (path.includes('product.') ? 0 : path.startsWith('points') ? 1 : 2)
+/** Values of the whole brief move no size; rules alone ask for them. */
+const isOfRules = ({ path }: Assumption) => !/product\.|^points|^contaminants/.test(path)
 
 const valueText = (value: number | string | boolean) =>
   typeof value === 'number'
@@ -77,22 +78,27 @@ interface Job {
   readonly path: string
 }
 
-/**
- * What is tried out and where, in the order it is worth it: everything once where the answer is closest, then
- * at the other points as far as the work allowed goes.
- */
-function jobsOf(brief: Brief, stands: readonly Stand[]): Job[] {
-  const assumed = brief.assumed.filter(({ path }) => !NOT_ASKED.includes(path.split('.').at(-1)!))
-  const jobs = assumed.flatMap((assumption) => {
-    const fitting = stands.flatMap((stand) => {
-      const path = pathAt(stand, assumption.path)
-      return path === null ? [] : [{ assumption, stand, path }]
-    })
-    return fitting.map((job, turn) => ({ job, turn }))
-  })
-  return jobs
-    .sort((a, b) => a.turn - b.turn || order(a.job.assumption) - order(b.job.assumption))
-    .map(({ job }) => job)
+/** What is tried out and where: every assumption at every point it holds for, in the order it is worth it. */
+function jobsOf(
+  brief: Brief,
+  stands: readonly Stand[],
+  known: Pick<Advice['trace'], 'facts'>,
+  isCoil: (equipment: string) => boolean,
+): Job[] {
+  const assumed = [...brief.assumed, ...conductivityOf(brief, known)].filter(
+    ({ path }) => !NOT_ASKED.includes(path.split('.').at(-1)!),
+  )
+  const jobs = assumed.flatMap((assumption) =>
+    stands.flatMap((whole) => {
+      const path = pathAt(whole, assumption.path)
+      const stand = path === null ? null : feeling(assumption.path, whole, isCoil)
+      if (path === null || stand === null) return []
+      return [
+        { job: { assumption, stand, path }, worth: worthTrying(assumption, stand, whole.closest, known) },
+      ]
+    }),
+  )
+  return jobs.sort((a, b) => b.worth - a.worth).map(({ job }) => job)
 }
 
 /**
@@ -115,19 +121,21 @@ export async function missingInputs(
       const { family } = points[stand.point]!.options.find((o) => o.equipment === id)!
       return sum + workOf(family as Machine['family'], stand.contaminants.length)
     }, 0)
-  const bases = new Map<Stand, Advice | null>()
+  const bases = new Map<string, Advice | null>()
   const baseOf = async (stand: Stand) => {
-    if (!bases.has(stand))
-      bases.set(stand, allowance.take(costOf(stand)) ? await advise(briefAt(brief, stand)) : null)
-    return bases.get(stand)!
+    const key = `${stand.point} ${stand.equipment.join()}`
+    if (!bases.has(key))
+      bases.set(key, allowance.take(costOf(stand)) ? await advise(briefAt(brief, stand)) : null)
+    return bases.get(key)!
   }
+  const isCoil = (id: string) =>
+    points.some(({ options }) => options.some((o) => o.equipment === id && o.family === 'coil'))
   const tried = new Map<Assumption, Tried[]>()
-  for (const { assumption, stand, path } of jobsOf(brief, stands)) {
+  for (const { assumption, stand, path } of jobsOf(brief, stands, trace, isCoil)) {
     const base = await baseOf(stand)
     if (!base) continue
-    const ofRulesOnly = order(assumption) === 2 && !path.startsWith('contaminants')
     for (const value of othersOf(assumption)) {
-      if (!allowance.take(ofRulesOnly ? 0 : costOf(stand))) continue
+      if (!allowance.take(isOfRules(assumption) ? 0 : costOf(stand))) continue
       const advice = await advise(withValue(briefAt(brief, stand), path, value))
       if (!advice) continue
       const effect = effectOf(base, advice)

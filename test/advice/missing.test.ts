@@ -68,6 +68,21 @@ describe('what is not known at all', () => {
   })
 })
 
+describe('what is tried first', () => {
+  it('reaches the grain size of loose nuts at the point where the pattern is deep', async () => {
+    const { missing } = await asking(demoInput('hazelnuts'))
+    const grain = missing.find(({ path }) => path === 'product.grainMm')
+    expect(grain?.effect).toMatch(/glass.* by up to [12]\d %/)
+  })
+  it('asks for the conductivity of wet food where the tables alone give it, and no longer once it is given', async () => {
+    const { missing } = await asking(demoInput('mince'))
+    expect(missing[0]?.path).toBe('product.conductivitySPerM')
+    expect(missing[0]?.effect).toMatch(/^Turns an answer: at 0\.\d+ metal detector/)
+    const given = await asking(withValue(demoInput('mince'), 'product.conductivitySPerM', 0.4))
+    expect(given.missing.map(({ path }) => path)).not.toContain('product.conductivitySPerM')
+  })
+})
+
 it('looks at few machines and sizes, whatever the brief asks', async () => {
   const given = demoInput('hazelnuts')
   given.contaminants = Array.from({ length: 12 }, (_, i) => ({ material: 'quartz', mustFindMm: 2 + i / 4 }))
