@@ -1,4 +1,4 @@
-import { besselJ0 } from '../numerics/bessel.ts'
+import { besselJ0, besselJ1 } from '../numerics/bessel.ts'
 import { gaussLegendre } from '../numerics/gauss-legendre.ts'
 
 /**
@@ -13,36 +13,65 @@ export const TABLE_END = 96
 
 export type RoundKind = 'sphere' | 'wire'
 
-/** Angles θ of a rule over 0 to π/2: sin θ, and weight × cos θ × cos^j θ for j = 1 … 7. */
-function angles(points: number): { sine: Float64Array; terms: Float64Array } {
-  const rule = gaussLegendre(points)
-  const sine = new Float64Array(points)
-  const terms = new Float64Array(points * DEGREE)
-  for (let i = 0; i < points; i++) {
-    const theta = ((rule.nodes[i]! + 1) * Math.PI) / 4
+/** From here on Bessel functions are climbed from order to order; below, where that loses digits, by quadrature. */
+const CLIMB_FROM = 8
+const QUADRATURE = gaussLegendre(16)
+
+/** B_1 … B_7 at small k by quadrature, into `row`. */
+function byQuadrature(kind: RoundKind, k: number, row: Float64Array): void {
+  row.fill(0)
+  for (let i = 0; i < QUADRATURE.nodes.length; i++) {
+    const theta = ((QUADRATURE.nodes[i]! + 1) * Math.PI) / 4
+    const sine = Math.sin(theta)
     const cosine = Math.cos(theta)
-    sine[i] = Math.sin(theta)
-    for (let j = 0; j < DEGREE; j++)
-      terms[i * DEGREE + j] = rule.weights[i]! * (Math.PI / 4) * cosine ** (j + 2)
+    const wave = kind === 'sphere' ? 2 * Math.PI * sine * besselJ0(k * sine) : 2 * Math.cos(k * sine)
+    let term = QUADRATURE.weights[i]! * (Math.PI / 4) * cosine * wave
+    for (let j = 0; j < DEGREE; j++) {
+      term *= cosine
+      row[j]! += term
+    }
   }
-  return { sine, terms }
+}
+
+/** Γ(j/2 + 1) for j = 0 … 7. */
+const GAMMA = [1, Math.sqrt(Math.PI) / 2]
+for (let j = 2; j <= DEGREE; j++) GAMMA.push((j / 2) * GAMMA[j - 2]!)
+
+/**
+ * B_1 … B_7 in closed form, into `row`: sphere 2π·2^(j/2)·Γ(j/2+1)·J_(j/2+1)(k)/k^(j/2+1) (Sonine's first finite
+ * integral), wire √π·Γ(j/2+1)·(2/k)^ν·J_ν(k), ν = (j+1)/2 (Poisson's integral); Watson 1922, ch. 12 and 3.
+ */
+function inClosedForm(kind: RoundKind, k: number, row: Float64Array): void {
+  const amplitude = Math.sqrt(2 / (Math.PI * k))
+  // J of order h/2 at [h], h = 0 … 9; orders climbed two halves at a time.
+  const bessel = [besselJ0(k), amplitude * Math.sin(k), besselJ1(k)]
+  const orderMinusHalf = amplitude * Math.cos(k)
+  for (let h = 3; h <= DEGREE + 2; h++) {
+    const order = (h - 2) / 2
+    const before = h === 3 ? orderMinusHalf : bessel[h - 4]!
+    bessel.push(((2 * order) / k) * bessel[h - 2]! - before)
+  }
+  const half = Math.sqrt(2 / k)
+  for (let j = 1; j <= DEGREE; j++) {
+    row[j - 1] =
+      kind === 'sphere'
+        ? (2 * Math.PI * GAMMA[j]! * half ** j * bessel[j + 2]!) / k
+        : Math.sqrt(Math.PI) * GAMMA[j]! * half ** (j + 1) * bessel[j + 1]!
+  }
+}
+
+/** B_1 … B_7 of one kind at k ≥ 0. */
+export function chordTransforms(kind: RoundKind, k: number): Float64Array {
+  const row = new Float64Array(DEGREE)
+  if (k < CLIMB_FROM) byQuadrature(kind, k, row)
+  else inClosedForm(kind, k, row)
+  return row
 }
 
 function tabulate(kind: RoundKind): Float64Array {
   const rows = TABLE_END * STEPS_PER_UNIT + 2
   const table = new Float64Array(rows * DEGREE)
-  const rules = new Map<number, ReturnType<typeof angles>>()
-  for (let row = 0; row < rows; row++) {
-    const k = row / STEPS_PER_UNIT
-    const points = 16 * Math.ceil((12 + k * 0.45) / 16)
-    const { sine, terms } = rules.get(points) ?? angles(points)
-    if (!rules.has(points)) rules.set(points, { sine, terms })
-    for (let i = 0; i < points; i++) {
-      const x = k * sine[i]!
-      const wave = kind === 'sphere' ? 2 * Math.PI * sine[i]! * besselJ0(x) : 2 * Math.cos(x)
-      for (let j = 0; j < DEGREE; j++) table[row * DEGREE + j]! += terms[i * DEGREE + j]! * wave
-    }
-  }
+  for (let row = 0; row < rows; row++) table.set(chordTransforms(kind, row / STEPS_PER_UNIT), row * DEGREE)
   return table
 }
 
