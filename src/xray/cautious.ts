@@ -98,6 +98,22 @@ function widestAssumption(draws: readonly Draw[]): string {
   return widest
 }
 
+/** What has this many times the needed d′ in the worst draw has enough of it in all others. */
+const AMPLE = 4
+const STEP_UP = 1.35
+
+/** Smallest size looked at, upwards from one, that has ample d′; the limit where none has. */
+function amplyFrom(
+  dPrime: (sizeMm: number) => number,
+  needed: number,
+  fromMm: number,
+  limitMm: number,
+): number {
+  let size = fromMm * STEP_UP
+  while (size < limitMm && dPrime(size) < AMPLE * needed) size *= STEP_UP
+  return Math.min(size, limitMm)
+}
+
 /**
  * The quantile of the sizes over the draws. Only the largest sizes decide it, so those of the draws that do worst
  * at the expected size are worked out first; of each other draw it is enough to know that its size is no larger.
@@ -107,10 +123,13 @@ function quantileOver(draws: readonly Draw[], q: number, nearMm: number): number
   const worstFirst = [...draws].sort((a, b) => a.margin - b.margin)
   /** The largest sizes so far, largest first; Infinity: not findable. */
   const largest: number[] = []
+  let topMm: number | null = null
   for (const { scene, dPrime, needed, margin } of worstFirst) {
     const least = largest.length < decisive ? 0 : largest[decisive - 1]!
-    if (dPrime && least > 0 && holdsFrom(scene, dPrime, needed, least)) continue
-    const size = dPrime && crossingOf(scene, dPrime, needed, nearMm * Math.exp(-margin / USUAL_POWER))
+    if (dPrime && least > 0 && holdsFrom(scene, dPrime, needed, least, topMm ?? scene.limitMm)) continue
+    const guess = nearMm * Math.exp(-margin / USUAL_POWER)
+    const size = dPrime && crossingOf(scene, dPrime, needed, guess, topMm ?? scene.limitMm)
+    if (dPrime) topMm ??= amplyFrom(dPrime, needed, size ?? scene.limitMm, scene.limitMm)
     largest.push(size ?? Number.POSITIVE_INFINITY)
     largest.sort((a, b) => b - a)
     largest.length = Math.min(largest.length, decisive)

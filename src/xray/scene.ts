@@ -156,30 +156,32 @@ function mayFallAgain(scene: Scene): boolean {
 
 /**
  * Size above which d′ reaches the needed one throughout; null beyond the model's limit.
- * `nearMm`: a size of a similar scene or chance to start from.
+ * `nearMm`: a size of a similar scene or chance to start from; `fromMm`: larger sizes are known to reach it.
  */
 export function crossingOf(
   scene: Scene,
   dPrime: (sizeMm: number) => number,
   needed: number,
   nearMm?: number | null,
+  fromMm = scene.limitMm,
 ): number | null {
   if (scene.channels.count === 0) return null
   return nearMm && !mayFallAgain(scene)
-    ? crossingNear(dPrime, needed, scene.limitMm, nearMm)
-    : lastCrossing(dPrime, needed, scene.limitMm)
+    ? crossingNear(dPrime, needed, fromMm, nearMm)
+    : lastCrossing(dPrime, needed, fromMm)
 }
 
-/** Every size from this one up has the needed d′: looked at as closely as the search for a size looks. */
+/** Every size from this one up to another has the needed d′: looked at as closely as the search for a size looks. */
 export function holdsFrom(
   scene: Scene,
   dPrime: (sizeMm: number) => number,
   needed: number,
   sizeMm: number,
+  toMm: number,
 ): boolean {
-  if (scene.channels.count === 0 || sizeMm > scene.limitMm || dPrime(sizeMm) < needed) return false
-  if (mayFallAgain(scene)) return walkDown(dPrime, needed, scene.limitMm, sizeMm) === null
-  return dPrime(Math.min(scene.limitMm, sizeMm * BEYOND)) >= needed && dPrime(scene.limitMm) >= needed
+  if (scene.channels.count === 0 || sizeMm > toMm || dPrime(sizeMm) < needed) return false
+  if (mayFallAgain(scene)) return walkDown(dPrime, needed, toMm, sizeMm) === null
+  return dPrime(Math.min(toMm, sizeMm * BEYOND)) >= needed && dPrime(toMm) >= needed
 }
 
 /**
