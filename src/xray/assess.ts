@@ -13,7 +13,7 @@ import {
   openBeam,
   type XrayBuild,
 } from './exposure.ts'
-import { detectabilityOf, noiseShares } from './observer.ts'
+import { noiseShares } from './observer.ts'
 import { chanceAnyOrientation } from './orientation.ts'
 import { materialAttenuation, packInBeam } from './pack-in-beam.ts'
 import { CONSTANTS_STATUS, IDEAL, PRACTICE } from './practice.ts'
@@ -24,6 +24,7 @@ import {
   CHANCE_SURE,
   chanceOf,
   crossingOf,
+  detectabilityNear,
   differenceInBeam,
   firstChannelMu,
   looksLikeVoid,
@@ -91,7 +92,7 @@ export function bestSizes(
       if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return best
       const object = objectIn(scene, contaminant, mu)
       const needed = neededDetectability(scene, CHANCE_NINE_IN_TEN)
-      const dPrime = detectabilityOf(scene.observer, object)
+      const dPrime = detectabilityNear(scene, object, needed)
       if (best !== null && dPrime(best) < needed) return best
       const size = crossingOf(scene, dPrime, needed, best)
       return best === null || (size !== null && size < best) ? size : best

@@ -3,11 +3,11 @@ import type { PackInBeam } from './channels.ts'
 import { spreadAttenuation } from './contaminant-spread.ts'
 import type { XrayBuild } from './exposure.ts'
 import { USUAL_POWER } from './last-crossing.ts'
-import { detectabilityOf } from './observer.ts'
 import { PRACTICE } from './practice.ts'
 import {
   CHANCE_NINE_IN_TEN,
   crossingOf,
+  detectabilityNear,
   holdsFrom,
   looksLikeVoid,
   neededDetectability,
@@ -70,7 +70,7 @@ function drawOf(
   const needed = neededDetectability(scene, CHANCE_NINE_IN_TEN)
   if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree)
     return { variation, scene, dPrime: null, needed, margin: Number.NEGATIVE_INFINITY }
-  const dPrime = detectabilityOf(scene.observer, objectIn(scene, contaminant, mu))
+  const dPrime = detectabilityNear(scene, objectIn(scene, contaminant, mu), needed)
   return { variation, scene, dPrime, needed, margin: Math.log(dPrime(expectedMm) / needed) }
 }
 

@@ -22,7 +22,20 @@ export interface Observer {
   readonly areaWeights: Float64Array
   /** K⁻¹ at each frequency, count × count numbers each. */
   readonly inverse: Float64Array
+  /** The same observer on finer frequencies, for large objects, whose transforms swing fast; made when asked for. */
+  readonly finer: () => Observer
+  /** Objects above this size are large in that sense, mm. */
+  readonly largeMm: number
 }
+
+/** Above these sizes, mm, the usual frequencies are too coarse (up to some percent of d′): at fine pixels and others. */
+const LARGE_AT_FINE_PIXELS_MM = 8
+const LARGE_AT_PIXELS_MM = 12
+const FINE_PIXEL_MM = 0.5
+/** Points per swing of the largest objects' transforms, and besides, in a panel of the finer observer. */
+const POINTS_PER_SWING = 3
+const POINTS_BESIDES = 4
+const LARGEST_MM = 25
 
 /** Quadrature points of a panel by its width in 1/mm: a narrow one holds no full swing of a transform. */
 function pointsFor(widthPerMm: number): number {
@@ -42,7 +55,15 @@ function frequencyPanels(nyquist: number, grainMm: number): [number, number, num
 
 /** Sets up the observer for one image: channels behind a pack, and how it is imaged. */
 export function prepareObserver(channels: Channels, pack: PackInBeam, imaging: Imaging): Observer {
-  const panels = frequencyPanels(1 / (2 * imaging.objectPixelMm), pack.grainMm)
+  return observerOn(frequencyPanels(1 / (2 * imaging.objectPixelMm), pack.grainMm), channels, pack, imaging)
+}
+
+function observerOn(
+  panels: readonly [number, number, number][],
+  channels: Channels,
+  pack: PackInBeam,
+  imaging: Imaging,
+): Observer {
   const total = panels.reduce((sum, [, , n]) => sum + n, 0)
   const n = channels.count
   const frequencies = new Float64Array(total)
@@ -64,7 +85,22 @@ export function prepareObserver(channels: Channels, pack: PackInBeam, imaging: I
       inverse.set(k, at * n * n)
     }
   }
-  return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse }
+  let fine: Observer | undefined
+  const finer = () => {
+    fine ??= observerOn(
+      panels.map(([from, to]) => [
+        from,
+        to,
+        Math.ceil(POINTS_BESIDES + POINTS_PER_SWING * LARGEST_MM * (to - from)),
+      ]),
+      channels,
+      pack,
+      imaging,
+    )
+    return fine
+  }
+  const largeMm = imaging.objectPixelMm < FINE_PIXEL_MM ? LARGE_AT_FINE_PIXELS_MM : LARGE_AT_PIXELS_MM
+  return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse, finer, largeMm }
 }
 
 /** Working space, used anew by every call; nothing outlives the call that fills it. */

@@ -145,8 +145,26 @@ export function neededDetectability(scene: Scene, deviate: number): number {
 
 /** Probability of detection (chance of finding) an object of a size: Φ(√η·d′ − z). */
 export function chanceOf(scene: Scene, object: SeenObject, sizeMm: number): number {
-  const d = detectability(scene.observer, object, sizeMm)
+  const d = detectabilityNear(scene, object, neededDetectability(scene, CHANCE_HALF))(sizeMm)
   return normalChance(Math.sqrt(scene.efficiency) * d - scene.thresholdZ)
+}
+
+/** Natural logarithm of a factor: d′ within it of the needed one is worked out finely at large sizes. */
+const NEAR = 0.25
+
+/** d′ as a function of size, fine where it decides: for large objects near the needed d′. */
+export function detectabilityNear(
+  scene: Scene,
+  object: SeenObject,
+  needed: number,
+): (sizeMm: number) => number {
+  const dPrime = detectabilityOf(scene.observer, object)
+  return (sizeMm) => {
+    const usual = dPrime(sizeMm)
+    return sizeMm > scene.observer.largeMm && Math.abs(Math.log(usual / needed)) < NEAR
+      ? detectability(scene.observer.finer(), object, sizeMm)
+      : usual
+  }
 }
 
 /** One energy in grain: the case where d′ falls again where a piece is as large as a grain. */
