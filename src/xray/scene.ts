@@ -212,10 +212,6 @@ export function sizeAt(
   deviate: number,
   nearMm?: number | null,
 ): number | null {
-  return crossingOf(
-    scene,
-    detectabilityOf(scene.observer, object),
-    neededDetectability(scene, deviate),
-    nearMm,
-  )
+  const needed = neededDetectability(scene, deviate)
+  return crossingOf(scene, detectabilityNear(scene, object, needed), needed, nearMm)
 }
