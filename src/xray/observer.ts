@@ -24,13 +24,16 @@ export interface Observer {
   readonly inverse: Float64Array
   /** The same observer on finer frequencies, for large objects, whose transforms swing fast; made when asked for. */
   readonly finer: () => Observer
-  /** Objects above this size are large in that sense, mm. */
-  readonly largeMm: number
+  /** From which size on an object is large in that sense, mm, and how far its d′ may be off without. */
+  readonly large: { readonly fromMm: number; readonly offBy: number }
 }
 
-/** Above these sizes, mm, the usual frequencies are too coarse (up to some percent of d′): at fine pixels and others. */
-const LARGE_AT_FINE_PIXELS_MM = 8
-const LARGE_AT_PIXELS_MM = 12
+/**
+ * Above these sizes, mm, the usual frequencies are too coarse, and how far d′ may be off there (natural logarithm,
+ * twice what was seen): at fine pixels and at others.
+ */
+const LARGE_AT_FINE_PIXELS = { fromMm: 8, offBy: 0.25 }
+const LARGE_AT_OTHERS = { fromMm: 12, offBy: 0.05 }
 const FINE_PIXEL_MM = 0.5
 /** Points per swing of the largest objects' transforms, and besides, in a panel of the finer observer. */
 const POINTS_PER_SWING = 3
@@ -99,8 +102,8 @@ function observerOn(
     )
     return fine
   }
-  const largeMm = imaging.objectPixelMm < FINE_PIXEL_MM ? LARGE_AT_FINE_PIXELS_MM : LARGE_AT_PIXELS_MM
-  return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse, finer, largeMm }
+  const large = imaging.objectPixelMm < FINE_PIXEL_MM ? LARGE_AT_FINE_PIXELS : LARGE_AT_OTHERS
+  return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse, finer, large }
 }
 
 /** Working space, used anew by every call; nothing outlives the call that fills it. */

@@ -149,9 +149,6 @@ export function chanceOf(scene: Scene, object: SeenObject, sizeMm: number): numb
   return normalChance(Math.sqrt(scene.efficiency) * d - scene.thresholdZ)
 }
 
-/** Natural logarithm of a factor: d′ within it of the needed one is worked out finely at large sizes. */
-const NEAR = 0.25
-
 /** d′ as a function of size, fine where it decides: for large objects near the needed d′. */
 export function detectabilityNear(
   scene: Scene,
@@ -159,10 +156,11 @@ export function detectabilityNear(
   needed: number,
 ): (sizeMm: number) => number {
   const dPrime = detectabilityOf(scene.observer, object)
+  const { large, finer } = scene.observer
   return (sizeMm) => {
     const usual = dPrime(sizeMm)
-    return sizeMm > scene.observer.largeMm && Math.abs(Math.log(usual / needed)) < NEAR
-      ? detectability(scene.observer.finer(), object, sizeMm)
+    return sizeMm > large.fromMm && Math.abs(Math.log(usual / needed)) < large.offBy
+      ? detectability(finer(), object, sizeMm)
       : usual
   }
 }
