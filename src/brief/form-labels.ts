@@ -139,11 +139,12 @@ export function hintOf(path: string): string {
   return labelAt(path)?.hint ?? ''
 }
 
+const plain = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 9 })
+
 /** The range the brief accepts, e.g. "1 to 2000 mm"; empty for words and choices. */
 export function rangeOf(path: string): string {
   const field = fieldAt(path)
   if (field?.kind !== 'measure') return ''
-  const plain = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 9 })
   return `${plain.format(field.min)} to ${plain.format(field.max)} ${field.unit}`.trim().replace('-', '−')
 }
 

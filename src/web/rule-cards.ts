@@ -1,4 +1,5 @@
 import type { RuleCard, RuleExample, RulePlace } from '../../views/rules/rule-card.ts'
+import { grouped } from '../../views/words/grouped.ts'
 import { factOperand, leavesOf } from '../advice/condition.ts'
 import { explain, type Known } from '../advice/explain.ts'
 import { THRESHOLD } from '../advice/fact-definition.ts'
@@ -54,12 +55,19 @@ function examplesOf(book: Rulebook, rule: BookRule): RuleExample[] {
   })
 }
 
+const traces = new WeakMap<Advice, Map<string, Advice['trace']['rules']>>()
+
+/** The rules an advice tried, by id; sorted out once for all the rules of a book. */
+function tracesOf(advice: Advice): Map<string, Advice['trace']['rules']> {
+  const known = traces.get(advice) ?? grouped(advice.trace.rules, ({ id }) => id)
+  traces.set(advice, known)
+  return known
+}
+
 /** Outcomes of a rule by place; contaminants for which it came out alike stand together. */
 function placesOf(advice: Advice, id: string, pieces: readonly string[]): RulePlace[] {
   const places = new Map<string, RulePlace & { pieces: string[] }>()
-  for (const { outcome, point, equipment, contaminant } of advice.trace.rules.filter(
-    (rule) => rule.id === id,
-  )) {
+  for (const { outcome, point, equipment, contaminant } of tracesOf(advice).get(id) ?? []) {
     const at = advice.points.findIndex(({ name }) => name === point)
     const there = advice.points[at]
     const machines = there ? [...there.options, ...there.removals] : []

@@ -1,4 +1,4 @@
-import type { Advice, Option } from '../../src/contract/advice.ts'
+import type { Advice, Option, RuleTrace } from '../../src/contract/advice.ts'
 import type { Names } from '../words/contaminant.ts'
 import { VERDICT_WORDS } from '../words/verdict.ts'
 import type { Citations } from './citations.ts'
@@ -19,6 +19,7 @@ interface Props {
 /** Why each machine stands where it stands, one to open at a time. */
 export function Reasons(props: Props) {
   const { advice } = props
+  const rules = new Map(advice.trace.rules.map((rule) => [rule.key, rule]))
   if (advice.points.every((point) => point.options.length === 0)) return null
   return (
     <section aria-labelledby="reasons">
@@ -27,7 +28,7 @@ export function Reasons(props: Props) {
         <>
           {advice.points.length > 1 ? <h3>{point.name}</h3> : null}
           {point.options.map((option) => (
-            <OptionReasons option={option} point={at} {...props} />
+            <OptionReasons option={option} point={at} rules={rules} {...props} />
           ))}
         </>
       ))}
@@ -36,14 +37,14 @@ export function Reasons(props: Props) {
 }
 
 function OptionReasons({
-  advice,
   option,
   point,
+  rules,
   names,
   links,
   citations,
   print,
-}: Props & { option: Option; point: number }) {
+}: Props & { option: Option; point: number; rules: ReadonlyMap<string, RuleTrace> }) {
   const verdict = VERDICT_WORDS[option.verdict]
   const settings = settingsWords(option)
   return (
@@ -58,13 +59,7 @@ function OptionReasons({
         {option.because} {settings ? `Settings: ${settings}.` : ''}
       </p>
       <WhyNot option={option} />
-      <ReasonLists
-        option={option}
-        citations={citations}
-        rules={new Map(advice.trace.rules.map((rule) => [rule.key, rule]))}
-        packed={links.packed}
-        print={print}
-      />
+      <ReasonLists option={option} citations={citations} rules={rules} packed={links.packed} print={print} />
       <OtherCautions option={option} citations={citations} />
       <Zones option={option} point={point} names={names} links={links} />
       {print ? null : <EveryRule option={option} point={point} links={links} />}

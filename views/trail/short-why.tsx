@@ -6,17 +6,19 @@ import { nodeAt } from './leaf-words.ts'
 export const settling = (rule: RuleTrace): ConditionTrace[] =>
   rule.decisive.flatMap((path) => nodeAt(rule.conditions, path) ?? [])
 
+/** The same for two comparisons that read alike. */
 const keyOf = ({ fact, operator, threshold, value, truth }: ConditionTrace) =>
-  JSON.stringify([fact, operator, threshold, value, truth])
+  `${fact} ${operator} ${threshold?.id} ${threshold?.value} ${value} ${truth}`
 
 /** What settles several outcomes of one rule alike, and what is each one's own. */
 export function sharedSettling(rules: readonly RuleTrace[]): {
   readonly shared: readonly ConditionTrace[]
   readonly own: (rule: RuleTrace | undefined) => readonly ConditionTrace[]
 } {
+  const [first, ...others] = rules
+  if (first && others.length === 0) return { shared: settling(first), own: () => [] }
   const sets = rules.map((rule) => new Set(settling(rule).map(keyOf)))
   const common = (leaf: ConditionTrace) => sets.every((set) => set.has(keyOf(leaf)))
-  const [first] = rules
   return {
     shared: first ? settling(first).filter(common) : [],
     own: (rule) => (rule ? settling(rule).filter((leaf) => !common(leaf)) : []),
