@@ -54,7 +54,7 @@ describe.skipIf(!hasBrowser)('in a browser', () => {
     await page.getByRole('heading', { level: 1, name: 'Green beans, frozen, deep bed' }).waitFor()
     expect(await page.locator('.caption-line').first().textContent()).toContain('15 × 390')
 
-    const reason = page.locator('details.why').first()
+    const reason = page.locator('details.why[id]').first()
     await reason.locator('summary').first().click()
     await reason.getByText('Every rule that was tried').click()
     await reason.getByText(/Did not fire/).waitFor()
@@ -83,7 +83,7 @@ describe.skipIf(!hasBrowser)('in a browser', () => {
     await page.locator('button[value="advise"]').last().click()
     expect(await page.title()).toBe('Advice: Green beans, frozen, deep bed – gritwise')
     expect(await page.locator('table.comparison').first().textContent()).toContain('stainless steel 316')
-    await page.locator('details.why summary').first().click()
+    await page.locator('details.why[id] summary').first().click()
     await page.locator('.every-rule a').first().click()
     expect(await page.locator('h1').textContent()).toContain('Rules tried')
   })

@@ -122,7 +122,7 @@ function RemovalReasons({
           <details class="why" {...(print ? { open: true } : {})}>
             <summary>
               <span class="why-name">{rows[0]?.label}</span>{' '}
-              <span class="why-verdict">
+              <span class="why-said">
                 {reasons.length === 0 ? 'no rule speaks of it here' : 'what the rules say'}
               </span>
             </summary>
