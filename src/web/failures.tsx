@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
 import { MessagePage, MessagePart } from '../../views/message-page.tsx'
+import { showPage } from './show-page.ts'
 
 const TITLES: Readonly<Record<number, string>> = {
   400: 'This cannot be read',
@@ -17,7 +18,8 @@ function failed(c: Context, status: ContentfulStatusCode, text: string) {
   if (c.req.path.startsWith('/api/')) return c.json({ problems: [{ path: '', message: text }] }, status)
   const title = TITLES[status] ?? 'This did not work'
   const asPart = c.req.header('HX-Request') === 'true'
-  return c.html(
+  return showPage(
+    c,
     asPart ? <MessagePart title={title} text={text} /> : <MessagePage title={title} text={text} />,
     status,
   )

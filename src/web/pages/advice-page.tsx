@@ -7,10 +7,11 @@ import type { Advisor } from '../advisor.ts'
 import { askedBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
 import { doseLawOf } from '../dose-law.ts'
+import { drawnOnce } from '../drawn-once.ts'
 import { checkForm } from '../sheet.ts'
+import { showPage } from '../show-page.ts'
+import { today } from '../today.ts'
 import { showForm } from './brief-page.tsx'
-
-const today = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' })
 
 /** The advice on the brief in the address; the form with its problems where the brief is not whole. */
 export const advicePage = (advisor: Advisor) => async (c: Context) => {
@@ -19,17 +20,21 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
     const answers = writeForm(asked.input)
     return showForm(c, advisor, answers, { problems: checkForm(answers).problems })
   }
-  return c.html(
+  const { brief, packed } = asked
+  const advice = await advisor.whole(brief)
+  const printedOn = c.req.query('print') === '1' ? today() : null
+  const page = drawnOnce(advice, `${packed} ${printedOn}`, () => (
     <AdvicePage
-      advice={await advisor.whole(asked.brief)}
-      title={asked.brief.title}
+      advice={advice}
+      title={brief.title}
       names={materialNames}
-      packed={asked.packed}
-      pointLines={asked.brief.points.map(pointLine)}
-      printedOn={c.req.query('print') === '1' ? today.format(new Date()) : null}
-      doseLaw={doseLawOf(asked.brief.market)}
-    />,
-  )
+      packed={packed}
+      pointLines={brief.points.map(pointLine)}
+      printedOn={printedOn}
+      doseLaw={doseLawOf(brief.market)}
+    />
+  ))
+  return showPage(c, page)
 }
 
 function pointLine(point: Brief['points'][number]): string {

@@ -7,6 +7,7 @@ import { askedBrief } from '../asked-brief.ts'
 import { demoLinks } from '../demo-links.ts'
 import { packBrief } from '../packed-brief.ts'
 import { checkForm, EMPTY_FORM, sheetOf } from '../sheet.ts'
+import { showPage } from '../show-page.ts'
 
 /** The empty brief, or the one in the address opened in the form. */
 export const briefPage = (advisor: Advisor) => async (c: Context) => {
@@ -28,7 +29,8 @@ export async function showForm(c: Context, advisor: Advisor, answers: Answers, m
   const { brief } = checked
   const advice = brief ? await advisor.asking(brief) : null
   const { formPath } = checked.read
-  return c.html(
+  return showPage(
+    c,
     <BriefPage
       sheet={sheetOf(answers, checked, problems)}
       problems={problems}

@@ -3,6 +3,7 @@ import { CardPage } from '../../../views/card/card-page.tsx'
 import { lineUp } from '../../advice/line-up.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { answerCard, askedCard } from '../cards.ts'
+import { showPage } from '../show-page.ts'
 
 /** Machines drawn when none are chosen: enough to compare, few enough to wait for. */
 const USUAL = 3
@@ -17,7 +18,8 @@ export const cardPage = (c: Context) => {
     .map(({ machine }) => ({ value: machine.id, words: machine.label ?? machine.id }))
   const equipment = asked.equipment ?? machines.slice(0, USUAL).map(({ value }) => value)
   const options = equipment.length > 0 ? { ...asked, equipment } : asked
-  return c.html(
+  return showPage(
+    c,
     <CardPage
       title={brief.title}
       packed={packed}

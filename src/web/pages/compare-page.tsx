@@ -8,6 +8,7 @@ import { compare } from '../../compare/comparison.ts'
 import type { Advisor } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
+import { showPage } from '../show-page.ts'
 import { today } from '../today.ts'
 
 /** Two or three machines or quotes of the brief in the address, side by side. */
@@ -35,5 +36,5 @@ export const comparePage = (advisor: Advisor) => async (c: Context) => {
       printedOn={c.req.query('print') === '1' ? today() : null}
     />
   )
-  return c.html(page, comparison.problems.length > 0 ? 422 : 200)
+  return showPage(c, page, comparison.problems.length > 0 ? 422 : 200)
 }

@@ -8,6 +8,7 @@ import { type AskedBook, otherBook } from '../asked-book.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
 import { formAnswers } from '../form-answers.ts'
+import { showPage } from '../show-page.ts'
 
 async function answer(c: Context, advisor: Advisor, asked: AskedBook) {
   const { packed, brief } = goodBrief(c)
@@ -31,7 +32,7 @@ async function answer(c: Context, advisor: Advisor, asked: AskedBook) {
       pieces={wantedOf(advice).map((piece) => pieceWords(piece, materialNames))}
     />
   )
-  return c.html(page, problem ? 422 : 200)
+  return showPage(c, page, problem ? 422 : 200)
 }
 
 /** The brief judged with one threshold moved or one rule taken out, as the address says. */

@@ -6,6 +6,7 @@ import { EXERCISES } from '../../exercises/list.ts'
 import type { Advisor } from '../advisor.ts'
 import { demoLinks } from '../demo-links.ts'
 import { type AskedSitting, askedSitting } from '../exercise-sitting.ts'
+import { showPage } from '../show-page.ts'
 import { today } from '../today.ts'
 
 /** All exercises, and those of the brief in the address; as a handout where one is asked for. */
@@ -20,7 +21,8 @@ export const exerciseListPage = (advisor: Advisor) => async (c: Context) => {
     timed: exercise.timed,
     done: asked.done.some(({ id }) => id === exercise.id),
   })
-  return c.html(
+  return showPage(
+    c,
     <ListPage
       sitting={asked.sitting}
       standard={EXERCISES.map(listed)}
@@ -35,7 +37,8 @@ function handout(c: Context, { own, voice }: AskedSitting) {
   const only = c.req.queries('only') ?? []
   const all = [...own, ...EXERCISES]
   const chosen = only.length > 0 ? all.filter(({ id }) => only.includes(id)) : all
-  return c.html(
+  return showPage(
+    c,
     <HandoutPage
       exercises={chosen.map(({ id, title, rests, questions }) => ({
         id,

@@ -7,6 +7,7 @@ import { RevealPage } from '../../../views/exercises/reveal-page.tsx'
 import type { Advisor } from '../advisor.ts'
 import { askedSitting } from '../exercise-sitting.ts'
 import { type Walk, walkThrough } from '../exercise-walk.ts'
+import { showPage } from '../show-page.ts'
 
 /** One screen of an exercise: start, question, answer, reason or summary, as the address says. */
 export const exercisePage = (advisor: Advisor) => async (c: Context) => {
@@ -16,7 +17,7 @@ export const exercisePage = (advisor: Advisor) => async (c: Context) => {
   const walk = walkThrough(exercise, asked, c.req.query(), Date.now())
   return walk.kind === 'elsewhere'
     ? c.redirect(exerciseLink(asked.sitting, exercise.id, walk.screen), 303)
-    : c.html(screenOf(walk), walk.kind === 'ask' && walk.props.problem ? 422 : 200)
+    : showPage(c, screenOf(walk), walk.kind === 'ask' && walk.props.problem ? 422 : 200)
 }
 
 function screenOf(walk: Exclude<Walk, { kind: 'elsewhere' }>) {

@@ -7,6 +7,7 @@ import { guessWords, judge, rightWords } from '../../exercises/judge.ts'
 import { EXERCISES } from '../../exercises/list.ts'
 import type { Advisor } from '../advisor.ts'
 import { type AskedSitting, askedSitting } from '../exercise-sitting.ts'
+import { showPage } from '../show-page.ts'
 import { today } from '../today.ts'
 
 const MOST_NAME = 80
@@ -19,7 +20,8 @@ export const exerciseRecordPage = (advisor: Advisor) => async (c: Context) => {
   const [name, trainer] = [named('name'), named('trainer')]
   const base = recordLink(asked.sitting)
   const more = `name=${encodeURIComponent(name)}&trainer=${encodeURIComponent(trainer)}&print=1`
-  return c.html(
+  return showPage(
+    c,
     <RecordPage
       sitting={{ ...asked.sitting, present: false }}
       rows={rows}

@@ -8,6 +8,7 @@ import { adviseGiven } from '../advise-given.ts'
 import type { Advise } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { contaminants } from '../choices.ts'
+import { showPage } from '../show-page.ts'
 
 /** Fields of the form by the fields of the fragment. */
 const FIELDS = { sizeMm: 'size', lengthMm: 'length', faceMm2: 'face' } as const
@@ -69,5 +70,5 @@ export const fragmentPage = (answers: Advise) => async (c: Context) => {
       answer={answer}
     />
   )
-  return c.html(page, problems.size > 0 ? 422 : 200)
+  return showPage(c, page, problems.size > 0 ? 422 : 200)
 }

@@ -5,6 +5,7 @@ import { fieldAt } from '../../brief/form-fields.ts'
 import type { Advisor } from '../advisor.ts'
 import { formAnswers } from '../form-answers.ts'
 import { checkForm, notesOf } from '../sheet.ts'
+import { showPage } from '../show-page.ts'
 
 /** The answer so far and the line under each field, while the form is being filled; never a complaint. */
 export const headlinePart = (advisor: Advisor) => async (c: Context) => {
@@ -15,7 +16,8 @@ export const headlinePart = (advisor: Advisor) => async (c: Context) => {
   const lines = Object.keys(answers).filter(
     (path) => !['words', 'text', undefined].includes(fieldAt(path)?.kind),
   )
-  return c.html(
+  return showPage(
+    c,
     <>
       <Headline advice={advice} />
       {lines.map((path) => (

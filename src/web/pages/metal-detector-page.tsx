@@ -7,6 +7,7 @@ import { goodBrief } from '../asked-brief.ts'
 import { askedIndex } from '../asked-trade-off.ts'
 import { materialNames } from '../choices.ts'
 import { metalPicture } from '../metal-picture.ts'
+import { showPage } from '../show-page.ts'
 
 /** An angle in the address: a number from 0 to 90, decimal comma or point; 0 where it is none. */
 function askedAngle(given: string): { angleDeg: number; note: string } {
@@ -49,7 +50,7 @@ function metalDetector(c: Context): MetalProps {
 }
 
 /** One metal detector and one piece of metal. */
-export const metalDetectorPage = (c: Context) => c.html(<MetalDetectorPage {...metalDetector(c)} />)
+export const metalDetectorPage = (c: Context) => showPage(c, <MetalDetectorPage {...metalDetector(c)} />)
 
 /** The same for the place on the page where the choice is made. */
-export const metalDetectorPart = (c: Context) => c.html(<MetalPart {...metalDetector(c)} />)
+export const metalDetectorPart = (c: Context) => showPage(c, <MetalPart {...metalDetector(c)} />)

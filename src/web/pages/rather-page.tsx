@@ -7,6 +7,7 @@ import { contrastOf } from '../../advice/contrast.ts'
 import type { Advisor } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
+import { showPage } from '../show-page.ts'
 
 /** Two machines of one point: A rather than B. */
 export const ratherPage = (advisor: Advisor) => async (c: Context) => {
@@ -18,7 +19,8 @@ export const ratherPage = (advisor: Advisor) => async (c: Context) => {
   const [first, second] = [option('first'), option('second')]
   if (!point || !first || !second)
     throw new HTTPException(404, { message: 'This advice has no two such machines at that point.' })
-  return c.html(
+  return showPage(
+    c,
     <RatherPage
       contrast={contrastOf(brief, advice, at, first, second)}
       machines={point.options.map(({ equipment, label }) => ({ equipment, label }))}

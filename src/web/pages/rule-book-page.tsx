@@ -8,6 +8,7 @@ import type { Advisor } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
 import { ruleCard, ruleLine } from '../rule-cards.ts'
+import { showPage } from '../show-page.ts'
 
 /** The brief in the address with its advice, where there is one; the book is also read without. */
 async function inHand(c: Context, advisor: Advisor) {
@@ -23,7 +24,8 @@ export const ruleBookPage = (advisor: Advisor) => async (c: Context) => {
   const book = advisor.house.book()
   const { packed, title, advice, pieces } = await inHand(c, advisor)
   const asked = (name: string) => c.req.query(name) ?? ''
-  return c.html(
+  return showPage(
+    c,
     <RuleBookPage
       cards={book.rules.map((rule) => ruleLine(book, rule, advice, pieces))}
       filter={{
@@ -46,7 +48,8 @@ export const rulePage = (advisor: Advisor) => async (c: Context) => {
   const rule = book.rules.find(({ id }) => id === c.req.param('id'))
   if (!rule) throw new HTTPException(404, { message: 'The rule book has no rule of that name.' })
   const { packed, advice, pieces } = await inHand(c, advisor)
-  return c.html(
+  return showPage(
+    c,
     <RulePage card={ruleCard(book, rule, advice, pieces)} version={book.version} packed={packed} />,
   )
 }

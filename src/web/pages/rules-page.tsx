@@ -6,6 +6,8 @@ import { pieceWords } from '../../../views/words/contaminant.ts'
 import type { Advisor } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
+import { drawnOnce } from '../drawn-once.ts'
+import { showPage } from '../show-page.ts'
 
 /** Every rule tried on one machine at one point, fired or not. */
 async function triedRules(c: Context, advisor: Advisor) {
@@ -23,14 +25,20 @@ async function triedRules(c: Context, advisor: Advisor) {
       (rule.point === point.name || rule.point === ''),
   )
   const pieces = wantedOf(advice).map((piece) => pieceWords(piece, materialNames))
-  return { rules, packed, pieces, label: option.label, point: point.name }
+  return { advice, rules, packed, pieces, label: option.label, point: point.name }
 }
 
-export const rulesPage = (advisor: Advisor) => async (c: Context) =>
-  c.html(<RulesPage {...(await triedRules(c, advisor))} />)
+export const rulesPage = (advisor: Advisor) => async (c: Context) => {
+  const tried = await triedRules(c, advisor)
+  const key = `rules ${tried.packed} ${c.req.query('point')} ${c.req.query('equipment')}`
+  return showPage(
+    c,
+    drawnOnce(tried.advice, key, () => <RulesPage {...tried} />),
+  )
+}
 
 /** The same for the place on the advice page where it is opened. */
 export const rulesPart = (advisor: Advisor) => async (c: Context) => {
   const { rules, packed, pieces } = await triedRules(c, advisor)
-  return c.html(<RulesPart rules={rules} packed={packed} pieces={pieces} />)
+  return showPage(c, <RulesPart rules={rules} packed={packed} pieces={pieces} />)
 }

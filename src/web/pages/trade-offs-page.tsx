@@ -8,6 +8,7 @@ import { sizeAgainst, sizedMachinesAt, spectraOf } from '../../trade-offs.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { askedTradeOff, inputsAt, MOST_MACHINES } from '../asked-trade-off.ts'
 import { materialNames } from '../choices.ts'
+import { showPage } from '../show-page.ts'
 
 /** Values along a curve. */
 const STEPS = 13
@@ -50,7 +51,7 @@ function tradeOffs(c: Context): TradeOffsProps {
 }
 
 /** Findable size against one input. */
-export const tradeOffsPage = (c: Context) => c.html(<TradeOffsPage {...tradeOffs(c)} />)
+export const tradeOffsPage = (c: Context) => showPage(c, <TradeOffsPage {...tradeOffs(c)} />)
 
 /** The same for the place on the page where the choice is made. */
-export const tradeOffsPart = (c: Context) => c.html(<TradeOff {...tradeOffs(c)} />)
+export const tradeOffsPart = (c: Context) => showPage(c, <TradeOff {...tradeOffs(c)} />)

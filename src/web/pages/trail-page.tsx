@@ -6,6 +6,7 @@ import { unfold } from '../../../views/trail/unfold.ts'
 import type { Advisor } from '../advisor.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
+import { showPage } from '../show-page.ts'
 
 /** One calculation of the advice, walked to its end. */
 export const trailPage = (advisor: Advisor) => async (c: Context) => {
@@ -15,7 +16,8 @@ export const trailPage = (advisor: Advisor) => async (c: Context) => {
   const trail = unfold(advice.trace, id)
   if (trail?.kind !== 'calculation')
     throw new HTTPException(404, { message: 'This advice has no calculation of that name.' })
-  return c.html(
+  return showPage(
+    c,
     <TrailPage
       trail={trail}
       about={aboutCalculation(advice, id, materialNames)}
