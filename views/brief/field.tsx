@@ -1,3 +1,4 @@
+import { raw } from 'hono/html'
 import type { Child } from 'hono/jsx'
 import { fieldAt } from '../../src/brief/form-fields.ts'
 import { hintOf, labelOf, rangeOf } from '../../src/brief/form-labels.ts'
@@ -117,17 +118,36 @@ export function Choose({
             {given}
           </option>
         )}
-        {shown.map((group) =>
-          group.words === '' ? (
-            <Options options={group.options} given={given} />
-          ) : (
-            <optgroup label={group.words}>
-              <Options options={group.options} given={given} />
-            </optgroup>
-          ),
-        )}
+        {optionsOf(shown, known ? given : '')}
       </select>
     </Framed>
+  )
+}
+
+const drawn = new WeakMap<readonly OptionGroup[], Map<string, ReturnType<typeof raw>>>()
+
+/** The options of a list, one chosen; drawn once, because a long list stands in every row of the form. */
+function optionsOf(groups: readonly OptionGroup[], given: string) {
+  const known = drawn.get(groups) ?? new Map<string, ReturnType<typeof raw>>()
+  drawn.set(groups, known)
+  const options = known.get(given) ?? raw(String(<OptionList groups={groups} given={given} />))
+  known.set(given, options)
+  return options
+}
+
+function OptionList({ groups, given }: { groups: readonly OptionGroup[]; given: string }) {
+  return (
+    <>
+      {groups.map((group) =>
+        group.words === '' ? (
+          <Options options={group.options} given={given} />
+        ) : (
+          <optgroup label={group.words}>
+            <Options options={group.options} given={given} />
+          </optgroup>
+        ),
+      )}
+    </>
   )
 }
 
