@@ -22,6 +22,9 @@ export interface PageFrame {
   readonly present?: boolean
 }
 
+/** Pages whose parts put the present choice into the address, so that a bookmark keeps it. */
+const addressMoves = (here: PageFrame['here']) => here === 'trade-offs' || here === 'metal-detector'
+
 /** Every page: head, skip link, navigation, main, and the caution that stands under all of them. */
 export function Page(frame: PageFrame & { children?: Child }) {
   const { title, packed, here, print = false, present = false, children } = frame
@@ -33,7 +36,10 @@ export function Page(frame: PageFrame & { children?: Child }) {
           <meta charset="utf-8" />
           <meta name="viewport" content="width=device-width, initial-scale=1" />
           <meta name="color-scheme" content="light dark" />
-          <meta name="htmx-config" content='{"history":false}' />
+          <meta
+            name="htmx-config"
+            content={addressMoves(here) ? '{"history":"reload"}' : '{"history":false}'}
+          />
           <title>{`${title} – gritwise`}</title>
           <link rel="icon" href="/assets/icon.svg" type="image/svg+xml" />
           <link rel="stylesheet" href="/assets/gritwise.css" />

@@ -22,7 +22,7 @@ export function Comparison({ advice, names, links, pointLines }: Props) {
       <h2 id="comparison">Machines compared</h2>
       <p>
         Each size: <em>expected</em>, then <em>promise no better than</em>, in mm, rounded up; both
-        provisional. Every size leads to its calculation.
+        provisional, as the size ladder says. Every size leads to its calculation.
       </p>
       {advice.points.map((point, at) =>
         point.options.length === 0 ? (
@@ -44,7 +44,7 @@ export function Comparison({ advice, names, links, pointLines }: Props) {
         Burden is purchase, upkeep, space and skill together, from 1 (light) to 5 (heavy); no prices. Marks: ●
         yes, ◐ maybe, ○ no, ✕ cannot.
         {advice.points.some(({ options }) => options.some(({ family }) => family === 'coil'))
-          ? ' A metal detector here is a metal detector (balanced coil).'
+          ? ' Metal detector means the one around the belt, stream or pipe (balanced coil).'
           : ''}
       </p>
     </section>

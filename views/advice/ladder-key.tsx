@@ -46,8 +46,9 @@ export function LadderKey() {
         </dl>
       </details>
       <p class="provisional">
-        <strong>Provisional:</strong> expected and promised sizes rest on practice constants that are a first
-        fit. Trust the order and the trends more than the last tenth of a millimetre.
+        <strong>Provisional:</strong> expected and promised sizes rest on a few practice constants, fitted to
+        common-practice readings of one pack, with no published source; their ranges are in the promised size.
+        Trust the order and the trends more than the last tenth of a millimetre.
       </p>
     </div>
   )

@@ -21,7 +21,7 @@ export function CardPage(props: Props) {
   const { title, packed, card } = props
   return (
     <Page title={`Test card: ${title}`} packed={packed} here="card">
-      <p class="kicker">Test card</p>
+      <p class="over-title">Test card</p>
       <h1>{title}</h1>
       <p>
         Simulated: a pack drawn by calculation with test pieces on or in it, seen by each machine at its own
@@ -32,6 +32,14 @@ export function CardPage(props: Props) {
         missed, a <strong>triangle</strong> a false alarm. Sizes are printed beside the pieces, in mm.
       </p>
       <Chooser {...props} />
+      <ul class="acts">
+        <li>
+          <a href={`/card?${query(props, (card.seed + 1) % 1_000_000)}`}>Again, with a new pack</a>
+        </li>
+        <li>
+          <a href={`/card/runs.csv?${query(props)}`}>Runs as CSV</a>
+        </li>
+      </ul>
       {card.machines.map((machine) => (
         <MachineSection machine={machine} props={props} />
       ))}
@@ -41,9 +49,6 @@ export function CardPage(props: Props) {
           <li>{note}</li>
         ))}
       </ul>
-      <p>
-        <a href={`/card/runs.csv?${query(props)}`}>Runs as CSV</a>
-      </p>
     </Page>
   )
 }
@@ -59,56 +64,58 @@ function query({ packed, card, chosen, placement }: Props, seed = card.seed): st
 function Chooser(props: Props) {
   const { packed, card, machines, chosen, points, placement } = props
   return (
-    <form method="get" action="/card" class="chooser">
+    <form method="get" action="/card" class="trade-off-form">
       <input type="hidden" name="b" value={packed} />
-      <fieldset>
+      <fieldset class="radios">
         <legend>Machines</legend>
-        {machines.map(({ value, words }) => (
-          <label class="tick">
-            <input type="checkbox" name="machine" value={value} checked={chosen.includes(value)} /> {words}
-          </label>
-        ))}
-      </fieldset>
-      <p class="field">
-        <label for="card-point">Inspection point</label>
-        <select id="card-point" name="point">
-          {points.map(({ value, words }) => (
-            <option value={value} selected={value === String(card.point.index)}>
-              {words}
-            </option>
+        <div class="ticks">
+          {machines.map(({ value, words }) => (
+            <label>
+              <input type="checkbox" name="machine" value={value} checked={chosen.includes(value)} />
+              <span>{words}</span>
+            </label>
           ))}
-        </select>
-      </p>
-      <p class="field">
-        <label for="card-placement">Pieces lie</label>
-        <select id="card-placement" name="placement">
-          <option value="" selected={placement === ''}>
-            as the brief says
-          </option>
-          <option value="outside" selected={placement === 'outside'}>
-            on the pack
-          </option>
-          <option value="inside" selected={placement === 'inside'}>
-            inside the food
-          </option>
-        </select>
-      </p>
-      <p class="field">
-        <label for="card-seed">Seed</label>
-        <input
-          id="card-seed"
-          name="seed"
-          type="text"
-          inputmode="numeric"
-          value={String(card.seed)}
-          size={7}
-        />
-      </p>
+        </div>
+      </fieldset>
+      <div class="fields">
+        <div class="field">
+          <label for="card-point">Inspection point</label>
+          <select id="card-point" name="point">
+            {points.map(({ value, words }) => (
+              <option value={value} selected={value === String(card.point.index)}>
+                {words}
+              </option>
+            ))}
+          </select>
+        </div>
+        <div class="field">
+          <label for="card-placement">Pieces lie</label>
+          <select id="card-placement" name="placement">
+            <option value="" selected={placement === ''}>
+              as the brief says
+            </option>
+            <option value="outside" selected={placement === 'outside'}>
+              on the pack
+            </option>
+            <option value="inside" selected={placement === 'inside'}>
+              inside the food
+            </option>
+          </select>
+        </div>
+        <div class="field">
+          <label for="card-seed">Seed</label>
+          <input
+            id="card-seed"
+            name="seed"
+            type="text"
+            inputmode="numeric"
+            value={String(card.seed)}
+            size={7}
+          />
+        </div>
+      </div>
       <p>
         <button type="submit">Draw</button>
-      </p>
-      <p>
-        <a href={`/card?${query(props, (card.seed + 1) % 1_000_000)}`}>Again, with a new pack</a>
       </p>
     </form>
   )

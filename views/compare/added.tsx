@@ -87,5 +87,5 @@ function ChangeRow({ change, piece }: { change: Change; piece: string }) {
 
 const expected = (mm: number | null) => (mm === null ? 'none' : sizeWords(mm))
 
-/** Two digits; a minus where the size is larger. */
-const smallerWords = (mm: number) => String(Number(mm.toPrecision(2))).replace('-', '−')
+/** To 0.01 mm, like the sizes it is the difference of; a minus where the size is larger. */
+const smallerWords = (mm: number) => mm.toFixed(Math.abs(mm) < 1 ? 2 : 1).replace('-', '−')

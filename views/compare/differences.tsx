@@ -1,3 +1,4 @@
+import type { Finding } from '../../src/contract/advice.ts'
 import { grouped } from '../words/grouped.ts'
 import { sizeWords } from '../words/size.ts'
 import { MEETS_WORDS, VERDICT_WORDS } from '../words/verdict.ts'
@@ -40,11 +41,7 @@ export function DifferencesPart({ comparison, pieces, rejectWords }: ComparePage
             {sizes.map((row) => (
               <Row
                 words={pieces[row.contaminant] ?? ''}
-                cells={row.findings.map((finding) =>
-                  finding === null
-                    ? '–'
-                    : `${finding.expectedMm === null ? 'none' : sizeWords(finding.expectedMm)} / ${sizeWords(finding.cautiousMm)} ${MEETS_WORDS[finding.meets].mark} ${MEETS_WORDS[finding.meets].words}`,
-                )}
+                cells={row.findings.map((finding) => (finding === null ? '–' : cellWords(finding)))}
               />
             ))}
             {rules.map((row) => (
@@ -93,4 +90,16 @@ function Row({ words, cells, prose }: { words: string; cells: readonly string[];
       ))}
     </tr>
   )
+}
+
+/** "1.8 / 2.2 ● yes"; "21.9, nothing promised – no size asked"; "none ✕ cannot". */
+function cellWords({ expectedMm, cautiousMm, meets }: Finding): string {
+  const { mark, words } = MEETS_WORDS[meets]
+  const sizes =
+    expectedMm === null
+      ? 'none'
+      : cautiousMm === null
+        ? `${sizeWords(expectedMm)}, nothing promised`
+        : `${sizeWords(expectedMm)} / ${sizeWords(cautiousMm)}`
+  return meets === 'open' ? `${sizes} (${words})` : `${sizes} ${mark} ${words}`
 }

@@ -52,11 +52,13 @@ export function RevealPage(props: RevealPageProps) {
         </>
       )}
       {showsAnswer ? <Outcome {...props} /> : null}
-      {showsAnswer
-        ? question.pictures.map((picture, at) => (
+      {showsAnswer ? (
+        <div class="pictures">
+          {question.pictures.map((picture, at) => (
             <PicturePart picture={picture} id={pictureId(id, number, at)} withoutNumbers={present} />
-          ))
-        : null}
+          ))}
+        </div>
+      ) : null}
       {showsReason ? (
         present ? (
           <Reasons question={question} rests={null} />
@@ -89,23 +91,26 @@ export function RevealPage(props: RevealPageProps) {
   )
 }
 
-function Outcome({ question, guess }: RevealPageProps) {
+function Outcome({ question, guess, sitting }: RevealPageProps) {
   const judged = judge(question, guess)
+  const silent = judged === 'none' && sitting.present
   return (
     <div class="outcome">
       <p class="answer">
         {question.answer.kind === 'choice' ? <strong>{rightWords(question)}. </strong> : null}
         {question.outcome}
       </p>
-      <p class="judged">
-        {judged === 'none' ? (
-          'No prediction was made.'
-        ) : (
-          <>
-            Your prediction: {guessWords(question, guess)}. That is <strong>{JUDGED_WORDS[judged]}</strong>.
-          </>
-        )}
-      </p>
+      {silent ? null : (
+        <p class="judged">
+          {judged === 'none' ? (
+            'No prediction was made.'
+          ) : (
+            <>
+              Your prediction: {guessWords(question, guess)}. That is <strong>{JUDGED_WORDS[judged]}</strong>.
+            </>
+          )}
+        </p>
+      )}
     </div>
   )
 }

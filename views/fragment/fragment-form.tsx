@@ -59,7 +59,9 @@ export function FragmentForm({ answers, problems, contaminants, packed }: Props)
     <form method="get" action="/fragment" class="sheet">
       <input type="hidden" name="b" value={packed} />
       <fieldset class="group">
-        <legend>The piece</legend>
+        <legend>
+          <h2>The piece</h2>
+        </legend>
         <div class="fields">
           <div class={`field${problems.has('material') ? ' wrong' : ''}`}>
             <label for="material">Material</label>

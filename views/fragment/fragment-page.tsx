@@ -145,7 +145,7 @@ function PointAnswer({
               <li>
                 {label}:{' '}
                 {unsuitable === ''
-                  ? `removes ${shareWords(shareRemoved)} of such pieces. ${because}`
+                  ? `removes ${shareRemoved[1] === 0 ? 'none' : shareWords(shareRemoved)} of such pieces. ${because}`
                   : `not for this. ${unsuitable}`}
               </li>
             ))}

@@ -7,8 +7,11 @@ type RuleRow = Contrast['rules'][number]
 
 /** "2.5 / 3.0 mm, yes": expected, promise no better than, and whether the size asked is met. */
 export function sideWords({ expectedMm, cautiousMm, meets }: SizeRow, side: 0 | 1): string {
-  if (expectedMm[side] === null) return `none, ${MEETS_WORDS[meets[side]].words}`
-  return `${sizeWords(expectedMm[side])} / ${sizeWords(cautiousMm[side])} mm, ${MEETS_WORDS[meets[side]].words}`
+  const { words } = MEETS_WORDS[meets[side]]
+  const [expected, cautious] = [expectedMm[side], cautiousMm[side]]
+  if (expected === null) return `none, ${words}`
+  if (cautious === null) return `${sizeWords(expected)} mm, nothing promised, ${words}`
+  return `${sizeWords(expected)} / ${sizeWords(cautious)} mm, ${words}`
 }
 
 /** Rows of one rule in one row, with the contaminants it speaks of. */

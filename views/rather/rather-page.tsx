@@ -107,7 +107,7 @@ function Chooser({ contrast, machines, point, packed }: RatherPageProps) {
     </p>
   )
   return (
-    <form method="get" action="/advice/rather" class="chooser">
+    <form method="get" action="/advice/rather" class="chooser spaced">
       <input type="hidden" name="b" value={packed} />
       <input type="hidden" name="point" value={String(point)} />
       {choose('first', 'Machine')}

@@ -1,6 +1,6 @@
 import type { Context } from 'hono'
 import { MetalDetectorPage, MetalPart } from '../../../views/trade-offs/metal-page.tsx'
-import type { MetalProps } from '../../../views/trade-offs/metal-props.ts'
+import { type MetalProps, metalAddress } from '../../../views/trade-offs/metal-props.ts'
 import { pieceWords } from '../../../views/words/contaminant.ts'
 import { metalDetectorsAt, metalsOf } from '../../trade-offs/metal-setup.ts'
 import { goodBrief } from '../asked-brief.ts'
@@ -52,5 +52,9 @@ function metalDetector(c: Context): MetalProps {
 /** One metal detector and one piece of metal. */
 export const metalDetectorPage = (c: Context) => showPage(c, <MetalDetectorPage {...metalDetector(c)} />)
 
-/** The same for the place on the page where the choice is made. */
-export const metalDetectorPart = (c: Context) => showPage(c, <MetalPart {...metalDetector(c)} />)
+/** The same for the place on the page where the choice is made; the address bar follows. */
+export const metalDetectorPart = (c: Context) => {
+  const props = metalDetector(c)
+  c.header('HX-Replace-Url', metalAddress(props.packed, props.asked))
+  return showPage(c, <MetalPart {...props} />)
+}

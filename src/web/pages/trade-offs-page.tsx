@@ -1,5 +1,5 @@
 import type { Context } from 'hono'
-import type { TradeOffsProps } from '../../../views/trade-offs/props.ts'
+import { addressOf, type TradeOffsProps } from '../../../views/trade-offs/props.ts'
 import { TradeOff, TradeOffsPage } from '../../../views/trade-offs/trade-offs-page.tsx'
 import { measureWords, pieceWords } from '../../../views/words/contaminant.ts'
 import { knownInput } from '../../trade-offs/inputs.ts'
@@ -53,5 +53,9 @@ function tradeOffs(c: Context): TradeOffsProps {
 /** Findable size against one input. */
 export const tradeOffsPage = (c: Context) => showPage(c, <TradeOffsPage {...tradeOffs(c)} />)
 
-/** The same for the place on the page where the choice is made. */
-export const tradeOffsPart = (c: Context) => showPage(c, <TradeOff {...tradeOffs(c)} />)
+/** The same for the place on the page where the choice is made; the address bar follows. */
+export const tradeOffsPart = (c: Context) => {
+  const props = tradeOffs(c)
+  c.header('HX-Replace-Url', addressOf(props.packed, props.asked))
+  return showPage(c, <TradeOff {...props} />)
+}
