@@ -88,7 +88,7 @@ export function BriefPage(props: BriefPageProps) {
             </button>
           </div>
         </form>
-        <aside class="answer-so-far" aria-labelledby="so-far">
+        <aside class="answer-so-far" aria-labelledby="so-far" tabindex={0}>
           <h2 id="so-far">The answer so far</h2>
           <div
             id="headline"
