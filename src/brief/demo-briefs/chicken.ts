@@ -7,6 +7,16 @@ export const chicken: BriefInput = {
   readyToEat: false,
   labelClaims: ['boneless'],
   product: { food: 'chicken_breast', temperatureC: 3 },
+  flow: [
+    {
+      step: 'deboning',
+      entersHere: ['bone_poultry', 'bone_poultry_soft', 'cartilage'],
+      upstreamControl: 'cutters trained, samples felt by hand every hour',
+    },
+    { step: 'trimming', entersHere: ['stainless_any'], upstreamControl: 'knives numbered and counted' },
+    { step: 'tray sealing', entersHere: ['stainless_any'] },
+    { step: 'sealed trays' },
+  ],
   points: [
     {
       name: 'single fillets after trimming',

@@ -6,6 +6,17 @@ export const hazelnuts: BriefInput = {
   consumer: 'general',
   readyToEat: true,
   product: { food: 'hazelnut' },
+  flow: [
+    {
+      step: 'delivery',
+      entersHere: ['stone_any', 'glass_any', 'nut_shell'],
+      upstreamControl: 'supplier sorts by weight and colour, evidence with every lot',
+    },
+    { step: 'roasting', entersHere: ['steel', 'ss304'], upstreamControl: 'belt looked over every shift' },
+    { step: 'sorting belt' },
+    { step: 'weighing', entersHere: ['steel', 'rubber_any'], rework: true },
+    { step: 'packing' },
+  ],
   points: [
     {
       name: 'sorting belt',

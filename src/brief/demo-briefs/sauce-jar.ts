@@ -14,6 +14,17 @@ export const sauce: BriefInput = {
     temperatureC: 35,
     saltPct: 1.2,
   },
+  flow: [
+    { step: 'vegetables', entersHere: ['stone_any'], upstreamControl: 'washed and floated at intake' },
+    { step: 'cooking', entersHere: ['ss304'], upstreamControl: 'strainer behind the kettle' },
+    {
+      step: 'jar rinser',
+      entersHere: ['glass_container'],
+      upstreamControl: 'jars turned over and blown out',
+    },
+    { step: 'filler and capper', entersHere: ['glass_container'] },
+    { step: 'cooler' },
+  ],
   points: [
     {
       name: 'after the cooler',
