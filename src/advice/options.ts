@@ -1,4 +1,5 @@
 import type { Brief, Caution, Finding, Option, Reason, WhyNot } from '../contract/index.ts'
+import { cautionsFrom } from './cautions.ts'
 import type { AssessedOption, PlacedOutcome } from './judge.ts'
 import type { LinedUp } from './line-up.ts'
 import { isAnyMet, meetsAll, verdictOf } from './meets.ts'
@@ -107,12 +108,11 @@ function settingsOf(assessed: AssessedOption): Option['settings'] {
   return { kV: null, mA: null, frequenciesKHz: [...assessed.assessment.frequenciesKHz] }
 }
 
-function cautionsOf(judged: Judged): Caution[] {
+/** One caution per rule that warns, naming every contaminant, then those of the physics. */
+function cautionsOf(brief: Brief, judged: Judged): Caution[] {
   const labels = judged.assessed.family === 'xray' ? [] : judged.assessed.assessment.labels
-  const warned = judged.outcomes
-    .filter((o) => o.type === 'warns')
-    .map((o) => ({ id: o.rule, text: o.text, sources: [...o.sources] }))
-  return [...warned, ...labels]
+  const warned = judged.outcomes.filter((o) => o.type === 'warns')
+  return [...cautionsFrom(brief, warned), ...labels]
 }
 
 /** A detector without computed sizes that reacts to everything asked: no verdict but a test. */
@@ -177,7 +177,7 @@ export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Opt
       findings: [...one.findings],
       reasons: reasonsOf(one),
       whyNot: verdict === 'best-fit' ? [] : whyNotOf(brief, one, because),
-      cautions: cautionsOf(one),
+      cautions: cautionsOf(brief, one),
     }
   })
 }

@@ -53,3 +53,27 @@ it('on a whole advice each contaminant a rule fired for is named in its caution'
     expect(caution[0]?.text).toContain(label)
   }
 })
+
+it('among the cautions of one machine each rule stands once, with every contaminant it warns of', async () => {
+  const given = demoInput('hazelnuts')
+  given.contaminants = ['pe', 'wood', 'ptfe'].map((material) => ({ material, mustFindMm: 3 }))
+  given.equipment = ['xray-single']
+  const { points, trace } = await advise(briefOf(given), QUICK)
+  for (const [at, { options }] of points.entries())
+    for (const { cautions, equipment } of options) {
+      const ids = cautions.map(({ id }) => id)
+      expect(ids).toEqual([...new Set(ids)])
+      const warned = trace.rules.filter(
+        (rule) =>
+          rule.type === 'warns' &&
+          rule.outcome === 'fired' &&
+          rule.key.startsWith(`p${at}.${equipment}.`) &&
+          rule.contaminant !== null,
+      )
+      expect(warned.length).toBeGreaterThan(1)
+      for (const { id, contaminant } of warned) {
+        const label = materials.get(given.contaminants[contaminant!]!.material)!.label
+        expect(cautions.find((caution) => caution.id === id)?.text).toContain(label)
+      }
+    }
+})
