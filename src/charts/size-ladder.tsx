@@ -122,7 +122,7 @@ function Row({ row, axis, y, hatch }: { row: LadderRow; axis: MmAxis; y: number;
         {row.label}
       </text>
       <text class="mark" x="100%" y={y + 15} text-anchor="end">
-        {row.mark}
+        <MarkWords mark={row.mark} />
       </text>
       {row.bestMm === null ? null : <Tick at={axis.percent(row.bestMm)} y={middle} half={10} name="best" />}
       {row.halfMm === null || row.sureMm === null ? null : (
@@ -199,5 +199,16 @@ function Numbers({ row, axis, y }: { row: LadderRow; axis: MmAxis; y: number }) 
     >
       {row.numbers}
     </text>
+  )
+}
+
+/** The symbol, then its words, which a narrow screen leaves out so that the name has room. */
+function MarkWords({ mark }: { mark: string }) {
+  const [symbol = '', ...words] = mark.split(' ')
+  return (
+    <>
+      {symbol}
+      {words.length > 0 ? <tspan class="mark-words"> {words.join(' ')}</tspan> : null}
+    </>
   )
 }

@@ -77,7 +77,7 @@ function ChangeRow({ change, piece }: { change: Change; piece: string }) {
       <td class="n">{expected(to.expectedMm)}</td>
       <td class="n">{smallerByMm === null ? '–' : smallerWords(smallerByMm)}</td>
       <td class="n">{to.mustFindMm ?? '–'}</td>
-      <td>
+      <td class="prose">
         {ASKED_WORDS[asked]}
         {to.mustFindMm === null ? '' : ` (${MEETS_WORDS[from.meets].words}, ${MEETS_WORDS[to.meets].words})`}
       </td>
