@@ -19,14 +19,16 @@ function labelOf(brief: Brief, contaminant: number): string {
 }
 
 /** A rule's text without the name of its contaminant: two texts that differ in the name alone say the same. */
-const nameless = (brief: Brief, { text, contaminant }: Fired) =>
-  contaminant === null ? text : text.replaceAll(labelOf(brief, contaminant), '')
+function nameless(brief: Brief, { text, contaminant }: Fired): string {
+  if (contaminant === null) return text
+  return text.toLowerCase().replaceAll(labelOf(brief, contaminant).toLowerCase(), '')
+}
 
 /** Outcomes that say the same but for the name, as one text with every contaminant in it. */
 function alikeText(brief: Brief, alike: readonly Fired[]): string {
   const { text, contaminant } = alike[0]!
   if (contaminant === null || brief.contaminants.length === 1) return text
-  const named = text.includes(labelOf(brief, contaminant))
+  const named = text.toLowerCase().includes(labelOf(brief, contaminant).toLowerCase())
   const others = once(alike.map((one) => one.contaminant!)).filter((c) => !named || c !== contaminant)
   if (others.length === 0) return text
   const pieces = wordList(others.map((c) => contaminantWords(brief, c)))

@@ -61,6 +61,7 @@ const POINT: readonly Row[] = [
   ['point.fallHeightGiven', 'fall height was given', '', 'boolean'],
   ['food.label', 'food', '', 'string'],
   ['food.structure', 'structure', '', 'string', STRUCTURES],
+  ['food.holdsPieces', 'stiff enough to hold a piece where it fell', '', 'boolean'],
   ['food.grainMm', 'grain size', 'mm', 'number'],
   ['food.packing', 'packing fraction', '', 'number'],
   ['food.unevennessMm', 'unevenness of the food', 'mm', 'number'],

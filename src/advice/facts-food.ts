@@ -2,6 +2,7 @@ import type { Product } from '../contract/index.ts'
 import { foodConductivities } from '../reference/electrical.ts'
 import type { FactWriter } from './fact-sheet.ts'
 import type { Materials } from './pack-kind.ts'
+import { holdsPieces } from './stiff-foods.ts'
 
 /** Salt of a listed food where the brief gives none, %; null for a food without an entry. */
 function usualSaltPct(food: string): number | null {
@@ -14,8 +15,9 @@ export function writeFood(write: FactWriter, product: Product, index: number, ma
   const from = (id: string, key: keyof Product, value = product[key] as string | number | boolean | null) =>
     write.fromBrief(id, value, `points.${index}.product.${key}`, `product.${key}`)
   const material = materials.get(product.food)
-  from('food.label', 'food', material?.label ?? product.food)
+  from('food.label', 'food', material?.label ?? (product.food === 'custom' ? 'this food' : product.food))
   from('food.structure', 'structure')
+  write.computed('food.holdsPieces', holdsPieces(product.food))
   if (product.grainMm > 0) from('food.grainMm', 'grainMm')
   from('food.packing', 'packing')
   from('food.unevennessMm', 'unevennessMm')

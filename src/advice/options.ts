@@ -87,8 +87,14 @@ function shortcomings(brief: Brief, findings: readonly Finding[], verdict: Optio
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
 }
 
+/** What a machine would need, and how to test it, is no matter where it is ruled out; what its point asks is. */
+const OF_USE_ONLY = ['requires', 'tests', 'places']
+
 function reasonsOf(judged: Judged): Reason[] {
-  return judged.outcomes.map((o) => toReason(o, o.type === 'excludes' && o.contaminant === null))
+  const idle = (o: PlacedOutcome) => judged.excluded && o.equipment !== null && OF_USE_ONLY.includes(o.type)
+  return judged.outcomes
+    .filter((o) => !idle(o))
+    .map((o) => toReason(o, o.type === 'excludes' && o.contaminant === null))
 }
 
 /** Blocking rules, then missed sizes; where neither speaks against it, what puts another one before it. */

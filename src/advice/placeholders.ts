@@ -13,13 +13,14 @@ export const namesIn = (text: string): readonly string[] => [
 
 /**
  * A text with its names replaced: "{point.heightMm}" becomes "30 mm". Numbers keep three figures, yes/no is
- * said in words, what is not known says so. A name that is no fact at all is an error (the lint finds it first).
+ * said in words, what is not known says so; it begins with a capital. A name that is no fact at all is an error (the lint finds it first).
  */
 export function fillText(text: string, lookUp: (name: string) => Quantity | undefined): string {
-  return text.replace(NAME, (_, name: string) => {
+  const filled = text.replace(NAME, (_, name: string) => {
     const quantity = lookUp(name)
     return quantity === undefined ? `(no ${name} here)` : quantityText(quantity)
   })
+  return filled.charAt(0).toUpperCase() + filled.slice(1)
 }
 
 /** A number with its unit, to three figures: 12.3 mm, 1,250 lines/s, 4 %. */

@@ -1,48 +1,12 @@
-import { beforeAll, describe, expect, it } from 'vitest'
-import { advise } from '../../src/advise.ts'
-import { parseBrief } from '../../src/brief/index.ts'
-import type { Advice, BriefInput, Option } from '../../src/contract/index.ts'
+import { describe, expect, it } from 'vitest'
 import { BRIEFS } from './expert-briefs.ts'
+import { look } from './look.ts'
 
 /**
  * Ten products and what somebody who has bought and run these machines for years would say of each. Common
  * practice, no source: the briefs are our own, the judgements are from memory. A case that fails says that the
  * program and the trade disagree, and that is worth knowing either way.
  */
-const look = (brief: BriefInput) => {
-  let advice: Advice
-  beforeAll(async () => {
-    const parsed = parseBrief(brief)
-    if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
-    advice = await advise(parsed.brief, { withoutChanges: true })
-  }, 120_000)
-  const option = (equipment: string): Option => {
-    const found = advice.points[0]?.options.find((one) => one.equipment === equipment)
-    if (!found) throw new Error(`no ${equipment} among the options`)
-    return found
-  }
-  return {
-    option,
-    verdict: (equipment: string) => option(equipment).verdict,
-    rules: (equipment: string) => option(equipment).reasons.map(({ rule }) => rule),
-    blocks: (equipment: string) =>
-      option(equipment).whyNot.flatMap((why) => (why.kind === 'rule' ? [why.rule] : [])),
-    cautions: (equipment: string) => option(equipment).cautions.map(({ id }) => id),
-    finding: (equipment: string, material: string) => {
-      const found = option(equipment).findings.find((one) => one.material === material)
-      if (!found) throw new Error(`no finding of ${material}`)
-      return found
-    },
-    removal: (equipment: string, material: string) => {
-      const at = advice.brief.contaminants.findIndex((one) => one.material === material)
-      const found = advice.points[0]?.removals.find((r) => r.equipment === equipment && r.contaminant === at)
-      if (!found) throw new Error(`no ${equipment} for ${material}`)
-      return found
-    },
-    general: () => advice.cautions.map(({ id }) => id),
-    summary: () => advice.summary,
-  }
-}
 
 describe('a brined cheese block', () => {
   const { verdict, finding, rules } = look(BRIEFS.brinedCheese)
