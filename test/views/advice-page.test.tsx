@@ -67,6 +67,16 @@ describe('the advice page', () => {
     expect(words).not.toMatch(/approved|validated|guarantee/i)
   })
 
+  it('has a short form for paper: answer, ladders, table and cautions, and where the rest stands', () => {
+    const short = page({ printedOn: '1 May 2026', short: true })
+    for (const id of ['ladders', 'comparison', 'cautions']) expect(short).toContain(`id="${id}"`)
+    for (const id of ['reasons', 'assumed', 'sources']) expect(short).not.toContain(`id="${id}"`)
+    expect(short).toContain('class="short-form"')
+    expect(short).not.toMatch(/<details open/)
+    expect(text(short)).toContain('whole advice')
+    expect(page()).toContain('print=short')
+  })
+
   it('says provisional where expected and promised sizes stand', () => {
     expect(text(page())).toMatch(/Provisional: expected and promised sizes/)
     expect(text(sectionOf(page(), 'comparison'))).toContain('both provisional')

@@ -13,6 +13,15 @@ const OF_A_KIND = 2
 /** Pages that draw for seconds are read with one brief only. */
 const SLOW = ['/card']
 
+/** A brief with machines from quotes, whose rows of the form no link leads to. */
+const QUOTED = packBrief({
+  ...demos[0]!.brief,
+  equipment: [
+    'xray-single',
+    { id: 'quoted-1', label: 'metal detector around a pipe', family: 'coil', frequenciesKHz: [100, 300] },
+  ],
+})
+
 const ids = new Map(demos.map(({ id, brief }) => [packBrief(brief), id]))
 
 /** What an address carries that does not change what kind of page it leads to. */
@@ -38,7 +47,7 @@ export async function crawl(app: Hono): Promise<CrawledPage[]> {
   const pages: CrawledPage[] = []
   const met = new Set<string>()
   const kinds = new Map<string, number>()
-  const waiting = ['/', ...demos.map(({ brief }) => `/advice?b=${packBrief(brief)}`)]
+  const waiting = ['/', `/brief?b=${QUOTED}`, ...demos.map(({ brief }) => `/advice?b=${packBrief(brief)}`)]
   for (let path = waiting.shift(); path !== undefined; path = waiting.shift()) {
     if (met.has(path)) continue
     met.add(path)

@@ -29,31 +29,39 @@ export interface AdvicePageProps {
   readonly pointLines: readonly string[]
   /** Day of printing for the version for paper, with everything open; null on the screen. */
   readonly printedOn: string | null
+  /** For paper without reasons and details: what a buyer takes into a meeting. */
+  readonly short?: boolean
   /** What the market allows; the line on dose is left out without it. */
   readonly doseLaw?: DoseLaw
 }
 
 /** The answer first, then what cannot be done, then the picture, the table, the reasons. */
 export function AdvicePage(props: AdvicePageProps) {
-  const { advice, title, names, packed, pointLines, printedOn, doseLaw } = props
+  const { advice, title, names, packed, pointLines, printedOn, doseLaw, short = false } = props
   const print = printedOn !== null
   const links = linksTo(packed, advice)
   const citations = citationsOf(advice)
   return (
     <Page title={`Advice: ${title}`} packed={packed} here="advice" print={print}>
-      <p class="over-title">Advice</p>
+      <p class="over-title">Advice{short ? ', in short' : ''}</p>
       <h1>{title}</h1>
       <p class="answer">{advice.summary}</p>
       {print ? null : <Acts packed={packed} />}
       <HonestNo advice={advice} names={names} />
       <Combination advice={advice} names={names} />
       <CloseCalls advice={advice} links={links} />
-      <Ladders advice={advice} names={names} links={links} print={print} />
-      <Comparison advice={advice} names={names} links={links} pointLines={pointLines} />
-      {doseLaw ? <TubeAndDose advice={advice} links={links} law={doseLaw} print={print} /> : null}
-      <Removals advice={advice} names={names} links={links} citations={citations} print={print} />
-      <Reasons advice={advice} names={names} links={links} citations={citations} print={print} />
-      <RatherLinks advice={advice} links={links} />
+      <div class={short ? 'short-form' : ''}>
+        <Ladders advice={advice} names={names} links={links} print={print && !short} />
+        <Comparison advice={advice} names={names} links={links} pointLines={pointLines} />
+        {doseLaw ? <TubeAndDose advice={advice} links={links} law={doseLaw} print={print && !short} /> : null}
+      </div>
+      {short ? null : (
+        <>
+          <Removals advice={advice} names={names} links={links} citations={citations} print={print} />
+          <Reasons advice={advice} names={names} links={links} citations={citations} print={print} />
+          <RatherLinks advice={advice} links={links} />
+        </>
+      )}
       <Changes advice={advice} names={names} />
       <MissingSection
         missing={advice.missing}
@@ -61,11 +69,21 @@ export function AdvicePage(props: AdvicePageProps) {
         hrefOf={(path) => `/brief?b=${packed}#${path}`}
       />
       <Quotes advice={advice} names={names} />
-      <Assumptions advice={advice} links={links} />
+      {short ? null : <Assumptions advice={advice} links={links} />}
       <Cautions advice={advice} citations={citations} packed={packed} />
-      <CitedSources citations={citations} />
+      {short ? <ShortOf packed={packed} /> : <CitedSources citations={citations} />}
       <Versions advice={advice} packed={packed} printedOn={printedOn} />
     </Page>
+  )
+}
+
+/** What the short form leaves out, and where it stands. */
+function ShortOf({ packed }: { packed: string }) {
+  return (
+    <p class="small">
+      Reasons, calculations, assumptions and the sources numbered above stand in the{' '}
+      <a href={`/advice?b=${packed}&print=1`}>whole advice</a>, at the address below.
+    </p>
   )
 }
 
@@ -74,6 +92,9 @@ function Acts({ packed }: { packed: string }) {
     <ul class="acts">
       <li>
         <a href={`/brief?b=${packed}`}>Change the brief</a>
+      </li>
+      <li>
+        <a href={`/advice?b=${packed}&print=short`}>For paper, in short</a>
       </li>
       <li>
         <a href={`/advice?b=${packed}&print=1`}>For paper, everything open</a>

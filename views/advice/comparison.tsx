@@ -44,7 +44,7 @@ export function Comparison({ advice, names, links, pointLines }: Props) {
         Burden is purchase, upkeep, space and skill together, from 1 (light) to 5 (heavy); no prices. Marks: ●
         yes, ◐ maybe, ○ no, ✕ cannot.
         {advice.points.some(({ options }) => options.some(({ family }) => family === 'coil'))
-          ? ' Metal detector means the one around the belt, stream or pipe (balanced coil).'
+          ? ' A metal detector (balanced coil) stands around the belt, the stream or the pipe.'
           : ''}
       </p>
     </section>

@@ -22,8 +22,10 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
   }
   const { brief, packed } = asked
   const advice = await advisor.whole(brief)
-  const printedOn = c.req.query('print') === '1' ? today() : null
-  const page = drawnOnce(advice, `${packed} ${printedOn}`, () => (
+  const paper = c.req.query('print')
+  const short = paper === 'short'
+  const printedOn = short || paper === '1' ? today() : null
+  const page = drawnOnce(advice, `${packed} ${printedOn} ${short}`, () => (
     <AdvicePage
       advice={advice}
       title={brief.title}
@@ -31,6 +33,7 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
       packed={packed}
       pointLines={brief.points.map(pointLine)}
       printedOn={printedOn}
+      short={short}
       doseLaw={doseLawOf(brief.market)}
     />
   ))
