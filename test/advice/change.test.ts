@@ -1,9 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest'
+import { entersBehind } from '../../src/advice/entry.ts'
 import { moved } from '../../src/advice/lever.ts'
 import { smallestShare } from '../../src/advice/smallest-share.ts'
+import { contaminantWords } from '../../src/advice/why-not.ts'
 import { Allowance } from '../../src/advice/work.ts'
 import { advise } from '../../src/advise.ts'
-import type { Advice } from '../../src/contract/index.ts'
+import { demos } from '../../src/brief/demos.ts'
+import type { Advice, Brief, Option } from '../../src/contract/index.ts'
 import { briefOf, demoBrief, demoInput, quickGiven } from './demo.ts'
 
 const changesOf = (id: string) => advise(demoBrief(id), { withoutMissing: true })
@@ -76,27 +79,81 @@ describe('foil around the food', () => {
 })
 
 describe('every change of every demo', () => {
-  it.each(['hazelnuts', 'cheddar', 'sauce-jar', 'milk-powder', 'mince'])(
-    '%s: is verified, small first, at most five, and loses nothing',
-    async (id) => {
-      const brief = demoBrief(id)
-      const { changes, changesNote, points } = await changesOf(id)
+  const named = (brief: Brief, effect: string) =>
+    brief.contaminants.flatMap((_, c) => (effect.includes(contaminantWords(brief, c)) ? [c] : []))
+  const meets = (option: Option | undefined, c: number) =>
+    option?.findings.find((f) => f.contaminant === c)?.meets
+
+  describe.each(demos.map(({ id }) => id))('%s', (id) => {
+    const brief = demoBrief(id)
+    let advice: Advice
+    beforeAll(async () => {
+      advice = await changesOf(id)
+    })
+    it('is verified, at most five, or it says that there is none', () => {
+      const { changes, changesNote } = advice
       expect(changes.length).toBeLessThanOrEqual(5)
       expect(changes.every(({ verified }) => verified)).toBe(true)
       expect(changes.length > 0 || changesNote !== '').toBe(true)
-      for (const { inputs, effect } of changes.filter((c) => c.inputs[0]?.path !== 'points.0')) {
+    })
+    it('applied to the whole brief, does what it says and loses nothing', async () => {
+      for (const { inputs, effect } of advice.changes) {
         if (/^points\.\d+$/.test(inputs[0]!.path)) continue
         const after = (await quickGiven(moved(brief.given, inputs)))!
-        points.forEach(({ options }, at) => {
-          for (const option of options.filter(({ label }) => effect.startsWith(`${label} then`))) {
-            const now = after.points[at]!.options.find((o) => o.equipment === option.equipment)!
-            for (const [i, f] of option.findings.entries())
-              if (f.meets === 'yes') expect([id, effect, now.findings[i]!.meets]).toEqual([id, effect, 'yes'])
-          }
+        const at = /^points\.(\d+)\./.exec(inputs[0]!.path)?.[1]
+        const held = advice.points.flatMap(({ options }, point) => {
+          const option = options.find(({ label }) => effect.startsWith(`${label} then`))!
+          const now = after.points[point]!.options.find((o) => o.equipment === option?.equipment)
+          if (!option || !now || (at !== undefined && Number(at) !== point)) return []
+          const gained = named(brief, effect).every((c) => meets(now, c) === 'yes')
+          if (!gained || now.verdict === 'not-suitable') return []
+          if (effect.includes('every size you must find'))
+            expect([effect, now.findings.every((f) => f.meets === 'yes')]).toEqual([effect, true])
+          for (const f of option.findings)
+            if (f.meets === 'yes') expect([effect, meets(now, f.contaminant)]).toEqual([effect, 'yes'])
+          return [point]
         })
+        expect(named(brief, effect).length).toBeGreaterThan(0)
+        expect([effect, held.length > 0]).toEqual([effect, true])
       }
-    },
-  )
+    })
+    it('at another inspection point, the machine alone there meets what it misses here', async () => {
+      for (const { inputs, effect } of advice.changes) {
+        const [, here] = /^points\.(\d+)$/.exec(inputs[0]!.path) ?? []
+        if (here === undefined) continue
+        const there = brief.points.findIndex(({ name }) => name === inputs[0]!.to)
+        const option = advice.points[Number(here)]!.options.find(({ label }) => effect.startsWith(label))!
+        const alone = (point: number) =>
+          quickGiven({
+            ...brief.given,
+            points: [brief.given.points[point]!],
+            equipment: [option.equipment],
+          }).then((one) => one?.points[0]?.options[0])
+        const [before, after] = [await alone(Number(here)), await alone(there)]
+        const gained = named(brief, effect)
+        expect(gained.length).toBeGreaterThan(0)
+        expect(after?.verdict).not.toBe('not-suitable')
+        for (const c of gained) {
+          expect([effect, meets(before, c)]).not.toEqual([effect, 'yes'])
+          expect([effect, meets(after, c)]).toEqual([effect, 'yes'])
+          expect(entersBehind(brief, c, there)).not.toBe(true)
+        }
+      }
+    })
+  })
+  it('holds of each kind at least once', async () => {
+    const all = await Promise.all(demos.map(({ id }) => changesOf(id)))
+    const paths = all.flatMap(({ changes }) => changes.map(({ inputs }) => inputs[0]!.path))
+    for (const kind of [
+      /^points\.\d+$/,
+      /heightMm$/,
+      /speedMPerMin$/,
+      /material$/,
+      /mustFindMm$/,
+      /falseRejects/,
+    ])
+      expect(paths.filter((path) => kind.test(path)).length).toBeGreaterThan(0)
+  })
   it('says so where nothing does it', async () => {
     const given = demoInput('mince')
     given.contaminants = [{ material: 'bone_any', mustFindMm: 3, basis: 'injury' }]

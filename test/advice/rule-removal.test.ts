@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { runExamples } from '../../src/advice/rule-examples.ts'
+import { mergeBrief, runExamples } from '../../src/advice/rule-examples.ts'
 import { loadRulebook, type Rulebook } from '../../src/advice/rulebook.ts'
 import { advise } from '../../src/advise.ts'
+import type { Advice } from '../../src/contract/index.ts'
 import { briefOf, QUICK } from './demo.ts'
 
 const book = loadRulebook()
@@ -22,3 +23,20 @@ describe('taking any one rule out of the book makes an example of it fail', () =
     expect(await failing(id, without)).toEqual([[id, 'the rule was not asked anywhere the example names']])
   })
 })
+
+describe('a rule that fires is heard, and without it the advice says something else', () => {
+  it.each(book.rules.map((rule) => [rule.id, rule] as const))('%s', async (id, rule) => {
+    const given = mergeBrief(book.baseBrief, rule.examples.find(({ fires }) => fires)!.brief)
+    const by = (used: Rulebook) => advise(briefOf(given), { ...QUICK, book: used })
+    const without: Rulebook = { ...book, rules: book.rules.filter((one) => one.id !== id) }
+    const [before, after] = await Promise.all([by(book), by(without)])
+    expect(heard(before)).toContain(id)
+    expect(heard(after)).not.toContain(id)
+  })
+})
+
+/** Rules a reader meets in an advice: reasons of machines and of what removes, why not, cautions. */
+function heard({ points, cautions }: Advice): string[] {
+  const rows = points.flatMap(({ options, removals }) => [...options, ...removals])
+  return [...rows.flatMap(({ reasons }) => reasons.map(({ rule }) => rule)), ...cautions.map(({ id }) => id)]
+}
