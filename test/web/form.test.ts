@@ -26,6 +26,14 @@ describe('the form sent', () => {
     expect(briefAt(location)).toMatchObject({ brief: { points: [{ heightMm: 38.1 }, {}] } })
   })
 
+  it('leads to the composition a food of one’s own lacks, and opens it', async () => {
+    const { status, body } = await send({ ...writeForm(brief), 'product.food': 'custom' })
+    expect(status).toBe(422)
+    expect(body).toContain('href="#product.composition"')
+    expect(body).toContain('<details class="fold" id="product.composition" open')
+    expect(body).toContain('id="error-product.composition"')
+  })
+
   it('takes a machine from a quote in a row of its own, and offers it for a quoted size', async () => {
     const added = await send({ ...writeForm(brief), action: 'add:quoted' })
     expect(added.status).toBe(200)

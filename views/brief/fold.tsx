@@ -6,12 +6,15 @@ export function Fold({
   sheet,
   paths,
   summary,
+  id,
   children,
 }: {
   sheet: Sheet
   /** Paths, or beginnings of paths that end in a dot. */
   paths: readonly string[]
   summary: string
+  /** Where a problem of the whole group leads. */
+  id?: string
   children: Child
 }) {
   const inside = (path: string) =>
@@ -21,7 +24,7 @@ export function Fold({
   )
   const wrong = [...sheet.problems.keys()].some(inside)
   return (
-    <details class="fold" {...(answered || wrong ? { open: true } : {})}>
+    <details class="fold" {...(id ? { id } : {})} {...(answered || wrong ? { open: true } : {})}>
       <summary>{summary}</summary>
       <div class="fields">{children}</div>
     </details>

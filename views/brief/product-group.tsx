@@ -1,5 +1,6 @@
 import { Choose, Measure } from './field.tsx'
 import { Fold } from './fold.tsx'
+import { ListError } from './row-buttons.tsx'
 import type { Sheet } from './sheet.ts'
 
 const COMPOSITION = ['waterPct', 'proteinPct', 'fatPct', 'carbohydratePct', 'ashPct']
@@ -22,7 +23,13 @@ export function ProductFields({ sheet, prefix, empty }: { sheet: Sheet; prefix: 
         <Measure sheet={sheet} path={at('saltPct')} />
         <Choose sheet={sheet} path={at('voidFree')} empty="Not said" />
       </div>
-      <Fold sheet={sheet} paths={[`${prefix}.composition.`]} summary="Composition, per 100 g">
+      <Fold
+        sheet={sheet}
+        paths={[at('composition'), `${prefix}.composition.`]}
+        summary="Composition, per 100 g"
+        id={at('composition')}
+      >
+        <ListError sheet={sheet} list={at('composition')} />
         {COMPOSITION.map((key) => (
           <Measure sheet={sheet} path={at(`composition.${key}`)} />
         ))}

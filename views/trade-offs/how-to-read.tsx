@@ -12,8 +12,7 @@ export function HowToRead({ series }: { series: readonly Series[] }) {
         ? ' What can be promised takes longest to compute and is worked out at every other point.'
         : ''}{' '}
       Beyond the model: larger than half the food in the beam or 25 mm, for a metal detector half its height
-      or 12 mm. The practice constants behind expected and promised sizes are fitted to common-practice
-      readings of one pack.
+      or 12 mm. Expected and promised sizes rest on constants fitted to common-practice readings: provisional.
     </p>
   )
 }
