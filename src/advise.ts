@@ -147,6 +147,12 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
     ...removals.flat().flatMap((one) => one.calculations),
     ...judgement.calculations,
   ])
+  const fired = judgement.outcomes.filter((o) => o.outcome === 'fired')
+  const prevention = preventionOf(
+    brief,
+    [...hopeless(brief, points), ...combination.unmet],
+    new Set(fired.map(({ rule }) => rule)),
+  )
   const known = { facts: [...judgement.facts], calculations }
   const versions = { gritwise: version, rules: book.version, reference: referenceVersion }
   return {
@@ -159,7 +165,7 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
     summary: summarise(brief, points),
     points,
     combination,
-    prevention: preventionOf(brief, [...hopeless(brief, points), ...combination.unmet]),
+    prevention,
     ...(await changesOf(brief, points, combination.unmet, book, options)),
     quotes: judgeQuotes(brief, points),
     register: {},
@@ -171,7 +177,7 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
       sources: usedSources(
         book,
         calculations,
-        judgement.outcomes.filter((o) => o.outcome === 'fired').flatMap((o) => [...o.sources]),
+        [...fired, ...prevention].flatMap(({ sources }) => [...sources]),
       ),
     },
     cautions: byId([

@@ -114,11 +114,21 @@ function settingsOf(assessed: AssessedOption): Option['settings'] {
   return { kV: null, mA: null, frequenciesKHz: [...assessed.assessment.frequenciesKHz] }
 }
 
+/** Labels of the physics that a rule says with more to it, by the rule. */
+const SAID_BY: Readonly<Record<string, string>> = {
+  'opening-larger-than-needed': 'opening-bought-for-another-pack',
+  'lanes-side-by-side': 'lanes-share-a-coil',
+  'missed-again': 'missed-above-a-found-size',
+  'frozen-only': 'straight-from-the-freezer',
+}
+
 /** One caution per rule that warns, naming every contaminant, then those of the physics. */
 function cautionsOf(brief: Brief, judged: Judged): Caution[] {
   const labels = judged.assessed.family === 'xray' ? [] : judged.assessed.assessment.labels
   const warned = judged.outcomes.filter((o) => o.type === 'warns')
-  return [...cautionsFrom(brief, warned), ...labels]
+  const said = new Set(judged.excluded ? [] : judged.outcomes.map(({ rule }) => rule))
+  const unsaid = labels.filter(({ id }) => !said.has(SAID_BY[id] ?? ''))
+  return [...cautionsFrom(brief, warned), ...unsaid]
 }
 
 /** A detector without computed sizes that reacts to everything asked: no verdict but a test. */

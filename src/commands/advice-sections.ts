@@ -14,7 +14,10 @@ export function togetherText(brief: Brief, { combination, prevention }: Advice):
     ...(combination.unmet.length > 0 ? [`  unmet: ${pieces(combination.unmet)}`] : []),
     ...(combination.independence ? [`  ${combination.independence}`] : []),
     ...combination.stillEnters.map(({ point, text }) => `  behind ${point}: ${text}`),
-    ...prevention.map(({ contaminant, text }) => `  keep out ${pieces([contaminant])}: ${text}`),
+    ...prevention.map(
+      ({ contaminant, text, sources }) =>
+        `  keep out ${pieces([contaminant])}: ${text}${sources.length > 0 ? ` (${sources.join(', ')})` : ''}`,
+    ),
   ]
 }
 

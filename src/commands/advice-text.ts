@@ -26,7 +26,16 @@ function optionText(brief: Brief, option: Option): string {
   const rank = option.rank === null ? 'not ranked' : `${option.rank}.`
   const head = `${rank} ${option.label} [${option.equipment}] — ${VERDICT_WORDS[option.verdict]} (burden ${option.burden}${setting})`
   const table = textTable(
-    ['contaminant', 'must find', 'best possible', 'expected', 'no better than', 'chance', 'meets'],
+    [
+      'contaminant',
+      'must find',
+      'best possible',
+      'expected',
+      'no better than',
+      'chance',
+      'meets',
+      'calculation',
+    ],
     option.findings.map((f) => [
       `${contaminantWords(brief, f.contaminant)}, ${f.placement}`,
       size(f.mustFindMm),
@@ -35,6 +44,7 @@ function optionText(brief: Brief, option: Option): string {
       size(f.cautiousMm),
       f.chanceAtMustFind === null ? '–' : f.chanceAtMustFind.toFixed(3),
       f.meets,
+      f.calculation,
     ]),
   )
   const zones = option.findings.flatMap((f) => {
@@ -85,11 +95,13 @@ export function adviceText(brief: Brief, advice: Advice, shown: Shown = {}): str
     parts.push(`  ${a.label} [${a.path}] = ${a.value}${range}: ${a.because}`)
   }
   parts.push('', 'Mind:')
-  for (const caution of advice.cautions) parts.push(`  ${caution.text}`)
+  const rules = new Set(advice.trace.rules.map(({ id }) => id))
+  for (const { text, id } of advice.cautions) parts.push(`  ${text}${rules.has(id) ? ` [${id}]` : ''}`)
   parts.push(
     '',
     'Sizes are findable sizes in mm (the trade says sensitivity): chance of finding 0.90 at the false rejects asked for.',
     '"no better than": promise no better than this. Expected sizes rest on practice constants that are provisional.',
+    'How a number comes about: --trail with its calculation; why a rule spoke or did not: --rule with its name in [ ].',
     `gritwise ${advice.versions.gritwise}, rules ${advice.versions.rules}, reference ${advice.versions.reference}`,
   )
   return `${parts.join('\n')}\n`

@@ -23,7 +23,7 @@ export function reasonText(brief: Brief, reason: Reason, rule: RuleTrace | undef
 /** Why and why not of one option: the shortest sufficient sets, on request the whole trees. */
 export function reasonsText(brief: Brief, advice: Advice, option: Option, tree: boolean): string {
   const rules = new Map(advice.trace.rules.map((rule) => [rule.key, rule]))
-  const whyNot = option.whyNot.map((w) => `  why not: ${w.text}`)
+  const whyNot = option.whyNot.map((w) => `  why not: ${w.text}${w.kind === 'rule' ? ` [${w.rule}]` : ''}`)
   const reasons = option.reasons.map((r) => reasonText(brief, r, rules.get(r.trace), tree))
   const said = reasons.length > 0 ? reasons : ['  no rule fired']
   const head = `Reasons for ${option.label} (${VERDICT_WORDS[option.verdict].words}):`

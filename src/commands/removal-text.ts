@@ -11,12 +11,13 @@ const percent = (share: number) => `${Math.round(100 * share)}`
 export function removalText(brief: Brief, advice: Advice, removals: Removals, reasons: boolean): string[] {
   if (removals.length === 0) return []
   const table = textTable(
-    ['upstream', 'contaminant', 'share removed, %', 'ceiling, %'],
-    removals.map(({ equipment, contaminant, shareRemoved, ceiling, unsuitable }) => [
+    ['upstream', 'contaminant', 'share removed, %', 'ceiling, %', 'calculation'],
+    removals.map(({ equipment, contaminant, shareRemoved, ceiling, unsuitable, calculation }) => [
       equipment,
       contaminantWords(brief, contaminant),
       unsuitable === '' ? `${percent(shareRemoved[0])} to ${percent(shareRemoved[1])}` : 'not for this',
       unsuitable === '' ? percent(ceiling) : '–',
+      calculation,
     ]),
   )
   const notes = removals.map(

@@ -248,7 +248,9 @@ export const adviceSchema = z
       stillEnters: z.array(stillEntersSchema),
     }),
     /** For each contaminant that no machine here meets: how to keep it out. */
-    prevention: z.array(z.object({ contaminant: z.number().int(), text: z.string() })),
+    prevention: z.array(
+      z.object({ contaminant: z.number().int(), text: z.string(), sources: z.array(z.string()) }),
+    ),
     changes: z.array(
       z.object({
         inputs: z.array(

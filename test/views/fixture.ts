@@ -235,7 +235,7 @@ export const advice: Advice = {
       { point: 'after packing', contaminants: null, text: 'The pack is closed here.' },
     ],
   },
-  prevention: [{ contaminant: 2, text: 'Keep wood out of open-food areas.' }],
+  prevention: [{ contaminant: 2, text: 'Keep wood out of open-food areas.', sources: [] }],
   changes: [
     {
       inputs: [{ path: 'points.0', from: 'belt', to: 'after packing' }],

@@ -47,8 +47,8 @@ export function AdvicePage(props: AdvicePageProps) {
       <h1>{title}</h1>
       <p class="answer">{advice.summary}</p>
       {print ? null : <Acts packed={packed} />}
-      <HonestNo advice={advice} names={names} />
-      <Combination advice={advice} names={names} />
+      <HonestNo advice={advice} names={names} citations={citations} />
+      <Combination advice={advice} names={names} citations={citations} />
       <CloseCalls advice={advice} links={links} />
       <div class={short ? 'short-form' : ''}>
         <Ladders advice={advice} names={names} links={links} print={print && !short} />

@@ -30,6 +30,7 @@ export function citationsOf(advice: Advice): Citations {
       ...option.reasons.flatMap((reason) => reason.sources),
       ...option.cautions.flatMap((caution) => caution.sources),
     ]),
+    ...advice.prevention.flatMap(({ sources }) => sources),
     ...removals.flatMap(({ reasons }) => reasons.flatMap((reason) => reason.sources)),
   ]
   return numbered(ids, advice.trace.sources)

@@ -1,9 +1,19 @@
 import type { Advice } from '../../src/contract/advice.ts'
 import { type Names, pieceWords } from '../words/contaminant.ts'
+import type { Citations } from './citations.ts'
+import { Cited } from './cited.tsx'
 import { honestNo, wantedOf } from './findings.ts'
 
 /** The smallest set of machines over the points, each with its job, and what is left over. */
-export function Combination({ advice, names }: { advice: Advice; names: Names }) {
+export function Combination({
+  advice,
+  names,
+  citations,
+}: {
+  advice: Advice
+  names: Names
+  citations: Citations
+}) {
   const { uses, unmet, because, independence, stillEnters } = advice.combination
   if (uses.length === 0 && unmet.length === 0) return null
   const lost = new Set(honestNo(advice).map(({ contaminant }) => contaminant))
@@ -40,9 +50,10 @@ export function Combination({ advice, names }: { advice: Advice; names: Names })
         <>
           <p>What no machine here meets at the size asked is kept out before it:</p>
           <ul>
-            {prevention.map(({ contaminant, text }) => (
+            {prevention.map(({ contaminant, text, sources }) => (
               <li>
                 <strong>{pieces([contaminant])}.</strong> {text}
+                <Cited ids={sources} citations={citations} />
               </li>
             ))}
           </ul>

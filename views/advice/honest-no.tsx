@@ -1,9 +1,19 @@
 import type { Advice } from '../../src/contract/advice.ts'
 import { type Names, pieceWords } from '../words/contaminant.ts'
+import type { Citations } from './citations.ts'
+import { Cited } from './cited.tsx'
 import { findingOf, honestNo } from './findings.ts'
 
 /** What no machine finds here, said first, with where to turn instead. */
-export function HonestNo({ advice, names }: { advice: Advice; names: Names }) {
+export function HonestNo({
+  advice,
+  names,
+  citations,
+}: {
+  advice: Advice
+  names: Names
+  citations: Citations
+}) {
   const lost = honestNo(advice)
   if (lost.length === 0) return null
   const helped = advice.points.some((point) => point.removals.some(({ unsuitable }) => unsuitable === ''))
@@ -24,8 +34,11 @@ export function HonestNo({ advice, names }: { advice: Advice; names: Names }) {
                 .join(' ')}
               {advice.prevention
                 .filter(({ contaminant }) => contaminant === wanted.contaminant)
-                .map(({ text }) => (
-                  <p>{text}</p>
+                .map(({ text, sources }) => (
+                  <p>
+                    {text}
+                    <Cited ids={sources} citations={citations} />
+                  </p>
                 ))}
             </li>
           )
