@@ -2,7 +2,8 @@ import type { BriefInput, Problem } from '../contract/brief.ts'
 import { BRIEF_FIELDS, type Field, type Fields } from './form-fields.ts'
 import { askFor, labelOf } from './form-labels.ts'
 import { readMeasure, writeMeasure } from './measure.ts'
-import { hasRow, quotedField, readQuotedMachines, writeQuotedMachine } from './quoted-machines.ts'
+import { quotedField, readQuotedMachines } from './quoted-machines.ts'
+import { hasRow, writeQuotedMachine } from './quoted-writing.ts'
 
 /** A form as the browser sends it: one string per dotted path, e.g. "points.0.heightMm": "3 cm". */
 export type Answers = Readonly<Record<string, string>>

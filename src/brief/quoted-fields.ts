@@ -8,6 +8,7 @@ import {
 } from '../contract/machine.ts'
 import { archetypes } from '../reference/index.ts'
 import { type Field, fieldOf } from './field-of.ts'
+import { writeMeasure } from './measure.ts'
 
 type Figures = Readonly<Record<string, unknown>>
 
@@ -77,3 +78,7 @@ export function figureOf(machine: Machine, key: string): number | readonly numbe
   if (key === 'highestKV') return range?.[1] ?? (figures.kV as number | undefined)
   return figures[key] as number | readonly number[] | undefined
 }
+
+/** A figure as it stands in a box of the form. */
+export const figureWords = (figure: number | readonly number[]): string =>
+  (Array.isArray(figure) ? figure : [figure]).map(writeMeasure).join(', ')
