@@ -30,6 +30,7 @@ const unshown = (machine: Machine) =>
 
 /** The kind from which this machine differs in shown figures only, and in the fewest of them; null where none is. */
 function nearestKind(machine: Machine): Machine | null {
+  if ('kV' in machine && 'kVRange' in machine) return null
   const kinds = NEAREST_KINDS.flatMap((id) => kindAsMachine(id) ?? [])
     .filter((kind) => same(unshown(kind), unshown(machine)))
     .map((kind) => {

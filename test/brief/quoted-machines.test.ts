@@ -112,6 +112,9 @@ describe('a machine typed in by the figures of a quote', () => {
     expect(answers['quoted.0.kind']).toBeUndefined()
     expect(answers['quoted.0.frequenciesKHz']).toBe('17, 170')
     expect(equipmentOf(answers)).toEqual([odd])
+    const twice = { ...kindAsMachine('xray-single')!, id: 'twice', kV: 50 }
+    const both = { product: { food: 'hazelnut' }, points: [{}], contaminants: [], equipment: [twice] }
+    expect(equipmentOf(writeForm(both as BriefInput))).toEqual([twice])
   })
 
   it('gives every machine its own id, whatever rows are taken out', () => {
