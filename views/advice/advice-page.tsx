@@ -31,6 +31,8 @@ export interface AdvicePageProps {
   readonly printedOn: string | null
   /** For paper without reasons and details: what a buyer takes into a meeting. */
   readonly short?: boolean
+  /** Where each change of the advice leads, in their order. */
+  readonly changeLinks?: readonly string[]
   /** What the market allows; the line on dose is left out without it. */
   readonly doseLaw?: DoseLaw
 }
@@ -62,7 +64,7 @@ export function AdvicePage(props: AdvicePageProps) {
           <RatherLinks advice={advice} links={links} />
         </>
       )}
-      <Changes advice={advice} names={names} />
+      <Changes advice={advice} names={names} hrefs={print ? [] : (props.changeLinks ?? [])} />
       <MissingSection
         missing={advice.missing}
         wordsOf={(path) => pathWords(path, advice)}

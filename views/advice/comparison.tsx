@@ -133,9 +133,13 @@ function SizeCell({ option, contaminant, links }: { option: Option; contaminant:
   return (
     <td class="n">
       {finding.expectedMm === null ? (
-        <a class="target" href={trailLink(links, finding.calculation)}>
-          none
-        </a>
+        links.calculations.has(finding.calculation) ? (
+          <a class="target" href={trailLink(links, finding.calculation)}>
+            none
+          </a>
+        ) : (
+          'none'
+        )
       ) : (
         <>
           <a class="target" href={sizeLink(links, finding, 'expected')}>

@@ -1,13 +1,16 @@
 import type { Context } from 'hono'
 import { AdvicePage } from '../../../views/advice/advice-page.tsx'
+import { reasonsAnchor } from '../../../views/advice/links.ts'
 import { falseRejectWords } from '../../../views/words/false-rejects.ts'
+import { moved } from '../../advice/lever.ts'
 import { writeForm } from '../../brief/form.ts'
-import type { Brief } from '../../contract/index.ts'
+import type { Advice, Brief } from '../../contract/index.ts'
 import type { Advisor } from '../advisor.ts'
 import { askedBrief } from '../asked-brief.ts'
 import { materialNames } from '../choices.ts'
 import { doseLawOf } from '../dose-law.ts'
 import { drawnOnce } from '../drawn-once.ts'
+import { packBrief } from '../packed-brief.ts'
 import { checkForm } from '../sheet.ts'
 import { showPage } from '../show-page.ts'
 import { today } from '../today.ts'
@@ -34,10 +37,20 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
       pointLines={brief.points.map(pointLine)}
       printedOn={printedOn}
       short={short}
+      changeLinks={advice.changes.map((change) => changeLink(brief, advice, change))}
       doseLaw={doseLawOf(brief.market)}
     />
   ))
   return showPage(c, page)
+}
+
+/** The whole advice on the brief with a change made; for a move of a machine, its reasons at the other point. */
+function changeLink(brief: Brief, advice: Advice, { inputs, effect }: Advice['changes'][number]): string {
+  const [first] = inputs
+  if (!first || !/^points\.\d+$/.test(first.path)) return `/advice?b=${packBrief(moved(brief.given, inputs))}`
+  const there = advice.points.findIndex(({ name }) => name === first.to)
+  const machine = advice.points[there]?.options.find(({ label }) => effect.startsWith(label))
+  return machine ? `#${reasonsAnchor(there, machine.equipment)}` : ''
 }
 
 function pointLine(point: Brief['points'][number]): string {
