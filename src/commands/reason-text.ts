@@ -37,7 +37,23 @@ const OUTCOME_WORDS = {
   'not-applicable': 'does not apply here',
 } as const
 
-/** One rule wherever it was asked: its outcome and its whole tree. null: never asked. */
+/** What a rule says where it fired, why, except when, and its sources in full; empty where it is silent. */
+function saidText({ points, cautions, trace }: Advice, id: string): string[] {
+  const rows = points.flatMap(({ options, removals }) => [...options, ...removals])
+  const reason = rows.flatMap(({ reasons }) => reasons).find(({ rule }) => rule === id)
+  const caution = cautions.find((one) => one.id === id)
+  const sources = reason?.sources ?? caution?.sources ?? []
+  return [
+    ...(caution ? [caution.text] : reason ? [reason.text] : []),
+    ...(reason ? [`because: ${reason.because}`, `except: ${reason.exception}`] : []),
+    ...sources.map((source) => {
+      const known = trace.sources.find((one) => one.id === source)
+      return `source ${source}: ${known ? `${known.text} (${known.mark})` : ''}`
+    }),
+  ]
+}
+
+/** One rule wherever it was asked: what it says, its outcome and its whole tree. null: never asked. */
 export function ruleText(brief: Brief, advice: Advice, id: string): string | null {
   const asked = advice.trace.rules.filter((rule) => rule.id === id)
   if (asked.length === 0) return null
@@ -46,5 +62,6 @@ export function ruleText(brief: Brief, advice: Advice, id: string): string | nul
     const head = `${where}${about(brief, rule.contaminant)}: ${OUTCOME_WORDS[rule.outcome]}  (${rule.key})`
     return [head, ...treeText(rule).map((line) => `  ${line}`)].join('\n')
   })
-  return `${asked[0]!.title} [${id}], book ${asked[0]!.book}\n\n${parts.join('\n\n')}\n`
+  const head = `${asked[0]!.title} [${id}], book ${asked[0]!.book}`
+  return `${[head, ...saidText(advice, id)].join('\n')}\n\n${parts.join('\n\n')}\n`
 }

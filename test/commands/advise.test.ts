@@ -27,6 +27,10 @@ describe('gritwise advise', () => {
   })
   it('--reasons says why and why not, --tree the whole conditions', async () => {
     const { out } = await advise(beans, '--reasons')
+    const [, calculation] = /(p0\.xray-dual\.c0\.\w+)\n/.exec(out) ?? []
+    expect((await advise(beans, '--trail', calculation!)).out).toMatch(/source/)
+    const [, rule] = /Mind:\n.*\[([\w-]+)\]\n/.exec(out) ?? []
+    expect((await advise(beans, '--rule', rule!)).code).toBe(0)
     expect(out).toMatch(/why not: /)
     expect(out).toMatch(/favours: .*\n {6}holds: energy channels is at least 2; here 2 \(computed/)
     expect(out).not.toContain('whole:')
@@ -46,6 +50,11 @@ describe('gritwise advise', () => {
     expect(out).toMatch(/xray-dual: fired {2}\(p0\.xray-dual\.second-energy-pays\)/)
     expect(out).toMatch(/xray-single: did not fire/)
     expect(out).toMatch(/does not hold: energy channels is at least 2; here 1 .*settles it/)
+    for (const line of ['because: ', 'except: ', 'source '])
+      expect(out.split('\n').some((one) => one.startsWith(line))).toBe(true)
+    expect((await advise(beans, '--rule', 'haccp-eu-uk')).out).toMatch(
+      /\nsource codex-cxc-1: Codex Alimentarius/,
+    )
     await expect(advise(beans, '--rule', 'nothing')).rejects.toThrow(InputError)
   })
   it('--rather sets two machines side by side', async () => {
