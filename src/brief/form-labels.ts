@@ -69,6 +69,13 @@ const LABELS: Readonly<Record<string, Label>> = {
   'points.parts.sheetOhmPerSquare': { label: 'Sheet resistance' },
   contaminants: { label: 'Contaminants' },
   'contaminants.material': { label: 'Contaminant material' },
+  'contaminants.ownName': { label: 'Name of your material' },
+  'contaminants.kind': { label: 'Kind', hint: 'Metals are in the list: they need electrical constants too.' },
+  'contaminants.densityGPerCm3': { label: 'Density of your material' },
+  'contaminants.elements': {
+    label: 'Elements, per cent by mass',
+    hint: 'Symbol and share, together 100: O 49, Si 33, Al 18.',
+  },
   'contaminants.shape': { label: 'Shape' },
   'contaminants.lengthMm': { label: 'Wire length' },
   'contaminants.faceMm2': { label: 'Flake face' },

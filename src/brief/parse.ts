@@ -6,7 +6,8 @@ import {
   type ContaminantInput,
   type Problem,
 } from '../contract/index.ts'
-import { archetypes, materials } from '../reference/index.ts'
+import { archetypes } from '../reference/index.ts'
+import { contaminantMaterial } from './contaminant-material.ts'
 import { geometryProblems } from './geometry.ts'
 import { nearestWord } from './nearest.ts'
 import { fillPoint } from './point-defaults.ts'
@@ -61,13 +62,7 @@ function fillContaminant(
   problems: Problem[],
 ): Contaminant {
   const path = `contaminants.${index}`
-  if (!materials.has(input.material)) {
-    const near = nearestWord(input.material, materials.keys())
-    problems.push({
-      path: `${path}.material`,
-      message: `${JSON.stringify(input.material)} is not a listed material${near ? `; did you mean ${near}?` : ''}`,
-    })
-  }
+  const material = contaminantMaterial(input, path, problems)
   const assume = <T extends number | string>(field: string, label: string, value: T, because: string): T => {
     assumed.push({ path: `${path}.${field}`, label, value, range: null, because })
     return value
@@ -105,7 +100,7 @@ function fillContaminant(
     })
   }
   return {
-    material: input.material,
+    material,
     shape,
     lengthMm: input.lengthMm ?? null,
     faceMm2: input.faceMm2 ?? null,

@@ -18,6 +18,8 @@ export const OUTLINES = ['box', 'cylinder'] as const
 export const PLACES = ['base', 'lid', 'closure', 'tray', 'wrap', 'sleeve', 'wall'] as const
 export const SHAPES = ['sphere', 'wire', 'flake'] as const
 export const PLACEMENTS = ['inside', 'outside'] as const
+/** Kinds of a contaminant that a person describes; a metal would need electrical constants besides. */
+export const CONTAMINANT_KINDS = ['glass', 'stone', 'bone', 'polymer', 'organic'] as const
 export const BASES = ['injury', 'law', 'customer', 'best-achievable'] as const
 
 export const compositionSchema = z.strictObject({
@@ -87,7 +89,13 @@ export const pointSchema = z.strictObject({
 })
 
 export const contaminantSchema = z.strictObject({
-  material: text('contaminant material', 60).min(1, { error: 'name the contaminant material' }),
+  material: text('contaminant material', 60).min(1, {
+    error: 'name the contaminant material, or "custom" with its kind, density and elements',
+  }),
+  ownName: text('name of your material', 60).optional(),
+  kind: oneOf('kind of your material', CONTAMINANT_KINDS).optional(),
+  densityGPerCm3: quantity('density of your material', 'g/cm³', 0.05, 25).optional(),
+  elements: text('elements of your material', 200).optional(),
   shape: oneOf('shape', SHAPES).optional(),
   lengthMm: quantity('wire length', 'mm', 0.1, 1000).optional(),
   faceMm2: quantity('flake face', 'mm²', 0.01, 100000).optional(),

@@ -86,7 +86,7 @@ describe('the brief page', () => {
 
   it('opens a fold that holds an answer or a problem, and no other', () => {
     const fold = (html: string, words: string) =>
-      /<details class="fold"( open="")?>/.exec(
+      /<details class="fold"[^>]*?( open="")?>/.exec(
         html.slice(html.lastIndexOf('<details', html.indexOf(words))),
       )?.[1]
     expect(fold(page(), 'Composition, per 100 g')).toBeUndefined()

@@ -24,19 +24,33 @@ export function ContaminantGroup({ sheet }: { sheet: Sheet }) {
 
 function ContaminantRow({ sheet, row, number }: { sheet: Sheet; row: number; number: number }) {
   const at = (key: string) => `contaminants.${row}.${key}`
+  const materials = [
+    { words: 'Not in the list', options: [{ value: 'custom', words: 'Own material' }] },
+    ...sheet.contaminants,
+  ]
   return (
     <fieldset class="row" id={`contaminants.${row}`}>
       <legend>
         <h3>{`Contaminant ${number}`}</h3>
       </legend>
       <div class="fields">
-        <Choose sheet={sheet} path={at('material')} groups={sheet.contaminants} empty="Choose a material" />
+        <Choose sheet={sheet} path={at('material')} groups={materials} empty="Choose a material" />
         <Choose sheet={sheet} path={at('shape')} empty="Not said" />
         <Measure sheet={sheet} path={at('mustFindMm')} />
         <Choose sheet={sheet} path={at('basis')} empty="Not said" />
         <Choose sheet={sheet} path={at('severity')} empty="Not said" />
         <Choose sheet={sheet} path={at('likelihood')} empty="Not said" />
       </div>
+      <Fold
+        sheet={sheet}
+        paths={['ownName', 'kind', 'densityGPerCm3', 'elements'].map(at)}
+        summary="Own material: kind, density, elements"
+      >
+        <Line sheet={sheet} path={at('ownName')} />
+        <Choose sheet={sheet} path={at('kind')} empty="Not said" />
+        <Measure sheet={sheet} path={at('densityGPerCm3')} />
+        <Line sheet={sheet} path={at('elements')} />
+      </Fold>
       <Fold
         sheet={sheet}
         paths={['lengthMm', 'faceMm2', 'placement', 'foundPerMillionPacks', 'entersAt'].map(at)}

@@ -22,6 +22,13 @@ export const CHOICE_WORDS: Readonly<Record<string, Readonly<Record<string, strin
     'free-fall': 'Falling freely',
     packed: 'In packs, or as single pieces',
   },
+  kind: {
+    glass: 'Glass',
+    stone: 'Stone or ceramic',
+    bone: 'Bone or cartilage',
+    polymer: 'Plastic or rubber',
+    organic: 'Wood, shell, insect',
+  },
   outline: { box: 'Box', cylinder: 'Standing cylinder' },
   place: {
     base: 'Base',
