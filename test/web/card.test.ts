@@ -42,6 +42,27 @@ describe('test card', () => {
     expect((await get(`/card?b=${packed}&machine=nope`)).status).toBe(422)
   })
 
+  it('draws at a voltage and with sizes that a person sets, and says what is wrong with them', async () => {
+    const body = await (await get(`/card?${card}&kv-xray-dual=75&sizes-0=6,7`)).text()
+    expect(body).toMatch(/75 kV, [\d.]+ mA/)
+    expect(body).toContain('value="75"')
+    expect(body).toContain('value="6, 7"')
+    const rows = (await (await get(`/card/runs.csv?${card}&sizes-0=6,7`)).text()).split('\n')
+    const first = rows.filter((row) => row.split(',')[2] === brief.contaminants[0]!.material)
+    expect(first.map((row) => row.split(',')[4])).toEqual(['6', '7'])
+    const wrong = await get(`/card?${card}&kv-xray-dual=900`)
+    expect(wrong.status).toBe(422)
+    expect(await wrong.text()).toContain('20 to 150 kV')
+    expect((await get(`/card?${card}&sizes-0=big`)).status).toBe(422)
+  })
+
+  it('begins at the first point that has an x-ray machine, and says so where none has', async () => {
+    const mince = packBrief(demos.find(({ id }) => id === 'mince')!.brief)
+    const answer = await get(`/card?b=${mince}`)
+    expect(answer.status).toBe(200)
+    expect(await answer.text()).toContain('no radiograph to draw')
+  })
+
   it('answers programs with the card and base64 pictures, or the problems', async () => {
     const post = (body: unknown, query = '') =>
       app.request(`/api/card${query}`, {

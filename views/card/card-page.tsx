@@ -14,6 +14,10 @@ interface Props {
   readonly chosen: readonly string[]
   readonly points: readonly Choice[]
   readonly placement: string
+  /** Voltages a person has set, by machine. */
+  readonly kV: Readonly<Record<string, number>>
+  /** Sizes a person has set, mm, by contaminant. */
+  readonly sizesMm: readonly (readonly number[] | null)[]
 }
 
 /** Simulated radiographs side by side: found boxed, missed ringed, false alarms shown, counted beneath. */
@@ -54,10 +58,14 @@ export function CardPage(props: Props) {
 }
 
 /** The address of this card: brief, seed, point, machines and placement. */
-function query({ packed, card, chosen, placement }: Props, seed = card.seed): string {
+function query({ packed, card, chosen, placement, kV, sizesMm }: Props, seed = card.seed): string {
   const parts = new URLSearchParams({ b: packed, seed: String(seed), point: String(card.point.index) })
   for (const id of chosen) parts.append('machine', id)
   if (placement) parts.set('placement', placement)
+  for (const [id, value] of Object.entries(kV)) parts.set(`kv-${id}`, String(value))
+  sizesMm.forEach((sizes, c) => {
+    if (sizes) parts.set(`sizes-${c}`, sizes.join(', '))
+  })
   return parts.toString()
 }
 
@@ -114,10 +122,54 @@ function Chooser(props: Props) {
           />
         </div>
       </div>
+      <Settings {...props} />
       <p>
         <button type="submit">Draw</button>
       </p>
     </form>
+  )
+}
+
+/** What a person may set for the picture: tube voltages and the sizes on the card; empty: as the tool chose. */
+function Settings({ card, kV, sizesMm }: Props) {
+  const set = Object.keys(kV).length > 0 || sizesMm.some((sizes) => sizes !== null)
+  return (
+    <details class="fold" {...(set ? { open: true } : {})}>
+      <summary>Tube voltages and sizes on the card</summary>
+      <div class="fields">
+        {card.machines.map(({ equipment, label, kV: used }) => (
+          <div class="field">
+            <label for={`card-kv-${equipment}`}>{`Tube voltage in kV, ${label}`}</label>
+            <input
+              id={`card-kv-${equipment}`}
+              name={`kv-${equipment}`}
+              type="text"
+              inputmode="decimal"
+              value={kV[equipment] === undefined ? '' : String(kV[equipment])}
+              placeholder={used === null ? '' : String(used)}
+              size={6}
+            />
+          </div>
+        ))}
+        {card.rows.map(({ words, sizesMm: used }, c) => (
+          <div class="field">
+            <label for={`card-sizes-${c}`}>{`Sizes in mm, ${words}`}</label>
+            <input
+              id={`card-sizes-${c}`}
+              name={`sizes-${c}`}
+              type="text"
+              value={sizesMm[c]?.join(', ') ?? ''}
+              placeholder={used.join(', ')}
+              size={24}
+            />
+          </div>
+        ))}
+      </div>
+      <p class="small">
+        Empty fields stay as the tool chose them; the current follows from the voltage and the power of the
+        tube.
+      </p>
+    </details>
   )
 }
 

@@ -1,6 +1,8 @@
 import type { Context } from 'hono'
 import { CardPage } from '../../../views/card/card-page.tsx'
+import { NoCardPage } from '../../../views/card/no-card-page.tsx'
 import { lineUp } from '../../advice/line-up.ts'
+import type { Stage } from '../../contract/index.ts'
 import { goodBrief } from '../asked-brief.ts'
 import { answerCard, askedCard } from '../cards.ts'
 import { showPage } from '../show-page.ts'
@@ -11,11 +13,16 @@ const USUAL = 3
 /** Simulated test-card radiographs of a brief. */
 export const cardPage = (c: Context) => {
   const { packed, brief } = goodBrief(c)
-  const asked = askedCard(c)
+  const xrayAt = (stage: Stage) =>
+    lineUp(brief, stage)
+      .filter(({ machine }) => machine.family === 'xray')
+      .map(({ machine }) => ({ value: machine.id, words: machine.label ?? machine.id }))
+  const first = brief.points.findIndex(({ stage }) => xrayAt(stage).length > 0)
+  if (first < 0) return showPage(c, <NoCardPage title={brief.title} packed={packed} />)
+  const given = askedCard(c)
+  const asked = c.req.query('point') === undefined ? { ...given, point: first } : given
   const stage = brief.points[asked.point ?? 0]?.stage
-  const machines = (stage ? lineUp(brief, stage) : [])
-    .filter(({ machine }) => machine.family === 'xray')
-    .map(({ machine }) => ({ value: machine.id, words: machine.label ?? machine.id }))
+  const machines = stage ? xrayAt(stage) : []
   const equipment = asked.equipment ?? machines.slice(0, USUAL).map(({ value }) => value)
   const options = equipment.length > 0 ? { ...asked, equipment } : asked
   return showPage(
@@ -28,6 +35,8 @@ export const cardPage = (c: Context) => {
       chosen={equipment}
       points={brief.points.map(({ name }, i) => ({ value: String(i), words: name }))}
       placement={asked.placement ?? ''}
+      kV={asked.kV ?? {}}
+      sizesMm={asked.sizesMm ?? []}
     />,
   )
 }
