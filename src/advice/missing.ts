@@ -1,3 +1,4 @@
+import { fieldAt } from '../brief/form-fields.ts'
 import type { Advice, Assumption, Brief, Machine, Missing } from '../contract/index.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import { type Effect, effectOf } from './missing-effect.ts'
@@ -52,12 +53,18 @@ interface Tried {
 
 const scoreOf = ({ turned, meanLog, rules }: Effect) => turned.length + meanLog + RULE_SHARE * rules.length
 
-function effectWords(brief: Brief, tried: readonly Tried[]): string {
+/** A value with the unit of its field: "16.3 mm". */
+function measured(path: string, value: number | string | boolean): string {
+  const field = fieldAt(path)
+  return field?.kind === 'measure' && field.unit ? `${valueText(value)} ${field.unit}` : valueText(value)
+}
+
+function effectWords(brief: Brief, path: string, tried: readonly Tried[]): string {
   const turns = tried.flatMap(({ stand, value, effect }) =>
     effect.turned.map(({ option, finding }) => {
       const piece = contaminantWords(brief, stand.contaminants[finding.contaminant]!)
       const how = finding.meets === 'yes' ? 'meets' : finding.meets === 'maybe' ? 'may meet' : 'does not meet'
-      return `at ${valueText(value)} ${option.label} ${how} ${piece}`
+      return `at ${measured(path, value)}, ${option.label} ${how} ${piece}`
     }),
   )
   if (turns.length > 0) return `Turns an answer: ${wordList([...new Set(turns)].slice(0, 3))}.`
@@ -65,7 +72,7 @@ function effectWords(brief: Brief, tried: readonly Tried[]): string {
   const { most } = moved.effect
   if (most && most.factor > 1.01) {
     const piece = contaminantWords(brief, moved.stand.contaminants[most.finding.contaminant]!)
-    return `Moves the size of ${piece} with ${most.option.label} by up to ${Math.round(100 * (most.factor - 1))} %, at ${valueText(moved.value)}; turns no answer by itself.`
+    return `Moves the size of ${piece} with ${most.option.label} by up to ${Math.round(100 * (most.factor - 1))} %, at ${measured(path, moved.value)}; turns no answer by itself.`
   }
   const rules = [...new Set(tried.flatMap(({ effect }) => effect.rules))]
   return `Changes what is said: ${wordList(rules.slice(0, 3))}.`
@@ -145,7 +152,9 @@ export async function missingInputs(
   const scored = [...tried].flatMap(([{ path, label }, trials]): Missing[] => {
     const score = Math.max(...trials.map(({ effect }) => scoreOf(effect)))
     const shown = Number(score.toPrecision(3))
-    return score < LEAST_SCORE ? [] : [{ path, label, score: shown, effect: effectWords(brief, trials) }]
+    return score < LEAST_SCORE
+      ? []
+      : [{ path, label, score: shown, effect: effectWords(brief, path, trials) }]
   })
   return [...scored, ...unknownInputs(brief, trace)].sort((a, b) => b.score - a.score).slice(0, MOST_SHOWN)
 }

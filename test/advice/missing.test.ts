@@ -22,7 +22,7 @@ describe('what is missing', () => {
   })
   it('puts the unevenness of the glass first, which limits this jar', () => {
     expect(advice.missing[0]?.path).toMatch(/^points\.0\.parts\.\d\.unevennessMm$/)
-    expect(advice.missing[0]?.effect).toMatch(/^Turns an answer: at 0\.\d+ .* meets? /)
+    expect(advice.missing[0]?.effect).toMatch(/^Turns an answer: at 0\.\d+.*, .* meets? /)
   })
   it('says what really happens at that end of the range', async () => {
     const [first] = advice.missing
@@ -77,7 +77,7 @@ describe('what is tried first', () => {
   it('asks for the conductivity of wet food where the tables alone give it, and no longer once it is given', async () => {
     const { missing } = await asking(demoInput('mince'))
     expect(missing[0]?.path).toBe('product.conductivitySPerM')
-    expect(missing[0]?.effect).toMatch(/^Turns an answer: at 0\.\d+ metal detector/)
+    expect(missing[0]?.effect).toMatch(/^Turns an answer: at 0\.\d+ S\/m, metal detector/)
     const given = await asking(withValue(demoInput('mince'), 'product.conductivitySPerM', 0.4))
     expect(given.missing.map(({ path }) => path)).not.toContain('product.conductivitySPerM')
   })
