@@ -38,8 +38,10 @@ function pointSentence(name: string, options: readonly Option[], many: boolean):
     const missed = maybe.findings.filter((f) => f.meets === 'no' || f.meets === 'cannot').length
     if (open && missed === 0)
       return start(`${maybe.label} comes first; set the sizes you must find to get a verdict.`)
+    const near = maybe.findings.filter((f) => f.meets === 'maybe').length
+    const promised = near > 0 ? `, and ${near} more can be expected but not promised` : ''
     return start(
-      `${maybe.label} comes closest, but ${missed} of ${maybe.findings.length} contaminants stay out of its reach.`,
+      `${maybe.label} comes closest, but ${missed} of ${maybe.findings.length} contaminants ${missed === 1 ? 'stays' : 'stay'} out of its reach${promised}.`,
     )
   }
   if (options.length === 0) {
