@@ -3,8 +3,13 @@ import { createApp } from '../../src/web/app.ts'
 import { packBrief } from '../../src/web/packed-brief.ts'
 import { advice, brief } from '../views/fixture.ts'
 
-/** An app whose advice is the hand-written one: what is tested is the door, not the advice. */
-export const app = createApp(async () => advice)
+/**
+ * An app whose advice is the hand-written one: what is tested is the door, not the advice. Its changes belong to its
+ * own brief, so that they are left off for any other.
+ */
+export const app = createApp(async (asked) =>
+  asked.title === brief.title ? advice : { ...advice, changes: [] },
+)
 export const appWith = (advise: Advise) => createApp(advise)
 export const packed = packBrief(brief)
 
