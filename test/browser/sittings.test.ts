@@ -2,54 +2,28 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { ServerType } from '@hono/node-server'
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { VOICES } from '../../src/exercises/voice.ts'
 import { packBrief } from '../../src/web/packed-brief.ts'
-import { serve } from '../../src/web/serve.ts'
-import { violationsOn } from './axe.ts'
 import { enter, pressEnter, tabTo, type } from './by-keyboard.ts'
-import { hasBrowser, startBrowser } from './chromium.ts'
+import { hasBrowser } from './chromium.ts'
+import { expectReadable, openHouse } from './house.ts'
 
 const hasReader = spawnSync('pdftotext', ['-v']).error === undefined
 const packedOf = (id: string) => packBrief(demos.find((demo) => demo.id === id)!.brief)
 
 describe.skipIf(!hasBrowser)('three sittings', () => {
-  let browser: Browser
-  let server: ServerType
-  let address: string
+  const { open, address, complaints } = openHouse()
   let folder: string
-  const complaints: string[] = []
-
-  beforeAll(async () => {
-    browser = await startBrowser()
-    const started = await serve({ port: 0, listen: '127.0.0.1' })
-    server = started.server
-    address = started.address
+  beforeAll(() => {
     folder = mkdtempSync(join(tmpdir(), 'sittings-'))
   })
-
-  afterAll(async () => {
-    await browser?.close()
-    server?.close()
+  afterAll(() => {
     rmSync(folder, { recursive: true, force: true })
   })
-
-  const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
-    const page = await (await browser.newContext(options)).newPage()
-    page.on('console', (message) => {
-      if (message.type() === 'error' && !message.text().includes('422')) complaints.push(message.text())
-    })
-    page.on('pageerror', (error) => complaints.push(error.message))
-    page.on('request', (request) => {
-      if (!request.url().startsWith(address)) complaints.push(`asked elsewhere: ${request.url()}`)
-    })
-    await page.goto(`${address}${path.replace(/^\//, '')}`)
-    return page
-  }
 
   /** The page on A4, read back as text; the page's own text where no reader is installed. */
   async function printed(page: Page): Promise<string> {
@@ -141,7 +115,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     for (const words of ['Assessment record', 'A. Person', '2 of 2 predictions right', '115', 'Signature'])
       expect(record).toContain(words)
 
-    await page.goto(`${address}exercises`)
+    await page.goto(`${address()}exercises`)
     await enter(page, /^In front of a room$/)
     await enter(page, /^Foil and metallised film$/)
     const screens: string[] = []
@@ -160,12 +134,12 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     const size = await page.evaluate("parseFloat(getComputedStyle(document.querySelector('h1')).fontSize)")
     expect(size).toBeGreaterThan(40)
 
-    await page.goto(`${address}exercises?handout=1&answers=0`)
+    await page.goto(`${address()}exercises?handout=1&answers=0`)
     const questions = await printed(page)
     expect(questions).toContain('Because')
     expect(questions).not.toContain('nothing is found there')
     for (const exercise of EXERCISES) expect(questions).toContain(exercise.title(VOICES.full))
-    await page.goto(`${address}exercises?handout=1&answers=1&only=jar-heel`)
+    await page.goto(`${address()}exercises?handout=1&answers=1&only=jar-heel`)
     expect(await printed(page)).toContain('On the base')
     await page.context().close()
   })
@@ -192,7 +166,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     await page.locator('[id="misses"]').selectOption('1')
     await page.getByRole('button', { name: 'Write the clause anew' }).click()
     expect(await page.locator('.clause').first().textContent()).toContain('46 runs')
-    await page.goto(`${address}exercises/jar-heel?b=${packedOf('sauce-jar')}`)
+    await page.goto(`${address()}exercises/jar-heel?b=${packedOf('sauce-jar')}`)
     await page.locator('input[value="heel"]').check()
     await page.getByRole('button', { name: 'Predict, and show the answer' }).click()
     expect(await page.locator('.judged').textContent()).toContain('That is not so')
@@ -235,18 +209,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     '%s: axe finds nothing, in light and dark, and nothing scrolls sideways',
     async (_, path) => {
       const page = await open(path)
-      await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true })")
-      for (const colorScheme of ['light', 'dark'] as const) {
-        await page.emulateMedia({ colorScheme })
-        expect(await violationsOn(page), colorScheme).toEqual([])
-      }
-      for (const width of [320, 640, 1280]) {
-        await page.setViewportSize({ width, height: 900 })
-        expect(
-          await page.evaluate('document.documentElement.scrollWidth'),
-          `${width} px`,
-        ).toBeLessThanOrEqual(width)
-      }
+      await expectReadable(page)
       await page.context().close()
     },
   )
@@ -261,7 +224,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
       '/exercises',
       '/exercises/threshold-game?present=1&guess=r1000',
     ]) {
-      await page.goto(`${address}${path.slice(1)}`)
+      await page.goto(`${address()}${path.slice(1)}`)
       expect(await page.evaluate('document.documentElement.scrollWidth'), path).toBeLessThanOrEqual(640)
     }
     await page.context().close()

@@ -1,41 +1,13 @@
-import type { ServerType } from '@hono/node-server'
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { packBrief } from '../../src/web/packed-brief.ts'
-import { serve } from '../../src/web/serve.ts'
-import { violationsOn } from './axe.ts'
-import { hasBrowser, startBrowser } from './chromium.ts'
+import { hasBrowser } from './chromium.ts'
+import { expectReadable, openHouse } from './house.ts'
 
 const packed = (demo: string) => packBrief(demos.find(({ id }) => id === demo)?.brief)
 
 describe.skipIf(!hasBrowser)('trade-offs in a browser', () => {
-  let browser: Browser
-  let server: ServerType
-  let address: string
-  const complaints: string[] = []
-
-  beforeAll(async () => {
-    browser = await startBrowser()
-    const started = await serve({ port: 0, listen: '127.0.0.1' })
-    server = started.server
-    address = started.address
-  })
-
-  afterAll(async () => {
-    await browser?.close()
-    server?.close()
-  })
-
-  const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
-    const page = await (await browser.newContext(options)).newPage()
-    page.on('console', (message) => {
-      if (message.type() === 'error') complaints.push(message.text())
-    })
-    page.on('pageerror', (error) => complaints.push(error.message))
-    await page.goto(`${address}${path.replace(/^\//, '')}`)
-    return page
-  }
+  const { open, complaints } = openHouse()
 
   const pages = [
     ['trade-offs', `/trade-offs?b=${packed('hazelnuts')}&point=1&machines=xray-single,xray-dual`],
@@ -48,18 +20,7 @@ describe.skipIf(!hasBrowser)('trade-offs in a browser', () => {
     '%s: axe finds nothing, in light and dark, and nothing scrolls sideways',
     async (_, path) => {
       const page = await open(path)
-      await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true })")
-      for (const colorScheme of ['light', 'dark'] as const) {
-        await page.emulateMedia({ colorScheme })
-        expect(await violationsOn(page), colorScheme).toEqual([])
-      }
-      for (const width of [320, 390, 768, 1280, 1600]) {
-        await page.setViewportSize({ width, height: 900 })
-        expect(
-          await page.evaluate('document.documentElement.scrollWidth'),
-          `${width} px`,
-        ).toBeLessThanOrEqual(width)
-      }
+      await expectReadable(page)
       await page.context().close()
     },
   )
