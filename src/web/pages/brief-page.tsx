@@ -5,6 +5,7 @@ import type { Problem } from '../../contract/index.ts'
 import type { Advisor } from '../advisor.ts'
 import { askedBrief } from '../asked-brief.ts'
 import { demoLinks } from '../demo-links.ts'
+import { drawnOnce } from '../drawn-once.ts'
 import { packBrief } from '../packed-brief.ts'
 import { checkForm, EMPTY_FORM, sheetOf } from '../sheet.ts'
 import { showPage } from '../show-page.ts'
@@ -29,8 +30,7 @@ export async function showForm(c: Context, advisor: Advisor, answers: Answers, m
   const { brief } = checked
   const advice = brief ? await advisor.asking(brief) : null
   const { formPath } = checked.read
-  return showPage(
-    c,
+  const draw = () => (
     <BriefPage
       sheet={sheetOf(answers, checked, problems)}
       problems={problems}
@@ -39,7 +39,10 @@ export async function showForm(c: Context, advisor: Advisor, answers: Answers, m
       headline={advice}
       next={advice?.missing.map((one) => ({ ...one, href: `#${formPath(one.path)}` })) ?? null}
       {...(imported ? { imported } : {})}
-    />,
-    problems.length > 0 ? 422 : 200,
+    />
   )
+  // A whole brief in an address is drawn the same way every time.
+  const same = advice !== null && problems.length === 0 && !imported && c.req.method === 'GET'
+  const page = same ? drawnOnce(advice, `form ${c.req.url}`, draw) : draw()
+  return showPage(c, page, problems.length > 0 ? 422 : 200)
 }

@@ -5,6 +5,7 @@ import type { Exercise } from '../../exercises/exercise.ts'
 import { EXERCISES } from '../../exercises/list.ts'
 import type { Advisor } from '../advisor.ts'
 import { demoLinks } from '../demo-links.ts'
+import { drawnOnce } from '../drawn-once.ts'
 import { type AskedSitting, askedSitting } from '../exercise-sitting.ts'
 import { showPage } from '../show-page.ts'
 import { today } from '../today.ts'
@@ -37,8 +38,8 @@ function handout(c: Context, { own, voice }: AskedSitting) {
   const only = c.req.queries('only') ?? []
   const all = [...own, ...EXERCISES]
   const chosen = only.length > 0 ? all.filter(({ id }) => only.includes(id)) : all
-  return showPage(
-    c,
+  const printedOn = today()
+  const draw = () => (
     <HandoutPage
       exercises={chosen.map(({ id, title, rests, questions }) => ({
         id,
@@ -48,7 +49,9 @@ function handout(c: Context, { own, voice }: AskedSitting) {
       }))}
       answers={c.req.query('answers') === '1'}
       withRests={voice.level === 'full'}
-      printedOn={today()}
-    />,
+      printedOn={printedOn}
+    />
   )
+  // The house's own exercises are the same for everybody; a brief's are made anew.
+  return showPage(c, own.length > 0 ? draw() : drawnOnce(EXERCISES, `${printedOn} ${c.req.url}`, draw))
 }
