@@ -14,6 +14,10 @@ export interface OwnMaterial {
 }
 
 const BEGINS = 'own:'
+/** Decimals of a percentage in an id; a trace below the last counts as none. */
+const SHARE_DIGITS = 4
+/** Descriptions kept at a time. */
+const MOST_KEPT = 500
 /** How far the given percentages may be from 100 in all. */
 const SLACK_PCT = 2
 
@@ -45,7 +49,7 @@ export function readElements(words: string): Readonly<Record<string, number>> {
 /** An id that carries the whole description, so that the same description has the same id anywhere. */
 export function ownMaterialId({ name, kind, densityGPerCm3, massFractions }: OwnMaterial): string {
   const shares = Object.entries(massFractions).map(
-    ([symbol, share]) => `${symbol}${Number((share * 100).toPrecision(6))}`,
+    ([symbol, share]) => `${symbol}${(share * 100).toFixed(SHARE_DIGITS)}`,
   )
   return `${BEGINS}${kind}:${densityGPerCm3}:${shares.join('+')}:${name.replace(/[^\p{L}\p{N} .()-]/gu, ' ').trim()}`
 }
@@ -55,7 +59,10 @@ const kept = new Map<string, Material | undefined>()
 /** The material an id of ownMaterialId describes; undefined for any other id, and for one that describes none. */
 export function ownMaterial(id: string): Material | undefined {
   if (!id.startsWith(BEGINS)) return undefined
-  if (!kept.has(id)) kept.set(id, fromId(id))
+  if (!kept.has(id)) {
+    if (kept.size >= MOST_KEPT) kept.clear()
+    kept.set(id, fromId(id))
+  }
   return kept.get(id)
 }
 

@@ -50,6 +50,14 @@ describe('a contaminant of a person’s own', () => {
     if (!parsed.ok) expect(parsed.problems).toContainEqual({ path, message: expect.stringMatching(message) })
   })
 
+  it('may hold a trace too small to count', () => {
+    const parsed = parseBrief(brief({ ...brick, elements: 'O 53, Si 46.9999999, H 0.0000001' }))
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
+    const { massFractions } = materials.get(parsed.brief.contaminants[0]!.material)!
+    expect(massFractions.O).toBeCloseTo(0.53, 5)
+    expect(massFractions.H).toBeCloseTo(0, 6)
+  })
+
   it('goes through the form and back', () => {
     const input = brief(brick)
     expect(readForm(writeForm(input)).input).toEqual(input)
