@@ -1,0 +1,194 @@
+import { describe, expect, it } from 'vitest'
+import { gaussLegendre } from '../../src/numerics/gauss-legendre.ts'
+import { normalChance, normalUpperTail } from '../../src/numerics/normal.ts'
+import { factorOfTwo } from '../../src/register/rate/factor-of-two.ts'
+import { rangesOf, streamsFrom, upperWithoutFinds } from '../../src/register/rate/incidence.ts'
+import { foundAfter, meanChance, missed } from '../../src/register/rate/misses.ts'
+import { chanceAt, meanOverPlaces } from '../../src/register/sizes/control-chance.ts'
+import { shareFrom } from '../../src/register/sizes/fragment-sizes.ts'
+import { coilSteel, MILLION_BAGS, steel, stones, xraySteel, xrayStone } from './hazelnut-line.ts'
+
+/** Within half a unit of the last of n digits, as the outside figures are printed. */
+const digits = (value: number, wanted: number, n = 4) => {
+  const unit = 10 ** (Math.floor(Math.log10(wanted)) - n + 1)
+  expect(Math.abs(value - wanted)).toBeLessThanOrEqual(0.51 * unit)
+}
+
+describe('stone, one control (figures of scipy quadrature on the invented line)', () => {
+  const mean = meanChance(stones, xrayStone)
+  const log = [{ events: 31, millionPacks: MILLION_BAGS, reach: [mean] }]
+  const [arrive = 0] = streamsFrom(log)
+
+  it('averages the chance over what arrives, as the closed form says', () => {
+    const spread = Math.log(2)
+    const at = (a50: number, a90: number) =>
+      normalChance(Math.log(2.4 / a50) / Math.hypot(spread, Math.log(a90 / a50) / 1.281551565544601))
+    expect(mean).toBeCloseTo(0.999 * (0.9 * at(2.2, 2.5) + 0.1 * at(2.31, 2.625)), 10)
+    expect(mean).toBeCloseTo(0.546127, 6)
+  })
+
+  it('cut at a length, it agrees with a bivariate normal integrated the other way round', () => {
+    const from = 5
+    const spread = Math.log(2)
+    const { nodes, weights } = gaussLegendre(64)
+    const cut = (a50: number, a90: number) => {
+      const s = Math.log(a90 / a50) / 1.281551565544601
+      const total = Math.hypot(spread, s)
+      const threshold = Math.log(a50 / 0.6)
+      let sum = 0
+      for (let panel = 0; panel < 40; panel++) {
+        for (let i = 0; i < 64; i++) {
+          const w = threshold + ((10 * total) / 80) * (2 * panel + 1 + nodes[i]!)
+          const z = (w - Math.log(4)) / total
+          const density = Math.exp((-z * z) / 2) / (total * Math.sqrt(2 * Math.PI))
+          const mean = Math.log(4) + (spread / total) ** 2 * (w - Math.log(4))
+          const deviation = (spread * s) / total
+          sum +=
+            ((weights[i]! * 10 * total) / 80) * density * normalUpperTail((Math.log(from) - mean) / deviation)
+        }
+      }
+      return sum
+    }
+    const found = 0.999 * (0.9 * cut(2.2, 2.5) + 0.1 * cut(2.31, 2.625))
+    expect(shareFrom(stones, from) - missed(stones, [xrayStone], from).independent).toBeCloseTo(found, 9)
+  })
+
+  it('turns 31 finds into pieces arriving and missed, by smallest length counted', () => {
+    digits(arrive, 2.956)
+    const rows = [
+      [0, 1, 0.453873, 2.956, 1.342, 0.99, 1.786, 4],
+      [5, 0.373754, 0.00039361, 1.105, 0.001164, 0.00086, 0.00155, 3],
+      [7, 0.209731, 0.00020973, 0.62, 0.00062, 0.00046, 0.00083, 2],
+    ] as const
+    for (const [from, share, missedShare, before, after, low, high, printed] of rows) {
+      const { independent } = missed(stones, [xrayStone], from)
+      digits(shareFrom(stones, from), share)
+      digits(independent, missedShare)
+      digits(arrive * shareFrom(stones, from), before, 3)
+      digits(arrive * independent, after, 3)
+      const [range] = rangesOf(log, [[independent]])!
+      digits(range!.low, low, 2)
+      digits(range!.high, high, printed)
+    }
+    digits(arrive * 19.2 * missed(stones, [xrayStone], 0).independent, 25.8, 3)
+  })
+
+  it('gives the interval of the incidence itself', () => {
+    const [range] = rangesOf(log, [[1]])!
+    digits(range!.low, 2.181)
+    digits(range!.high, 3.935)
+  })
+
+  it('is not what finds per pack, or the chance at the size to find, would say', () => {
+    const atThree = meanOverPlaces(xrayStone, 3)
+    const wrong = {
+      findsPerPack: 31 / MILLION_BAGS,
+      byChanceAtSize: 31 / (MILLION_BAGS * atThree),
+      missedByChanceAtSize: (31 / MILLION_BAGS) * (1 - atThree),
+    }
+    digits(wrong.findsPerPack, 1.615)
+    digits(wrong.byChanceAtSize, 1.618)
+    for (const value of [wrong.findsPerPack, wrong.byChanceAtSize])
+      expect(Math.abs(value / arrive - 1)).toBeGreaterThan(0.4)
+    expect(wrong.missedByChanceAtSize).toBeLessThan(
+      0.01 * arrive * missed(stones, [xrayStone], 0).independent,
+    )
+  })
+
+  it('bounds what arrives where nothing was found, above three over the packs', () => {
+    digits(upperWithoutFinds(MILLION_BAGS, mean), 0.2857)
+    expect(upperWithoutFinds(MILLION_BAGS, mean)).toBeGreaterThan(3 / MILLION_BAGS)
+    expect(rangesOf([{ events: 0, millionPacks: MILLION_BAGS, reach: [mean] }], [[1]])![0]!.high).toBeCloseTo(
+      0.183,
+      3,
+    )
+  })
+
+  it('shows how far median, spread and shape move it, the finds held fixed', () => {
+    const rows = [
+      [0.5461, 2.956, 1.342, 0.001164, 0.00062],
+      [0.1913, 8.439, 6.824, 0.000857, 0.000298],
+      [0.865, 1.867, 0.252, 0.001434, 0.001076],
+      [0.5673, 2.846, 1.232, 0.000981, 0.000333],
+      [0.535, 3.018, 1.404, 0.001265, 0.000817],
+      [0.3219, 5.016, 3.402, 0.2839, 0.001721],
+    ]
+    const moved = factorOfTwo(stones, xrayStone, 31 / MILLION_BAGS, [0, 5, 7])
+    expect(moved).toHaveLength(rows.length)
+    for (const [i, [mean = 0, arrive = 0, ...missedRow]] of rows.entries()) {
+      digits(moved[i]!.meanChance, mean)
+      digits(moved[i]!.arrive, arrive)
+      for (const [k, value] of missedRow.entries()) digits(moved[i]!.missed[k]!.perMillion, value, 3)
+    }
+  })
+
+  it('rests on the working share alone for long pieces', () => {
+    const perfect = missed(stones, [{ ...xrayStone, workingShare: 1 }], 7).independent
+    const slack = missed(stones, [{ ...xrayStone, workingShare: 0.99 }], 7).independent
+    expect(arrive * perfect).toBeLessThan(5e-7)
+    digits(arrive * slack, 0.0062, 2)
+  })
+})
+
+describe('stainless steel, a coil and an x-ray in series, two streams', () => {
+  const coilMean = meanChance(steel, coilSteel)
+  const xrayMean = meanChance(steel, xraySteel)
+  const through = foundAfter(steel, [coilSteel], xraySteel)
+  const logs = [
+    { events: 9, millionPacks: MILLION_BAGS, reach: [coilMean, 0] },
+    { events: 6, millionPacks: MILLION_BAGS, reach: [through, xrayMean] },
+  ]
+  const [a = 0, b = 0] = streamsFrom(logs)
+
+  it('parts the streams: what the first control explains is no new stream', () => {
+    digits(coilMean, 0.524769)
+    digits(xrayMean, 0.72443)
+    digits(through, 0.200384)
+    digits(a, 0.8933)
+    digits(b, 0.1843)
+    digits(a + b, 1.078)
+    expect(Math.abs(15 / MILLION_BAGS / (a + b) - 1)).toBeGreaterThan(0.2)
+  })
+
+  it.each([
+    [0, 0.475231, 0.27557, 0.274847, 0.27557, 0.2963, 0.2969, 0.198, 0.456],
+    [7, 0.037832, 0.00185232, 0.00163355, 0.00185232, 0.001801, 0.001996, 0.0012, 0.00277],
+  ])(
+    'from %s mm: series, dependence and range',
+    (from, coil, xray, series, dependent, after, high, p5, p95) => {
+      const both = missed(steel, [coilSteel, xraySteel], from)
+      const alone = missed(steel, [xraySteel], from).independent
+      digits(missed(steel, [coilSteel], from).independent, coil)
+      digits(alone, xray)
+      digits(both.independent, series)
+      digits(both.dependent, dependent)
+      digits(a * both.independent + b * alone, after)
+      digits(a * both.dependent + b * alone, high)
+      const [range] = rangesOf(logs, [[both.independent, alone]])!
+      expect(Math.abs(range!.low / p5 - 1)).toBeLessThan(0.01)
+      expect(Math.abs(range!.high / p95 - 1)).toBeLessThan(0.01)
+      const product = (coil * xray) / shareFrom(steel, from)
+      expect(both.independent / product).toBeGreaterThan(2)
+    },
+  )
+
+  it('adds shapes with their weights: slivers are nearly all that is missed', () => {
+    const only = (k: number) => ({ ...steel, shapes: [steel.shapes[k]!] })
+    digits(missed(only(1), [xraySteel], 7).independent, 0.001706)
+    digits(missed(only(0), [xraySteel], 7).independent, 0.000147, 3)
+  })
+
+  it('never gives a negative stream', () => {
+    const [, later] = streamsFrom([
+      { ...logs[0]!, events: 60 },
+      { ...logs[1]!, events: 1 },
+    ])
+    expect(later).toBe(0)
+  })
+})
+
+it('the link matters in the tail: a probit promises more at 3 mm than a logit through the same sizes', () => {
+  const logit = 1 / (1 + Math.exp((-Math.log(9) * Math.log(3 / 2.31)) / Math.log(2.625 / 2.31)))
+  digits(logit, 0.98893)
+  digits(chanceAt(3, 2.31, 2.625), 0.99561)
+})
