@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { RulebookError } from './advice/rule-problem.ts'
+import { RulebookError } from './advice/book/rule-problem.ts'
 import { adviseCommand } from './commands/advise.ts'
 import { cardCommand } from './commands/card.ts'
 import { fragmentCommand } from './commands/fragment.ts'

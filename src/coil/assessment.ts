@@ -1,9 +1,9 @@
 import type { Calculation, Caution, Place, Zone } from '../contract/index.ts'
-import type { FoodConductivity } from './food-conductivity.ts'
-import type { MissedAgain } from './last-crossing.ts'
-import type { Arrangement, Opening } from './opening.ts'
-import type { LayerKind } from './packaging.ts'
-import type { Orientation } from './target.ts'
+import type { MissedAgain } from './decide/last-crossing.ts'
+import type { FoodConductivity } from './food/food-conductivity.ts'
+import type { Arrangement, Opening } from './opening/opening.ts'
+import type { LayerKind } from './pack/packaging.ts'
+import type { Orientation } from './piece/target.ts'
 
 /** Why a machine cannot take this product at all, with the figure and what is allowed. */
 export interface CoilRefusal {

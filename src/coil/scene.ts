@@ -1,10 +1,10 @@
-import type { ClosedLayer } from './closed-wrap.ts'
-import { type ClutterSource, clutterCovariance, type Whitening, whitening } from './clutter.ts'
-import type { Complex } from './complex.ts'
-import { type FieldOpening, noiseVariances } from './noise.ts'
-import { insideFactor, layerResponse, type PackExtent, type PackLayer } from './packaging.ts'
+import type { Complex } from '../numerics/complex.ts'
+import { type ClutterSource, clutterCovariance, type Whitening, whitening } from './food/clutter.ts'
+import { type ProductBlock, productResponse } from './food/product-block.ts'
+import { type FieldOpening, noiseVariances } from './opening/noise.ts'
+import type { ClosedLayer } from './pack/closed-wrap.ts'
+import { insideFactor, layerResponse, type PackExtent, type PackLayer } from './pack/packaging.ts'
 import type { CoilParameters } from './parameters.ts'
-import { type ProductBlock, productResponse } from './product-block.ts'
 
 /** Everything in the opening but the piece of metal. */
 export interface Scene {

@@ -1,14 +1,20 @@
 import type { CoilMachine, Point } from '../contract/index.ts'
 import { materials } from '../reference/materials.ts'
 import type { CoilRefusal, Filling } from './assessment.ts'
-import { extentAt, refusalsAt } from './extent.ts'
-import { type FoodConductivity, foodConductivity } from './food-conductivity.ts'
-import { ironPowderSusceptibility } from './iron-powder.ts'
-import { type Arrangement, arrangementOf, chooseOpening, fieldOpening, type Opening } from './opening.ts'
-import { conductingParts } from './packaging.ts'
-import { type ProductBlock, sensedLengthM } from './product-block.ts'
+import { type FoodConductivity, foodConductivity } from './food/food-conductivity.ts'
+import { ironPowderSusceptibility } from './food/iron-powder.ts'
+import { type ProductBlock, sensedLengthM } from './food/product-block.ts'
+import { extentAt, refusalsAt } from './opening/extent.ts'
+import {
+  type Arrangement,
+  arrangementOf,
+  chooseOpening,
+  fieldOpening,
+  type Opening,
+} from './opening/opening.ts'
+import { fallSpeedMPerS, streamAreaMm2 } from './opening/stream.ts'
+import { conductingParts } from './pack/packaging.ts'
 import { productTerm, type Scene } from './scene.ts'
-import { fallSpeedMPerS, streamAreaMm2 } from './stream.ts'
 
 /** No size is given above this, mm (limit of the model). */
 const LARGEST_SIZE_MM = 12

@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util'
-import { wouldHaveFound } from '../advice/fragment.ts'
+import { wouldHaveFound } from '../advice/found/fragment.ts'
 import { advise } from '../advise.ts'
 import { parseBrief, parseFragment } from '../brief/index.ts'
 import { readMeasure } from '../brief/measure.ts'

@@ -1,5 +1,5 @@
 import { VERDICT_WORDS } from '../../views/words/verdict.ts'
-import { contaminantWords } from '../advice/why-not.ts'
+import { contaminantWords } from '../advice/say/why-not.ts'
 import type { Advice, Brief, Option, Reason, RuleTrace } from '../contract/index.ts'
 import { shortWhy, treeText } from './condition-text.ts'
 

@@ -1,5 +1,5 @@
-import { runExamples } from '../advice/rule-examples.ts'
-import { loadRulebook } from '../advice/rulebook.ts'
+import { runExamples } from '../advice/book/rule-examples.ts'
+import { loadRulebook } from '../advice/book/rulebook.ts'
 import { advise } from '../advise.ts'
 import { parseBrief } from '../brief/index.ts'
 import { InputError } from './input.ts'

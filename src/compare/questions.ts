@@ -1,6 +1,6 @@
 import type { Advice, Brief, ConditionTrace } from '../contract/index.ts'
 import { lowerBound, runsToDemonstrate } from '../numerics/binomial.ts'
-import { buildOf, linesPerSecond, MACHINE_DEFAULTS } from '../xray/exposure.ts'
+import { buildOf, linesPerSecond, MACHINE_DEFAULTS } from '../xray/beam/exposure.ts'
 import type { QuotedSize, Side } from './sides.ts'
 import { USUAL_TERMS } from './terms.ts'
 

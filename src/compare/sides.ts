@@ -1,4 +1,4 @@
-import { lineUp } from '../advice/line-up.ts'
+import { lineUp } from '../advice/assess/line-up.ts'
 import type { Advice, Brief, Machine, Option, Point, Quote } from '../contract/index.ts'
 
 /** A size a supplier quoted, with what the advice says of it. */

@@ -1,4 +1,4 @@
-import { voltagesOf } from '../xray/settings.ts'
+import { voltagesOf } from '../xray/beam/settings.ts'
 import { everywhere, type Input } from './input.ts'
 
 /** Pixel sizes between which the curve runs, mm: fine to coarse line detectors (assumption). */

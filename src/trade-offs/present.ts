@@ -1,5 +1,5 @@
-import { assessDetector } from '../advice/assess-machine.ts'
-import { lineUp } from '../advice/line-up.ts'
+import { assessDetector } from '../advice/assess/assess-machine.ts'
+import { lineUp } from '../advice/assess/line-up.ts'
 import type { Brief, Finding } from '../contract/index.ts'
 import type { XrayAssessment } from '../xray/assessment.ts'
 

@@ -1,5 +1,5 @@
-import { productResponse } from '../coil/product-block.ts'
-import { targetPolarizability } from '../coil/target.ts'
+import { productResponse } from '../coil/food/product-block.ts'
+import { targetPolarizability } from '../coil/piece/target.ts'
 import type { MetalSetup } from './metal-setup.ts'
 
 /** A response in mm³: reactive (in step with the field) and resistive (lagging it by a quarter). */

@@ -1,4 +1,4 @@
-import { lineUp } from '../advice/line-up.ts'
+import { lineUp } from '../advice/assess/line-up.ts'
 import type { Brief } from '../contract/index.ts'
 import type { Input, InputId, Setup } from './input.ts'
 import { knownInput } from './inputs.ts'

@@ -1,9 +1,9 @@
 import type { Brief, XrayMachine } from '../contract/index.ts'
 import { materials } from '../reference/index.ts'
-import { packExponent } from '../xray/channels.ts'
-import { BIN_COUNT, binKeV, binsBelow } from '../xray/energy-bins.ts'
-import { buildOf, filteredSpectrum } from '../xray/exposure.ts'
-import { foodAttenuation, materialAttenuation, packInBeam } from '../xray/pack-in-beam.ts'
+import { BIN_COUNT, binKeV, binsBelow } from '../xray/beam/energy-bins.ts'
+import { buildOf, filteredSpectrum } from '../xray/beam/exposure.ts'
+import { packExponent } from '../xray/detector/channels.ts'
+import { foodAttenuation, materialAttenuation, packInBeam } from '../xray/places/pack-in-beam.ts'
 
 /** How strongly one thing stops x-rays, 1/cm, at each energy of the picture. */
 export interface AttenuationCurve {

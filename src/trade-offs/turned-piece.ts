@@ -1,7 +1,7 @@
-import { lastCrossingMm } from '../coil/last-crossing.ts'
-import { hasDirection, type Piece } from '../coil/piece.ts'
-import { curveOf, LEVELS, type Listening } from '../coil/reading.ts'
-import { shapeLimitMm, targetPolarizability } from '../coil/target.ts'
+import { lastCrossingMm } from '../coil/decide/last-crossing.ts'
+import { curveOf, LEVELS, type Listening } from '../coil/decide/reading.ts'
+import { hasDirection, type Piece } from '../coil/piece/piece.ts'
+import { shapeLimitMm, targetPolarizability } from '../coil/piece/target.ts'
 
 /** A piece lying at an angle to the travel. */
 export interface TurnedPiece {

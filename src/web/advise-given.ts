@@ -1,4 +1,4 @@
-import type { AdviseGiven } from '../advice/advise-given.ts'
+import type { AdviseGiven } from '../advice/change/advise-given.ts'
 import { parseBrief } from '../brief/index.ts'
 import type { Advise } from './advisor.ts'
 

@@ -1,4 +1,4 @@
-import type { Rulebook } from '../advice/rulebook.ts'
+import type { Rulebook } from '../advice/book/rulebook.ts'
 import type { Advice, Brief } from '../contract/index.ts'
 import { type House, houseOf } from './house-book.ts'
 

@@ -1,4 +1,4 @@
-import { type BookText, loadRulebook, type Rulebook } from '../advice/rulebook.ts'
+import { type BookText, loadRulebook, type Rulebook } from '../advice/book/rulebook.ts'
 
 /** The rule book the pages and the API go by. */
 export interface House {

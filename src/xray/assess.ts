@@ -1,10 +1,8 @@
 import type { Calculation, Contaminant, Point, XrayMachine } from '../contract/index.ts'
 import { productFractions } from '../food/fractions.ts'
 import type { KvStep, NoiseSplit, XrayAssessment, XrayFinding, XraySetting } from './assessment.ts'
-import { halfValueLayersMmAl } from './beam-quality.ts'
-import { cautiousSize, ensembleScenes } from './cautious.ts'
-import { channelsBehind, type PackInBeam } from './channels.ts'
-import { doseOf } from './dose.ts'
+import { halfValueLayersMmAl } from './beam/beam-quality.ts'
+import { doseOf } from './beam/dose.ts'
 import {
   buildOf,
   filteredSpectrum,
@@ -12,12 +10,13 @@ import {
   objectPixelMm,
   openBeam,
   type XrayBuild,
-} from './exposure.ts'
-import { noiseShares } from './observer.ts'
-import { chanceAnyOrientation } from './orientation.ts'
-import { materialAttenuation, packInBeam } from './pack-in-beam.ts'
-import { CONSTANTS_STATUS, IDEAL, PRACTICE } from './practice.ts'
-import { refusalsOf } from './refusals.ts'
+} from './beam/exposure.ts'
+import { settingAt, voltagesOf } from './beam/settings.ts'
+import { channelsBehind, type PackInBeam } from './detector/channels.ts'
+import { cautiousSize, ensembleScenes } from './observer/cautious.ts'
+import { noiseShares } from './observer/observer.ts'
+import { chanceAnyOrientation } from './observer/orientation.ts'
+import { CONSTANTS_STATUS, IDEAL, PRACTICE } from './observer/practice.ts'
 import {
   CHANCE_HALF,
   CHANCE_NINE_IN_TEN,
@@ -34,12 +33,13 @@ import {
   type Scene,
   setScene,
   sizeAt,
-} from './scene.ts'
-import { settingAt, voltagesOf } from './settings.ts'
-import { machineTrail } from './trail.ts'
-import { doseTrail } from './trail-dose.ts'
-import { findingTrail } from './trail-finding.ts'
-import { zoneOf, zonesOf } from './zones.ts'
+} from './observer/scene.ts'
+import { materialAttenuation, packInBeam } from './places/pack-in-beam.ts'
+import { zoneOf, zonesOf } from './places/zones.ts'
+import { refusalsOf } from './refusals.ts'
+import { machineTrail } from './trail/trail.ts'
+import { doseTrail } from './trail/trail-dose.ts'
+import { findingTrail } from './trail/trail-finding.ts'
 
 export interface AssessInput {
   readonly machine: XrayMachine

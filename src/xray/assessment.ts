@@ -1,5 +1,5 @@
 import type { Calculation, Zone } from '../contract/index.ts'
-import type { Dose } from './dose.ts'
+import type { Dose } from './beam/dose.ts'
 
 /** Why a machine cannot take this pack at all, with the figure and what is allowed. */
 export interface Refusal {

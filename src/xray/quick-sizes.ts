@@ -1,13 +1,13 @@
 import type { Contaminant, Point, XrayMachine } from '../contract/index.ts'
 import { bestSizes, chosenStep, sizeIn, worstRatios } from './assess.ts'
 import type { Refusal, XraySetting } from './assessment.ts'
-import { cautiousSize, ensembleScenes } from './cautious.ts'
-import { buildOf } from './exposure.ts'
-import { materialAttenuation, packInBeam } from './pack-in-beam.ts'
-import { PRACTICE } from './practice.ts'
+import { buildOf } from './beam/exposure.ts'
+import { settingAt, voltagesOf } from './beam/settings.ts'
+import { cautiousSize, ensembleScenes } from './observer/cautious.ts'
+import { PRACTICE } from './observer/practice.ts'
+import { looksLikeVoid, setScene } from './observer/scene.ts'
+import { materialAttenuation, packInBeam } from './places/pack-in-beam.ts'
 import { refusalsOf } from './refusals.ts'
-import { looksLikeVoid, setScene } from './scene.ts'
-import { settingAt, voltagesOf } from './settings.ts'
 
 /** Sizes of one contaminant at one machine, as the whole assessment gives them but without its trail. Sizes in mm. */
 export interface QuickSizes {

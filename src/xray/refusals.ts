@@ -1,6 +1,6 @@
 import type { Point, XrayMachine } from '../contract/index.ts'
 import type { Refusal } from './assessment.ts'
-import type { XrayBuild } from './exposure.ts'
+import type { XrayBuild } from './beam/exposure.ts'
 
 /** Widest half angle a fan beam is used at, degrees (judgement: beyond it the edge sees the pack aslant). */
 export const FAN_HALF_ANGLE_DEG = 30

@@ -1,4 +1,4 @@
-import type { AdviseGiven } from '../../src/advice/advise-given.ts'
+import type { AdviseGiven } from '../../src/advice/change/advise-given.ts'
 import { type AdviseOptions, advise } from '../../src/advise.ts'
 import { demos } from '../../src/brief/demos.ts'
 import { parseBrief } from '../../src/brief/index.ts'

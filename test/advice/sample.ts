@@ -1,4 +1,4 @@
-import { mergeBrief } from '../../src/advice/rule-examples.ts'
+import { mergeBrief } from '../../src/advice/book/rule-examples.ts'
 import { parseBrief } from '../../src/brief/parse.ts'
 import type { CoilAssessment, CoilFinding } from '../../src/coil/assessment.ts'
 import type { Brief, CoilMachine, XrayMachine } from '../../src/contract/index.ts'

@@ -12,9 +12,8 @@ import { parseBrief } from '../../src/brief/index.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
 import { archetypes, granularTexture } from '../../src/reference/index.ts'
 import { assessXray } from '../../src/xray/assess.ts'
-import { buildOf } from '../../src/xray/exposure.ts'
-import { materialAttenuation, packInBeam } from '../../src/xray/pack-in-beam.ts'
-import { PRACTICE } from '../../src/xray/practice.ts'
+import { buildOf } from '../../src/xray/beam/exposure.ts'
+import { PRACTICE } from '../../src/xray/observer/practice.ts'
 import {
   CHANCE_NINE_IN_TEN,
   differenceInBeam,
@@ -22,7 +21,8 @@ import {
   objectIn,
   setScene,
   sizeAt,
-} from '../../src/xray/scene.ts'
+} from '../../src/xray/observer/scene.ts'
+import { materialAttenuation, packInBeam } from '../../src/xray/places/pack-in-beam.ts'
 import { directSize, dPrimeDirect } from '../xray/direct-observer.ts'
 
 const MACHINES = ['xray-single', 'xray-dual', 'xray-dual-fine', 'xray-side', 'xray-side-two-views']

@@ -4,7 +4,7 @@ import { readForm, writeForm } from '../../src/brief/form.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { BriefInput } from '../../src/contract/index.ts'
 import { materials, ownMaterialId, readElements } from '../../src/reference/index.ts'
-import { materialAttenuation } from '../../src/xray/pack-in-beam.ts'
+import { materialAttenuation } from '../../src/xray/places/pack-in-beam.ts'
 
 const brief = (own: Partial<BriefInput['contaminants'][number]>): BriefInput => ({
   product: { food: 'cheddar' },

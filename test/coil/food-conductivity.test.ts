@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { saltConductivitySPerM } from '../../src/coil/brine.ts'
-import { foodConductivity } from '../../src/coil/food-conductivity.ts'
+import { saltConductivitySPerM } from '../../src/coil/food/brine.ts'
+import { foodConductivity } from '../../src/coil/food/food-conductivity.ts'
 import { productTerm } from '../../src/coil/scene.ts'
 import { conductivityRules, electricalSources, foodConductivities } from '../../src/reference/electrical.ts'
 import { materials, sources } from '../../src/reference/index.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { assessCoil, type CoilInput } from '../../src/coil/assess-coil.ts'
-import { bestStep, frequencyStep, frequencySubsets } from '../../src/coil/frequency-choice.ts'
+import { bestStep, frequencyStep, frequencySubsets } from '../../src/coil/decide/frequency-choice.ts'
 import { sampleContaminant, samplePoint } from './sample-point.ts'
 
 describe('judging a choice of frequencies', () => {

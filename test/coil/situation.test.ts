@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { fittingOpening } from '../../src/coil/opening.ts'
+import { fittingOpening } from '../../src/coil/opening/opening.ts'
+import { fallSpeedMPerS, squareOfStreamMm, streamAreaMm2 } from '../../src/coil/opening/stream.ts'
+import { torsionConstantM4 } from '../../src/coil/piece/torsion.ts'
 import { situationOf } from '../../src/coil/situation.ts'
-import { fallSpeedMPerS, squareOfStreamMm, streamAreaMm2 } from '../../src/coil/stream.ts'
-import { torsionConstantM4 } from '../../src/coil/torsion.ts'
 import type { CoilMachine } from '../../src/contract/index.ts'
 import { samplePoint } from './sample-point.ts'
 

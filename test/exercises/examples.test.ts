@@ -9,11 +9,11 @@ import type {
   XrayMachine,
 } from '../../src/contract/index.ts'
 import type { Picture, Question } from '../../src/exercises/exercise.ts'
-import { packsToHold } from '../../src/exercises/hold-quantity.ts'
 import { howMuchSmaller } from '../../src/exercises/how-much-smaller.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { machineOf } from '../../src/exercises/practice.ts'
-import { cleanDensity, hills, pieceDensity, thresholdFor } from '../../src/exercises/threshold-hills.ts'
+import { packsToHold } from '../../src/exercises/proof/hold-quantity.ts'
+import { cleanDensity, hills, pieceDensity, thresholdFor } from '../../src/exercises/proof/threshold-hills.ts'
 import { VOICES } from '../../src/exercises/voice.ts'
 import { assessXray } from '../../src/xray/assess.ts'
 

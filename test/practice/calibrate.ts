@@ -2,7 +2,7 @@
  * Fits the five practice constants to the readings of the thick pack (npm run calibrate) and prints them with
  * the objective. They are written into src/xray/practice.ts by hand; a test keeps the two together.
  */
-import { PRACTICE, type PracticeConstants } from '../../src/xray/practice.ts'
+import { PRACTICE, type PracticeConstants } from '../../src/xray/observer/practice.ts'
 import { logPosterior, PRIORS } from './likelihood.ts'
 
 /** Cyclic search along each constant with shrinking steps: slow, plain and repeatable. */

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs'
 import { parseBrief } from '../../src/brief/index.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
 import { archetypes } from '../../src/reference/index.ts'
-import { buildOf } from '../../src/xray/exposure.ts'
-import { materialAttenuation, packInBeam } from '../../src/xray/pack-in-beam.ts'
-import type { PracticeConstants } from '../../src/xray/practice.ts'
+import { buildOf } from '../../src/xray/beam/exposure.ts'
+import { settingAt, voltagesOf } from '../../src/xray/beam/settings.ts'
+import type { PracticeConstants } from '../../src/xray/observer/practice.ts'
 import {
   CHANCE_HALF,
   CHANCE_NINE_IN_TEN,
@@ -13,9 +13,9 @@ import {
   type Scene,
   setScene,
   sizeAt,
-} from '../../src/xray/scene.ts'
-import type { SeenObject } from '../../src/xray/seen-object.ts'
-import { settingAt, voltagesOf } from '../../src/xray/settings.ts'
+} from '../../src/xray/observer/scene.ts'
+import type { SeenObject } from '../../src/xray/observer/seen-object.ts'
+import { materialAttenuation, packInBeam } from '../../src/xray/places/pack-in-beam.ts'
 
 export type Piece = 'wire' | 'sphere' | 'glass' | 'quartz'
 

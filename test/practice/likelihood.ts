@@ -1,4 +1,4 @@
-import type { PracticeConstants } from '../../src/xray/practice.ts'
+import type { PracticeConstants } from '../../src/xray/observer/practice.ts'
 import { CARD, predict } from './card-model.ts'
 
 /**

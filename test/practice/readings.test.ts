@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { PRACTICE } from '../../src/xray/practice.ts'
+import { PRACTICE } from '../../src/xray/observer/practice.ts'
 import { calibrate } from './calibrate.ts'
 import { pieceNames, predict, stepsOff } from './card-model.ts'
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { materials } from '../../src/reference/index.ts'
-import { muEnRhoElement, muRhoElement, muRhoMixture } from '../../src/xray/attenuation.ts'
+import { muEnRhoElement, muRhoElement, muRhoMixture } from '../../src/xray/beam/attenuation.ts'
 
 interface Spots {
   readonly energiesKeV: readonly number[]

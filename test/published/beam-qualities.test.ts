@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { halfValueLayersMmAl } from '../../src/xray/beam-quality.ts'
-import { behindFilters } from '../../src/xray/filters.ts'
-import { tubeSpectrum } from '../../src/xray/spectrum.ts'
+import { halfValueLayersMmAl } from '../../src/xray/beam/beam-quality.ts'
+import { behindFilters } from '../../src/xray/beam/filters.ts'
+import { tubeSpectrum } from '../../src/xray/beam/spectrum.ts'
 
 const TOLERANCE = 0.05
 const relative = (value: number, reference: number) => Math.abs(value / reference - 1)

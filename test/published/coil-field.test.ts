@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { couplingPeak, couplingPerM2, loopFieldPerM } from '../../src/coil/coil-field.ts'
-import { geometryFactor, NEAR_WALL_GAIN } from '../../src/coil/geometry-factor.ts'
-import { offCentreFactor, sensedLengthM } from '../../src/coil/product-block.ts'
-import { metalFreeZoneMm, packGapMm } from '../../src/coil/surroundings.ts'
+import { offCentreFactor, sensedLengthM } from '../../src/coil/food/product-block.ts'
+import { couplingPeak, couplingPerM2, loopFieldPerM } from '../../src/coil/opening/coil-field.ts'
+import { geometryFactor, NEAR_WALL_GAIN } from '../../src/coil/opening/geometry-factor.ts'
+import { metalFreeZoneMm, packGapMm } from '../../src/coil/opening/surroundings.ts'
 
 type Vector = readonly [x: number, y: number, z: number]
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { brineConductivitySPerM } from '../../src/coil/brine.ts'
-import { magnitude, phaseDeg } from '../../src/coil/complex.ts'
-import { foodConductivity } from '../../src/coil/food-conductivity.ts'
-import { ironPowderSusceptibility } from '../../src/coil/iron-powder.ts'
-import { productResponse, sphereGeometryM5, weakConductor } from '../../src/coil/product-block.ts'
-import { spherePolarizability } from '../../src/coil/sphere.ts'
+import { brineConductivitySPerM } from '../../src/coil/food/brine.ts'
+import { foodConductivity } from '../../src/coil/food/food-conductivity.ts'
+import { ironPowderSusceptibility } from '../../src/coil/food/iron-powder.ts'
+import { productResponse, sphereGeometryM5, weakConductor } from '../../src/coil/food/product-block.ts'
+import { spherePolarizability } from '../../src/coil/piece/sphere.ts'
+import { magnitude, phaseDeg } from '../../src/numerics/complex.ts'
 
 const food = (changes: Partial<Parameters<typeof foodConductivity>[0]>) =>
   foodConductivity({

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest'
-import { closedTube, magneticShell, thinShell } from '../../src/coil/closed-wrap.ts'
-import { magnitude } from '../../src/coil/complex.ts'
-import { flakeFaceOn, flakeInPlane, oblateDemagnetisation } from '../../src/coil/flake.ts'
-import { blockPolarizability } from '../../src/coil/product-block.ts'
-import { discPolarizability, rectanglePolarizability } from '../../src/coil/sheet.ts'
-import { MU0 } from '../../src/coil/skin-argument.ts'
-import { torsionConstantM4 } from '../../src/coil/torsion.ts'
+import { blockPolarizability } from '../../src/coil/food/product-block.ts'
+import { closedTube, magneticShell, thinShell } from '../../src/coil/pack/closed-wrap.ts'
+import { flakeFaceOn, flakeInPlane, oblateDemagnetisation } from '../../src/coil/piece/flake.ts'
+import { discPolarizability, rectanglePolarizability } from '../../src/coil/piece/sheet.ts'
+import { MU0 } from '../../src/coil/piece/skin-argument.ts'
+import { torsionConstantM4 } from '../../src/coil/piece/torsion.ts'
+import { magnitude } from '../../src/numerics/complex.ts'
 
 const R = 0.03
 const ALUMINIUM = { conductivitySPerM: 3.5e7, relativePermeability: 1 }

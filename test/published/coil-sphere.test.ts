@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { MU0, skinDepthM } from '../../src/coil/skin-argument.ts'
-import { spherePolarizability } from '../../src/coil/sphere.ts'
+import { MU0, skinDepthM } from '../../src/coil/piece/skin-argument.ts'
+import { spherePolarizability } from '../../src/coil/piece/sphere.ts'
 
 const A = 1e-3
 const COPPER = { conductivitySPerM: 5.8e7, relativePermeability: 1 }

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { complex, magnitude } from '../../src/coil/complex.ts'
-import { oblateDemagnetisation } from '../../src/coil/flake.ts'
-import { prolateDemagnetisation, shortFerrousWireAlong } from '../../src/coil/short-ferrous-wire.ts'
-import { MU0 } from '../../src/coil/skin-argument.ts'
-import { spherePolarizability } from '../../src/coil/sphere.ts'
-import { besselExcess, wireAcrossFieldPerM, wireAlongFieldPerM } from '../../src/coil/wire.ts'
+import { oblateDemagnetisation } from '../../src/coil/piece/flake.ts'
+import { prolateDemagnetisation, shortFerrousWireAlong } from '../../src/coil/piece/short-ferrous-wire.ts'
+import { MU0 } from '../../src/coil/piece/skin-argument.ts'
+import { spherePolarizability } from '../../src/coil/piece/sphere.ts'
+import { besselExcess, wireAcrossFieldPerM, wireAlongFieldPerM } from '../../src/coil/piece/wire.ts'
+import { complex, magnitude } from '../../src/numerics/complex.ts'
 
 const A = 0.25e-3
 const COPPER = { conductivitySPerM: 5.8e7, relativePermeability: 1 }

@@ -6,8 +6,8 @@ import type { XrayMachine } from '../../src/contract/index.ts'
 import { archetypes } from '../../src/reference/archetypes.ts'
 import { doseCeilings, doseStatement } from '../../src/reference/dose-ceilings.ts'
 import { assessXray } from '../../src/xray/assess.ts'
-import { doseOf } from '../../src/xray/dose.ts'
-import { buildOf } from '../../src/xray/exposure.ts'
+import { doseOf } from '../../src/xray/beam/dose.ts'
+import { buildOf } from '../../src/xray/beam/exposure.ts'
 
 const water = { H: 0.111894, O: 0.888106 }
 

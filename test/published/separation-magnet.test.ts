@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { demagnetisationOf } from '../../src/separation/demagnetisation.ts'
-import { effectiveSusceptibility } from '../../src/separation/magnetic-pull.ts'
+import { demagnetisationOf } from '../../src/separation/magnet/demagnetisation.ts'
+import { effectiveSusceptibility } from '../../src/separation/magnet/magnetic-pull.ts'
 
 describe('pull on a small ball', () => {
   // Encyclopædia Britannica, 11th edition (1911), volume 17, "Magnetism", equation 38: force proportional to

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { figures, fluids } from '../../src/reference/separation.ts'
+import { sphereDrag, steadySpeedMPerS } from '../../src/separation/density/settling.ts'
+import { equalSettlingMm, settlingMPerS } from '../../src/separation/density/settling-piece.ts'
 import { GRAVITY_M_PER_S2 } from '../../src/separation/physical-constants.ts'
-import { sphereDrag, steadySpeedMPerS } from '../../src/separation/settling.ts'
-import { equalSettlingMm, settlingMPerS } from '../../src/separation/settling-piece.ts'
 
 const off = (ours: number, published: number) => Math.abs(ours / published - 1)
 const weight = (solid: number, fluid: number) => GRAVITY_M_PER_S2 * (solid - fluid)

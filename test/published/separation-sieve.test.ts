@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { passage, uprightShare } from '../../src/separation/sieve-passage.ts'
+import { passage, uprightShare } from '../../src/separation/sieve/sieve-passage.ts'
 
 describe('chance of passing an opening', () => {
   // Society of Powder Technology, Japan, online dictionary, "probability of particles passage":

@@ -5,9 +5,9 @@ import {
   fluencePerMm2,
   halfValueLayersMmAl,
   meanEnergyKeV,
-} from '../../src/xray/beam-quality.ts'
-import { behindFilters } from '../../src/xray/filters.ts'
-import { scaledCrossSection, stoppingPower, tubeSpectrum } from '../../src/xray/spectrum.ts'
+} from '../../src/xray/beam/beam-quality.ts'
+import { behindFilters } from '../../src/xray/beam/filters.ts'
+import { scaledCrossSection, stoppingPower, tubeSpectrum } from '../../src/xray/beam/spectrum.ts'
 
 const relative = (value: number, reference: number) => Math.abs(value / reference - 1)
 

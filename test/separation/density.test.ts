@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { fluids } from '../../src/reference/separation.ts'
-import { grainsBeyondCut } from '../../src/separation/separator.ts'
-import { leavesShare } from '../../src/separation/separator-cut.ts'
-import { equalSettlingMm, settlingMPerS } from '../../src/separation/settling-piece.ts'
+import { grainsBeyondCut } from '../../src/separation/density/separator.ts'
+import { leavesShare } from '../../src/separation/density/separator-cut.ts'
+import { equalSettlingMm, settlingMPerS } from '../../src/separation/density/settling-piece.ts'
 import { assess, first, separator } from './removal-case.ts'
 
 const { air, water } = fluids

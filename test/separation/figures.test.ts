@@ -38,7 +38,8 @@ describe('figures of upstream removal', () => {
       sieveOpeningsMm.source,
     ]
     const room = new URL('../../src/separation/', import.meta.url)
-    const code = readdirSync(room)
+    const code = readdirSync(room, { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts'))
       .map((name) => readFileSync(new URL(name, room), 'utf8'))
       .join('\n')
     for (const id of separationSources.keys())

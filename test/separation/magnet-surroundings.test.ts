@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { parseBrief } from '../../src/brief/index.ts'
 import { figures } from '../../src/reference/separation.ts'
-import { surroundingsOf } from '../../src/separation/magnet-surroundings.ts'
+import { surroundingsOf } from '../../src/separation/magnet/magnet-surroundings.ts'
 import { Trail } from '../../src/separation/trail.ts'
 
 function around(food: string, stage: 'loose' | 'free-fall' | 'pumped') {

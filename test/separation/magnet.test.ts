@@ -1,14 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { materials } from '../../src/reference/index.ts'
-import { captureDepthM } from '../../src/separation/magnet-capture.ts'
-import { decayFromReach } from '../../src/separation/magnet-field.ts'
+import { captureDepthM } from '../../src/separation/magnet/magnet-capture.ts'
+import { decayFromReach } from '../../src/separation/magnet/magnet-field.ts'
 import {
   effectiveSusceptibility,
   fieldTesla,
   type Magnetism,
   pullNPerM3,
-} from '../../src/separation/magnetic-pull.ts'
+} from '../../src/separation/magnet/magnetic-pull.ts'
 import { GRAVITY_M_PER_S2, MU0_T_M_PER_A } from '../../src/separation/physical-constants.ts'
 import { assess, first, magnet } from './removal-case.ts'
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { arealMassKgPerM2, coverage, openShare } from '../../src/separation/layer-coverage.ts'
-import { lostPerBlastG } from '../../src/separation/optical.ts'
-import { visibleDifference } from '../../src/separation/visible-difference.ts'
+import { lostPerBlastG } from '../../src/separation/optical/optical.ts'
+import { visibleDifference } from '../../src/separation/optical/visible-difference.ts'
 import { assess, first, sorter } from './removal-case.ts'
 
 const size = (min: number, max: number) => fc.double({ min, max, noNaN: true })

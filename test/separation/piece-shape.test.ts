@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Contaminant } from '../../src/contract/index.ts'
-import { demagnetisationOf } from '../../src/separation/demagnetisation.ts'
+import { demagnetisationOf } from '../../src/separation/magnet/demagnetisation.ts'
 import {
   equivalentDiameterMm,
   type PieceShape,

@@ -1,15 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { grainClassesMm, largestGrainMm, shareAbove } from '../../src/separation/grain-sizes.ts'
-import { chooseMesh } from '../../src/separation/mesh-choice.ts'
 import type { PieceShape } from '../../src/separation/piece-shape.ts'
+import { grainClassesMm, largestGrainMm, shareAbove } from '../../src/separation/sieve/grain-sizes.ts'
+import { chooseMesh } from '../../src/separation/sieve/mesh-choice.ts'
 import {
   passage,
   pieceChances,
   presentationsFor,
   productOnSieve,
   uprightShare,
-} from '../../src/separation/sieve-passage.ts'
+} from '../../src/separation/sieve/sieve-passage.ts'
 import { assess, first, sieve } from './removal-case.ts'
 
 const size = (min: number, max: number) => fc.double({ min, max, noNaN: true })

@@ -7,7 +7,7 @@ import type { Brief, BriefInput } from '../../src/contract/index.ts'
 import type { InputId } from '../../src/trade-offs/input.ts'
 import { INPUTS, knownInput } from '../../src/trade-offs/inputs.ts'
 import { sizesAt } from '../../src/trade-offs/sizes-at.ts'
-import { type Series, sizeAgainst, sizedMachinesAt } from '../../src/trade-offs.ts'
+import { type Series, sizeAgainst, sizedMachinesAt } from '../../src/trade-offs/trade-offs.ts'
 
 function read(input: BriefInput): Brief {
   const parsed = parseBrief(input)

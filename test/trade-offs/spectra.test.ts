@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { lineUp } from '../../src/advice/line-up.ts'
+import { lineUp } from '../../src/advice/assess/line-up.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { Brief, XrayMachine } from '../../src/contract/index.ts'
-import { spectraOf } from '../../src/trade-offs.ts'
-import { materialAttenuation } from '../../src/xray/pack-in-beam.ts'
+import { spectraOf } from '../../src/trade-offs/trade-offs.ts'
+import { materialAttenuation } from '../../src/xray/places/pack-in-beam.ts'
 
 function briefWith(heightMm: number, wallMm: number): Brief {
   const parsed = parseBrief({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { differenceOf } from '../../src/advice/difference.ts'
+import { differenceOf } from '../../src/advice/book/difference.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import { adviceText } from '../../src/commands/advice-text.ts'
 import { shortWhy, treeText } from '../../src/commands/condition-text.ts'

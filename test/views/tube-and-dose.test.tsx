@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Advice } from '../../src/contract/advice.ts'
 import { linksTo } from '../../views/advice/links.ts'
-import { type DoseLaw, TubeAndDose } from '../../views/advice/tube-and-dose.tsx'
+import { type DoseLaw, TubeAndDose } from '../../views/advice/sizes/tube-and-dose.tsx'
 import { doseWords, timesBelow } from '../../views/words/dose.ts'
 import { advice } from './fixture.ts'
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { ZonePicture } from '../../views/advice/zone-picture.tsx'
+import { ZonePicture } from '../../views/advice/sizes/zone-picture.tsx'
 
 const draw = (names: readonly string[]) =>
   String(

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { createApp } from '../../src/web/app.ts'
-import { packBrief } from '../../src/web/packed-brief.ts'
+import { packBrief } from '../../src/web/asked/packed-brief.ts'
 
 const app = createApp()
 const brief = demos[0]!.brief

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { createApp } from '../../src/web/app.ts'
-import { packBrief } from '../../src/web/packed-brief.ts'
+import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { input } from '../compare/two-machines.ts'
 import { app as standIn, packed as standInPacked, text } from './stand-in.ts'
 

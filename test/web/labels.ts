@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { loadRulebook } from '../../src/advice/rulebook.ts'
+import { loadRulebook } from '../../src/advice/book/rulebook.ts'
 import { demos } from '../../src/brief/demos.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { VOICES } from '../../src/exercises/voice.ts'

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { createApp } from '../../src/web/app.ts'
-import { packBrief } from '../../src/web/packed-brief.ts'
+import { packBrief } from '../../src/web/asked/packed-brief.ts'
 
 const app = createApp()
 const packedOf = (id: string) => packBrief(demos.find((demo) => demo.id === id)!.brief)

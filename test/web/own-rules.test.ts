@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import type { Advice } from '../../src/contract/index.ts'
 import { createApp } from '../../src/web/app.ts'
-import { packBrief } from '../../src/web/packed-brief.ts'
-import { RULE, ruleFolder } from '../advice/rule-folder.ts'
+import { packBrief } from '../../src/web/asked/packed-brief.ts'
+import { RULE, ruleFolder } from '../advice/book/rule-folder.ts'
 
 const LOW = { ...RULE, appliesTo: ['xray', 'coil'], event: { ...RULE.event, type: 'requires' } }
 const bars = demos.find(({ id }) => id === 'mince')!.brief

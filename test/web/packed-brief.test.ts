@@ -2,7 +2,7 @@ import { deflateRawSync } from 'node:zlib'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
-import { packBrief, unpackBrief } from '../../src/web/packed-brief.ts'
+import { packBrief, unpackBrief } from '../../src/web/asked/packed-brief.ts'
 
 describe('a brief in an address', () => {
   it('comes back as it was packed, whatever it holds', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
-import { packBrief, unpackBrief } from '../../src/web/packed-brief.ts'
+import { packBrief, unpackBrief } from '../../src/web/asked/packed-brief.ts'
 import { advice, brief } from '../views/fixture.ts'
 import { app, appWith, packed, text } from './stand-in.ts'
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { loadRulebook } from '../../src/advice/rulebook.ts'
+import { loadRulebook } from '../../src/advice/book/rulebook.ts'
 import { fragmentAnswerSchema } from '../../src/contract/index.ts'
 import { createApp } from '../../src/web/app.ts'
-import { packBrief } from '../../src/web/packed-brief.ts'
+import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { demoInput } from '../advice/demo.ts'
 import { app, formOf, packed, text } from './stand-in.ts'
 

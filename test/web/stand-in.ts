@@ -1,6 +1,6 @@
 import type { Advise } from '../../src/web/advisor.ts'
 import { createApp } from '../../src/web/app.ts'
-import { packBrief } from '../../src/web/packed-brief.ts'
+import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { advice, brief } from '../views/fixture.ts'
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
-import { packBrief } from '../../src/web/packed-brief.ts'
+import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { app, text } from './stand-in.ts'
 
 const get = async (path: string, headers: Record<string, string> = {}) => {

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { createApp } from '../../src/web/app.ts'
-import { packBrief } from '../../src/web/packed-brief.ts'
+import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { VERDICT_WORDS } from '../../views/words/verdict.ts'
 import { type CrawledPage, crawl, visibleText } from './crawl.ts'
 import { labelsOn, reviewedLabels } from './labels.ts'

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { besselJ0 } from '../../src/numerics/bessel.ts'
 import { gaussLegendre } from '../../src/numerics/gauss-legendre.ts'
-import { chordTransforms, DEGREE } from '../../src/xray/chord-basis.ts'
+import { chordTransforms, DEGREE } from '../../src/xray/observer/chord-basis.ts'
 
 /** The integrals as they stand, by a quadrature fine enough for k up to 100. */
 function asWritten(kind: 'sphere' | 'wire', j: number, k: number): number {

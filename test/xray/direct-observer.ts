@@ -1,14 +1,14 @@
 import { besselJ0, besselJ1 } from '../../src/numerics/bessel.ts'
 import { gaussLegendre } from '../../src/numerics/gauss-legendre.ts'
-import type { Channels, PackInBeam } from '../../src/xray/channels.ts'
+import type { Channels, PackInBeam } from '../../src/xray/detector/channels.ts'
 import {
   type Imaging,
   invertSymmetric,
   modulationTransfer,
   noiseAt,
   noiseMatrix,
-} from '../../src/xray/noise.ts'
-import { grainKnots } from '../../src/xray/texture.ts'
+} from '../../src/xray/noise/noise.ts'
+import { grainKnots } from '../../src/xray/noise/texture.ts'
 
 /**
  * The observer written out as its equations stand, slowly and without short cuts: every energy bin, every

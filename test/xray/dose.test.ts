@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { XrayMachine } from '../../src/contract/index.ts'
 import { assessXray } from '../../src/xray/assess.ts'
-import { doseOf } from '../../src/xray/dose.ts'
-import { buildOf, type XrayBuild } from '../../src/xray/exposure.ts'
-import { AIR } from '../../src/xray/filters.ts'
+import { doseOf } from '../../src/xray/beam/dose.ts'
+import { buildOf, type XrayBuild } from '../../src/xray/beam/exposure.ts'
+import { AIR } from '../../src/xray/beam/filters.ts'
 import { briefOf } from './arbitrary.ts'
 
 const water = { H: 0.111894, O: 0.888106 }

@@ -2,9 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { XrayMachine } from '../../src/contract/index.ts'
-import { buildOf } from '../../src/xray/exposure.ts'
-import { materialAttenuation, packInBeam } from '../../src/xray/pack-in-beam.ts'
-import { IDEAL, PRACTICE } from '../../src/xray/practice.ts'
+import { buildOf } from '../../src/xray/beam/exposure.ts'
+import { IDEAL, PRACTICE } from '../../src/xray/observer/practice.ts'
 import {
   CHANCE_NINE_IN_TEN,
   differenceInBeam,
@@ -13,7 +12,8 @@ import {
   objectIn,
   setScene,
   sizeAt,
-} from '../../src/xray/scene.ts'
+} from '../../src/xray/observer/scene.ts'
+import { materialAttenuation, packInBeam } from '../../src/xray/places/pack-in-beam.ts'
 import { briefOf, foods, layers, materialsToFind } from './arbitrary.ts'
 import { directSize, dPrimeDirect } from './direct-observer.ts'
 

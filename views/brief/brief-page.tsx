@@ -1,7 +1,7 @@
 import type { Advice } from '../../src/contract/advice.ts'
 import type { Problem } from '../../src/contract/brief.ts'
 import type { Missing } from '../../src/contract/reasoning.ts'
-import { MissingInputs } from '../advice/missing-inputs.tsx'
+import { MissingInputs } from '../advice/reasons/missing-inputs.tsx'
 import { Page } from '../page.tsx'
 import { pathWords } from '../words/path.ts'
 import { Carry } from './carry.tsx'

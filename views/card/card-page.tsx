@@ -1,4 +1,4 @@
-import type { Card, CardMachine } from '../../src/card.ts'
+import type { Card, CardMachine } from '../../src/card/card.ts'
 import { Page } from '../page.tsx'
 
 interface Choice {

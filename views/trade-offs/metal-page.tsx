@@ -5,9 +5,9 @@ import { GAP_WORDS } from '../words/trade-offs.ts'
 import { MetalChooser } from './metal-chooser.tsx'
 import { type MetalPicture, type MetalProps, metalAddress } from './metal-props.ts'
 import { MetalSizes } from './metal-sizes.tsx'
-import { OpeningSection } from './opening-section.tsx'
-import { PlaneSection } from './plane-section.tsx'
-import { TurnedSection } from './turned-section.tsx'
+import { OpeningSection } from './sections/opening-section.tsx'
+import { PlaneSection } from './sections/plane-section.tsx'
+import { TurnedSection } from './sections/turned-section.tsx'
 
 /** One metal detector and one piece of metal: what it hears, and what moves the findable size. */
 export function MetalDetectorPage(props: MetalProps) {

@@ -1,8 +1,8 @@
 import type { PlanePoint } from '../../src/trade-offs/response-plane.ts'
 import type { Series } from '../../src/trade-offs/size-against.ts'
 import type { Gap } from '../../src/trade-offs/sizes-at.ts'
+import type { OpeningPlace } from '../../src/trade-offs/trade-offs.ts'
 import type { TurnedPiece } from '../../src/trade-offs/turned-piece.ts'
-import type { OpeningPlace } from '../../src/trade-offs.ts'
 
 export interface MetalAsked {
   readonly point: number

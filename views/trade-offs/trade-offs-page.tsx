@@ -1,11 +1,11 @@
 import { Page } from '../page.tsx'
-import { ChanceSection } from './chance-section.tsx'
 import { Chooser } from './chooser.tsx'
-import { NoiseSection } from './noise-section.tsx'
 import { addressOf, type TradeOffsProps } from './props.ts'
-import { SizeSection } from './size-section.tsx'
-import { SpectraSection } from './spectra-section.tsx'
-import { VoltageSection } from './voltage-section.tsx'
+import { ChanceSection } from './sections/chance-section.tsx'
+import { NoiseSection } from './sections/noise-section.tsx'
+import { SizeSection } from './sections/size-section.tsx'
+import { SpectraSection } from './sections/spectra-section.tsx'
+import { VoltageSection } from './sections/voltage-section.tsx'
 
 /** Findable size against one input, then what stands behind it in the brief as it is. */
 export function TradeOffsPage(props: TradeOffsProps) {

@@ -1,7 +1,7 @@
 import type { Context } from 'hono'
 import { parseBrief } from '../../brief/index.ts'
-import { CardError, type CardOptions, cardOf } from '../../card.ts'
-import { askedCard } from '../cards.ts'
+import { CardError, type CardOptions, cardOf } from '../../card/card.ts'
+import { askedCard } from '../shown/cards.ts'
 import { jsonBody } from './json-body.ts'
 
 /** POST a brief, get its simulated test card, pictures as base64 PNG; seed, point and machine in the address. */

@@ -1,5 +1,5 @@
 import type { Context } from 'hono'
-import { wouldHaveFound } from '../../advice/fragment.ts'
+import { wouldHaveFound } from '../../advice/found/fragment.ts'
 import { parseFragment } from '../../brief/index.ts'
 import { adviseGiven } from '../advise-given.ts'
 import type { Advise } from '../advisor.ts'

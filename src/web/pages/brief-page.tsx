@@ -3,12 +3,12 @@ import { BriefPage } from '../../../views/brief/brief-page.tsx'
 import { type Answers, writeForm } from '../../brief/form.ts'
 import type { Problem } from '../../contract/index.ts'
 import type { Advisor } from '../advisor.ts'
-import { askedBrief } from '../asked-brief.ts'
-import { demoLinks } from '../demo-links.ts'
+import { askedBrief } from '../asked/asked-brief.ts'
+import { packBrief } from '../asked/packed-brief.ts'
 import { drawnOnce } from '../drawn-once.ts'
-import { packBrief } from '../packed-brief.ts'
-import { checkForm, EMPTY_FORM, sheetOf } from '../sheet.ts'
 import { showPage } from '../show-page.ts'
+import { demoLinks } from '../shown/demo-links.ts'
+import { checkForm, EMPTY_FORM, sheetOf } from '../shown/sheet.ts'
 
 /** The empty brief, or the one in the address opened in the form. */
 export const briefPage = (advisor: Advisor) => async (c: Context) => {

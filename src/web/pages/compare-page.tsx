@@ -1,14 +1,14 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
-import { wantedOf } from '../../../views/advice/findings.ts'
+import { wantedOf } from '../../../views/advice/sizes/findings.ts'
 import { ComparePage } from '../../../views/compare/compare-page.tsx'
 import { pieceWords } from '../../../views/words/contaminant.ts'
 import { falseRejectWords } from '../../../views/words/false-rejects.ts'
 import { compare } from '../../compare/comparison.ts'
 import type { Advisor } from '../advisor.ts'
-import { goodBrief } from '../asked-brief.ts'
-import { materialNames } from '../choices.ts'
+import { goodBrief } from '../asked/asked-brief.ts'
 import { showPage } from '../show-page.ts'
+import { materialNames } from '../shown/choices.ts'
 import { today } from '../today.ts'
 
 /** Two or three machines or quotes of the brief in the address, side by side. */

@@ -1,14 +1,14 @@
 import type { Context } from 'hono'
-import { wantedOf } from '../../../views/advice/findings.ts'
+import { wantedOf } from '../../../views/advice/sizes/findings.ts'
 import { DifferencePage } from '../../../views/difference/difference-page.tsx'
 import { pieceWords } from '../../../views/words/contaminant.ts'
-import { differenceOf } from '../../advice/difference.ts'
+import { differenceOf } from '../../advice/book/difference.ts'
 import type { Advisor } from '../advisor.ts'
-import { type AskedBook, otherBook } from '../asked-book.ts'
-import { goodBrief } from '../asked-brief.ts'
-import { materialNames } from '../choices.ts'
-import { formAnswers } from '../form-answers.ts'
+import { type AskedBook, otherBook } from '../asked/asked-book.ts'
+import { goodBrief } from '../asked/asked-brief.ts'
+import { formAnswers } from '../asked/form-answers.ts'
 import { showPage } from '../show-page.ts'
+import { materialNames } from '../shown/choices.ts'
 
 async function answer(c: Context, advisor: Advisor, asked: AskedBook) {
   const { packed, brief } = goodBrief(c)

@@ -4,10 +4,10 @@ import { ListPage } from '../../../views/exercises/list-page.tsx'
 import type { Exercise } from '../../exercises/exercise.ts'
 import { EXERCISES } from '../../exercises/list.ts'
 import type { Advisor } from '../advisor.ts'
-import { demoLinks } from '../demo-links.ts'
 import { drawnOnce } from '../drawn-once.ts'
-import { type AskedSitting, askedSitting } from '../exercise-sitting.ts'
 import { showPage } from '../show-page.ts'
+import { demoLinks } from '../shown/demo-links.ts'
+import { type AskedSitting, askedSitting } from '../shown/exercise-sitting.ts'
 import { today } from '../today.ts'
 
 /** All exercises, and those of the brief in the address; as a handout where one is asked for. */

@@ -5,9 +5,9 @@ import { StartPage, SummaryPage } from '../../../views/exercises/clock-pages.tsx
 import { exerciseLink } from '../../../views/exercises/links.ts'
 import { RevealPage } from '../../../views/exercises/reveal-page.tsx'
 import type { Advisor } from '../advisor.ts'
-import { askedSitting } from '../exercise-sitting.ts'
-import { type Walk, walkThrough } from '../exercise-walk.ts'
 import { showPage } from '../show-page.ts'
+import { askedSitting } from '../shown/exercise-sitting.ts'
+import { type Walk, walkThrough } from '../shown/exercise-walk.ts'
 
 /** One screen of an exercise: start, question, answer, reason or summary, as the address says. */
 export const exercisePage = (advisor: Advisor) => async (c: Context) => {

@@ -6,8 +6,8 @@ import { JUDGED_WORDS } from '../../../views/exercises/reveal-page.tsx'
 import { guessWords, judge, rightWords } from '../../exercises/judge.ts'
 import { EXERCISES } from '../../exercises/list.ts'
 import type { Advisor } from '../advisor.ts'
-import { type AskedSitting, askedSitting } from '../exercise-sitting.ts'
 import { showPage } from '../show-page.ts'
+import { type AskedSitting, askedSitting } from '../shown/exercise-sitting.ts'
 import { today } from '../today.ts'
 
 const MOST_NAME = 80

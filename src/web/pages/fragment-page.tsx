@@ -1,14 +1,14 @@
 import type { Context } from 'hono'
 import type { FragmentAnswers } from '../../../views/fragment/fragment-form.tsx'
 import { FragmentPage } from '../../../views/fragment/fragment-page.tsx'
-import { wouldHaveFound } from '../../advice/fragment.ts'
+import { wouldHaveFound } from '../../advice/found/fragment.ts'
 import { parseFragment } from '../../brief/index.ts'
 import { readMeasure } from '../../brief/measure.ts'
 import { adviseGiven } from '../advise-given.ts'
 import type { Advise } from '../advisor.ts'
-import { goodBrief } from '../asked-brief.ts'
-import { contaminants } from '../choices.ts'
+import { goodBrief } from '../asked/asked-brief.ts'
 import { showPage } from '../show-page.ts'
+import { contaminants } from '../shown/choices.ts'
 
 /** Fields of the form by the fields of the fragment. */
 const FIELDS = { sizeMm: 'size', lengthMm: 'length', faceMm2: 'face' } as const

@@ -4,11 +4,11 @@ import { TradeOff, TradeOffsPage } from '../../../views/trade-offs/trade-offs-pa
 import { measureWords, pieceWords } from '../../../views/words/contaminant.ts'
 import { knownInput } from '../../trade-offs/inputs.ts'
 import { presentOf } from '../../trade-offs/present.ts'
-import { sizeAgainst, sizedMachinesAt, spectraOf } from '../../trade-offs.ts'
-import { goodBrief } from '../asked-brief.ts'
-import { askedTradeOff, inputsAt, MOST_MACHINES } from '../asked-trade-off.ts'
-import { materialNames } from '../choices.ts'
+import { sizeAgainst, sizedMachinesAt, spectraOf } from '../../trade-offs/trade-offs.ts'
+import { goodBrief } from '../asked/asked-brief.ts'
+import { askedTradeOff, inputsAt, MOST_MACHINES } from '../asked/asked-trade-off.ts'
 import { showPage } from '../show-page.ts'
+import { materialNames } from '../shown/choices.ts'
 
 /** Values along a curve. */
 const STEPS = 13

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { fft2d } from '../../../src/numerics/fft.ts'
-import { packGrains } from '../../../src/xray/image/grain-bed.ts'
-import { addGrain } from '../../../src/xray/image/grain-chords.ts'
-import { layGrain, plateSphereMm } from '../../../src/xray/image/grain-lie.ts'
-import { grainShape } from '../../../src/xray/image/grain-shapes.ts'
-import { randomStream } from '../../../src/xray/image/random.ts'
-import { addField, randomFields } from '../../../src/xray/image/random-field.ts'
-import { type Raster, rasterOver } from '../../../src/xray/image/raster.ts'
-import type { View } from '../../../src/xray/image/view.ts'
-import { grainNoiseShape, unevennessNoisePower } from '../../../src/xray/texture.ts'
+import { packGrains } from '../../../src/xray/image/food/grain-bed.ts'
+import { addGrain } from '../../../src/xray/image/food/grain-chords.ts'
+import { layGrain, plateSphereMm } from '../../../src/xray/image/food/grain-lie.ts'
+import { grainShape } from '../../../src/xray/image/food/grain-shapes.ts'
+import { randomStream } from '../../../src/xray/image/food/random.ts'
+import { addField, randomFields } from '../../../src/xray/image/food/random-field.ts'
+import { type Raster, rasterOver } from '../../../src/xray/image/food/raster.ts'
+import type { View } from '../../../src/xray/image/pack/view.ts'
+import { grainNoiseShape, unevennessNoisePower } from '../../../src/xray/noise/texture.ts'
 
 const SIDE_MM = 200
 const DEPTH_MM = 60

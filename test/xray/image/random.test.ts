@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { randomStream } from '../../../src/xray/image/random.ts'
+import { randomStream } from '../../../src/xray/image/food/random.ts'
 
 const take = (n: number, draw: () => number) => Array.from({ length: n }, draw)
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { drawPack } from '../../../src/xray/image/drawn-pack.ts'
-import type { Piece } from '../../../src/xray/image/piece.ts'
-import { distanceToPieceMm } from '../../../src/xray/image/piece.ts'
-import { takeRadiograph } from '../../../src/xray/image/radiograph.ts'
-import { readRadiograph } from '../../../src/xray/image/reading.ts'
-import { scoreReading } from '../../../src/xray/image/scoring.ts'
+import { drawPack } from '../../../src/xray/image/pack/drawn-pack.ts'
+import type { Piece } from '../../../src/xray/image/pack/piece.ts'
+import { distanceToPieceMm } from '../../../src/xray/image/pack/piece.ts'
+import { takeRadiograph } from '../../../src/xray/image/pack/radiograph.ts'
+import { readRadiograph } from '../../../src/xray/image/read/reading.ts'
+import { scoreReading } from '../../../src/xray/image/read/scoring.ts'
 import { exposedFor, sampleBrief } from './sample.ts'
 
 const options = { gatheredWireMm: 1, falseRejectsPerPack: 0.001 }

@@ -2,9 +2,9 @@ import { parseBrief } from '../../../src/brief/index.ts'
 import type { BriefInput } from '../../../src/contract/brief.ts'
 import type { Brief, XrayMachine } from '../../../src/contract/index.ts'
 import { archetypes } from '../../../src/reference/index.ts'
-import { buildOf } from '../../../src/xray/exposure.ts'
-import { exposePack } from '../../../src/xray/image/exposed-pack.ts'
-import { settingAt } from '../../../src/xray/settings.ts'
+import { buildOf } from '../../../src/xray/beam/exposure.ts'
+import { settingAt } from '../../../src/xray/beam/settings.ts'
+import { exposePack } from '../../../src/xray/image/pack/exposed-pack.ts'
 
 /** An invented brief with one pack from above, small enough to be drawn quickly. */
 export function sampleBrief(

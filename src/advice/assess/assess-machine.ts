@@ -1,0 +1,92 @@
+import { assessCoil } from '../../coil/assess-coil.ts'
+import {
+  type Brief,
+  type Contaminant,
+  DETECTOR_FAMILIES,
+  type Finding,
+  type Machine,
+  type Point,
+} from '../../contract/index.ts'
+import { assessRemoval } from '../../separation/assess-removal.ts'
+import type { RemovalAssessment, RemovalMachine } from '../../separation/assessment.ts'
+import { assessXray } from '../../xray/assess.ts'
+import type { AssessedOption } from '../decide/judge.ts'
+import { coilFindings, xrayFindings } from './findings.ts'
+import type { LinedUp } from './line-up.ts'
+import { remembered } from './remembered.ts'
+
+/** Assessments kept: an advice is searched again and again with all but one machine or point unchanged. */
+const KEPT = 160
+
+/** An input without what no physics reads, so that a changed severity or shift does not start it anew. */
+const keyOf = <Input extends { readonly point: Point; readonly contaminants: readonly Contaminant[] }>(
+  input: Input,
+) => {
+  const { hoursPerDay: _hours, checkIntervalMin: _check, reactMin: _react, ...point } = input.point
+  const contaminants = input.contaminants.map(
+    ({ severity: _s, likelihood: _l, basis: _b, foundPerMillionPacks: _f, entersAt: _e, ...piece }) => piece,
+  )
+  return { ...input, point, contaminants }
+}
+
+const xray = remembered(assessXray, KEPT, keyOf)
+const coil = remembered(assessCoil, KEPT, keyOf)
+const removal = remembered(assessRemoval, KEPT, keyOf)
+
+/** One detector at one point, worked out by its family's physics; null for a machine that only removes. */
+export function assessDetector(
+  brief: Brief,
+  pointIndex: number,
+  { machine }: LinedUp,
+): { assessed: AssessedOption; findings: Finding[] } | null {
+  const point = brief.points[pointIndex]!
+  const { contaminants } = brief
+  const prefix = `p${pointIndex}.${machine.id}`
+  switch (machine.family) {
+    case 'xray': {
+      const assessment = xray({ machine, point, contaminants, prefix })
+      const findings = xrayFindings(brief, pointIndex, assessment)
+      return { assessed: { family: 'xray', pointIndex, machine, assessment }, findings }
+    }
+    case 'coil':
+    case 'static-field': {
+      const assessment = coil({
+        machine,
+        point,
+        contaminants,
+        idPrefix: prefix,
+        ...(machine.family === 'coil' && machine.mostAtOnce ? { mostAtOnce: machine.mostAtOnce } : {}),
+      })
+      const { family } = machine
+      return {
+        assessed: { family, pointIndex, machine, assessment },
+        findings: coilFindings(brief, assessment),
+      }
+    }
+    default:
+      return null
+  }
+}
+
+/** What the machines upstream of the detectors take out at one point, in the order of the line-up. */
+export function assessRemovals(
+  brief: Brief,
+  pointIndex: number,
+  line: readonly LinedUp[],
+): RemovalAssessment[] {
+  const point = brief.points[pointIndex]!
+  return line.flatMap(({ machine }) =>
+    isRemoval(machine)
+      ? [
+          removal({
+            machine,
+            point,
+            contaminants: brief.contaminants,
+            prefix: `p${pointIndex}.${machine.id}`,
+          }),
+        ]
+      : [],
+  )
+}
+
+const isRemoval = (machine: Machine): machine is RemovalMachine => !DETECTOR_FAMILIES.includes(machine.family)

@@ -1,0 +1,39 @@
+import type { Finding, Meets, Verdict } from '../../contract/index.ts'
+
+/** How a size stands to the size to find; see the contract's table. All mm; null: not findable. */
+export function meetsOf(
+  bestMm: number | null,
+  expectedMm: number | null,
+  cautiousMm: number | null,
+  mustFindMm: number | null,
+): Meets {
+  if (bestMm === null) return 'cannot'
+  if (mustFindMm === null) return 'open'
+  if (expectedMm === null || expectedMm > mustFindMm) return 'no'
+  return cautiousMm === null || cautiousMm > mustFindMm ? 'maybe' : 'yes'
+}
+
+/** Findings with a verdict's worth of knowledge: what a verdict looks at. */
+export type Met = Pick<Finding, 'meets'>
+
+/** Every size is met at the cautious value. */
+export function meetsAll(findings: readonly Met[]): boolean {
+  return findings.length > 0 && findings.every((f) => f.meets === 'yes')
+}
+
+/** Some size is met, if only as expected. */
+export function isAnyMet(findings: readonly Met[]): boolean {
+  return findings.some(({ meets }) => meets === 'yes' || meets === 'maybe')
+}
+
+/**
+ * Verdict of one option, best fit apart (that needs the other options): not suitable when excluded or when
+ * nothing is met; worth a test when nothing is worse than maybe; conditional in between.
+ */
+export function verdictOf(findings: readonly Met[], excluded: boolean): Exclude<Verdict, 'best-fit'> {
+  if (excluded) return 'not-suitable'
+  const has = (meets: Meets) => findings.some((f) => f.meets === meets)
+  if (!isAnyMet(findings) && !has('open')) return 'not-suitable'
+  const nothingWorse = !has('no') && !has('cannot') && !has('open')
+  return nothingWorse ? 'worth-a-test' : 'conditional'
+}

@@ -1,0 +1,124 @@
+import { type FactDefinition, THRESHOLD } from '../facts/list/fact-definition.ts'
+import { factsIn } from '../facts/list/fact-list.ts'
+import { canonical, factOperand, isNumeric, type Leaf, leavesOf } from './condition.ts'
+import { namesIn } from './placeholders.ts'
+import type { BookRule, Rulebook } from './rule-schema.ts'
+import { type RuleScope, scopesOf } from './rule-scope.ts'
+
+/**
+ * Everything wrong with a rule book that can be seen without running it: unknown facts, units, sources or
+ * thresholds, bare numbers, comparisons across units, missing examples, two rules saying the same. Each line
+ * names file and rule and says what is allowed. Shapes, operators and empty groups are the schema's business.
+ */
+export function lintRulebook(book: Rulebook): readonly string[] {
+  const problems: string[] = []
+  for (const rule of book.rules) {
+    const say = (message: string) => problems.push(`${rule.file}: rule "${rule.id}": ${message}`)
+    for (const scope of scopesOf(rule)) lintFacts(book, rule, scope, say)
+    lintSources(book, rule, say)
+    for (const fires of [true, false]) {
+      if (!rule.examples.some((example) => example.fires === fires))
+        say(
+          `no example that ${fires ? 'fires' : 'does not fire'}; a rule needs at least one with "fires": ${fires}`,
+        )
+    }
+  }
+  for (const threshold of book.thresholds.values()) {
+    if (!book.sources.has(threshold.source))
+      problems.push(
+        `thresholds.json: "${threshold.id}": unknown source "${threshold.source}"; known: ${listed(book.sources.keys())}`,
+      )
+  }
+  return [...new Set([...problems, ...twins(book), ...idle(book)])]
+}
+
+type Say = (message: string) => void
+
+function lintFacts(book: Rulebook, rule: BookRule, scope: RuleScope, say: Say): void {
+  const facts = factsIn(scope)
+  const operand = (id: string): { unit: string; type: string } | undefined => {
+    const threshold = id.startsWith(THRESHOLD) ? book.thresholds.get(id.slice(THRESHOLD.length)) : undefined
+    return threshold ? { unit: threshold.unit, type: 'number' } : facts.get(id)
+  }
+  const unknown = (what: string, id: string) =>
+    say(
+      id.startsWith(THRESHOLD)
+        ? `${what} names the unknown threshold "${id}"; known: ${listed([...book.thresholds.keys()].map((key) => THRESHOLD + key))}`
+        : `${what} names the unknown fact "${id}" for ${scope}; known there: ${listed(facts.keys())}`,
+    )
+  for (const leaf of leavesOf(rule.conditions)) {
+    const left = facts.get(leaf.fact)
+    const other = factOperand(leaf.value)
+    const right = other === null ? undefined : operand(other)
+    if (!left) unknown('the condition', leaf.fact)
+    if (other !== null && !right) unknown('the condition', other)
+    const wrong = left && leafProblem(leaf, left, right)
+    if (wrong) say(`${leaf.fact} ${leaf.operator}: ${wrong}`)
+  }
+  for (const name of namesIn(rule.event.params.text)) if (!operand(name)) unknown('the text', name)
+}
+
+/** What is wrong with one comparison; only the first thing is said. */
+function leafProblem(
+  leaf: Leaf,
+  left: FactDefinition,
+  right: { unit: string; type: string } | undefined,
+): string | null {
+  if (left.type === 'number' && factOperand(leaf.value) === null)
+    return `a number is compared with {"fact": "${THRESHOLD}…"} or another fact, never with a bare value (${JSON.stringify(leaf.value)}); put it into thresholds.json with its source`
+  if (left.type !== 'number' && isNumeric(leaf.operator))
+    return `the fact is a ${left.type}; allowed: equal, notEqual${left.type === 'string' ? ', in, notIn' : ''}`
+  if (right && right.type !== left.type)
+    return `compares a ${left.type} with a ${right.type}; both sides must be alike`
+  if (right && right.unit !== left.unit)
+    return `compares "${left.unit}" with "${right.unit}"; both sides must have the same unit`
+  if (right) return null
+  const isList = leaf.operator === 'in' || leaf.operator === 'notIn'
+  if (isList !== Array.isArray(leaf.value))
+    return isList ? 'takes a list of words' : 'takes one value, not a list'
+  const words = [leaf.value].flat() as readonly unknown[]
+  if (words.some((word) => typeof word !== left.type))
+    return `the fact is a ${left.type}; ${JSON.stringify(leaf.value)} is not${left.type === 'boolean' ? '; allowed: true, false' : ''}`
+  const strange = left.values && words.find((word) => !left.values?.includes(word as string))
+  return strange === undefined
+    ? null
+    : `${JSON.stringify(strange)} is no value of it; allowed: ${listed(left.values ?? [])}`
+}
+
+function lintSources(book: Rulebook, rule: BookRule, say: Say): void {
+  for (const id of rule.sources)
+    if (!book.sources.has(id)) say(`unknown source "${id}"; known: ${listed(book.sources.keys())}`)
+}
+
+/** Two rules of one scope with the same conditions: one of them is too many. */
+function twins(book: Rulebook): string[] {
+  const seen = new Map<string, BookRule>()
+  const problems: string[] = []
+  for (const rule of book.rules) {
+    for (const scope of scopesOf(rule)) {
+      const key = `${scope} ${canonical(rule.conditions)}`
+      const first = seen.get(key)
+      if (first)
+        problems.push(
+          `${rule.file}: rule "${rule.id}": has the same conditions as "${first.id}" (${first.file}) for ${scope}; join them into one`,
+        )
+      else seen.set(key, rule)
+    }
+  }
+  return problems
+}
+
+/** Thresholds no rule looks at. */
+function idle(book: Rulebook): string[] {
+  const used = new Set(
+    book.rules.flatMap((rule) => [
+      ...leavesOf(rule.conditions).map((leaf) => factOperand(leaf.value) ?? ''),
+      ...namesIn(rule.event.params.text),
+    ]),
+  )
+  return [...book.thresholds.values()]
+    .filter(({ id }) => !used.has(THRESHOLD + id))
+    .map(({ id }) => `thresholds.json: "${id}": no rule compares with it; remove it or use it`)
+}
+
+const listed = (words: Iterable<string>) => [...words].join(', ')

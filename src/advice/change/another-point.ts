@@ -1,0 +1,38 @@
+import type { Advice, Brief, Option } from '../../contract/index.ts'
+import { entersBehind } from '../order/entry.ts'
+import { contaminantWords, wordList } from '../say/why-not.ts'
+
+type Points = readonly { readonly name: string; readonly options: readonly Option[] }[]
+type Change = Advice['changes'][number]
+
+/** Contaminants that a machine misses at one point and meets at another where they are in the food already. */
+function gained(brief: Brief, here: Option, there: Option, at: number): number[] {
+  return here.findings.flatMap(({ contaminant, meets, mustFindMm }) => {
+    const other = there.findings.find((f) => f.contaminant === contaminant)
+    const gains = mustFindMm !== null && meets !== 'yes' && other?.meets === 'yes'
+    return gains && entersBehind(brief, contaminant, at) !== true ? [contaminant] : []
+  })
+}
+
+/**
+ * The same machine at another inspection point of the brief, where that brings a missed size within reach.
+ * Nothing is computed anew: the advice has both points.
+ */
+export function changesOfPoint(brief: Brief, points: Points, option: Option, from: number): Change[] {
+  return points.flatMap(({ name, options }, to): Change[] => {
+    const there = options.find((o) => o.equipment === option.equipment)
+    if (to === from || !there || there.verdict === 'not-suitable') return []
+    const pieces = gained(brief, option, there, to)
+    if (pieces.length === 0) return []
+    const words = wordList(pieces.map((c) => contaminantWords(brief, c)))
+    const behind =
+      to < from ? '; what enters behind that point it does not see' : '; it is then found later in the flow'
+    return [
+      {
+        inputs: [{ path: `points.${from}`, from: points[from]!.name, to: name }],
+        effect: `${option.label} meets ${words} there${behind}`,
+        verified: true,
+      },
+    ]
+  })
+}

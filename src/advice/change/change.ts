@@ -1,0 +1,102 @@
+import type { Advice, Brief, Option } from '../../contract/index.ts'
+import { meetsAll } from '../assess/meets.ts'
+import { contaminantWords } from '../say/why-not.ts'
+import type { AdviseGiven } from './advise-given.ts'
+import { changesOfPoint } from './another-point.ts'
+import { changesFor, type Found, type Named, sizeOf, trialOf } from './change-search.ts'
+import { blockingPairs, type Pair } from './change-targets.ts'
+import { type Move, moved } from './lever.ts'
+import { Allowance, workOf } from './work.ts'
+
+export type { Named } from './change-search.ts'
+
+/** Changes shown at most, pairs of machine and contaminant looked into, and work allowed. */
+const MOST_CHANGES = 5
+const MOST_PAIRS = 4
+const MOST_WORK = 40
+
+/** How much moving a machine to another point counts beside the logarithm of a factor (judgement). */
+const OTHER_POINT = 0.4
+
+interface Shown {
+  readonly size: number
+  readonly change: Advice['changes'][number]
+}
+
+/** A size to find is the same change whichever machine it was found with. */
+const kindOf = ({ moves, pair }: Found) => {
+  const ofSize = moves[0]!.path.startsWith('contaminants')
+  return `${moves.map(({ path }) => path).join()} ${pair.contaminant} ${ofSize ? '' : pair.option.equipment}`
+}
+
+/**
+ * Up to five smallest changes of what a person can act on that bring a missed size within reach: the same
+ * machine at another point of the brief, or a lever of its own point found through physics and rules. Each is
+ * run again with everything the machine must find before it is shown, and shown only if nothing met is lost.
+ * `machineOf` gives the machine of an option as the brief names it; `tryOut` is the quicker advice for trials,
+ * `advise` the whole one that verifies.
+ */
+export async function whatWouldChange(
+  brief: Brief,
+  points: Advice['points'],
+  unmet: Advice['combination']['unmet'],
+  machineOf: (equipment: string) => Named,
+  advise: AdviseGiven,
+  tryOut: AdviseGiven,
+): Promise<Pick<Advice, 'changes' | 'changesNote'>> {
+  const allowance = new Allowance(MOST_WORK)
+  const all = blockingPairs(brief, points, unmet)
+  const pairs = all.slice(0, MOST_PAIRS)
+  const found: Found[] = []
+  for (const pair of pairs)
+    found.push(...(await changesFor(brief, pair, machineOf(pair.option.equipment), tryOut, allowance)))
+  found.sort((a, b) => sizeOf(a.moves) - sizeOf(b.moves))
+
+  /** The option after the moves, with everything it must find; null where the size is missed or another lost. */
+  const after = async ({ option: before, point, contaminant }: Pair, moves: readonly Move[]) => {
+    const named = machineOf(before.equipment)
+    if (!allowance.take(workOf(named.machine.family, brief.contaminants.length))) return null
+    const again = await advise({ ...moved(brief.given, moves), equipment: [named.given], quotes: [] })
+    const option = again?.points[point]?.options[0]
+    const lost = before.findings.some((f, i) => f.meets === 'yes' && option?.findings[i]?.meets !== 'yes')
+    return trialOf(option, contaminant).met && !lost ? option! : null
+  }
+
+  const shown: Shown[] = targetsOf(pairs).flatMap(({ option, point }) =>
+    changesOfPoint(brief, points, option, point).map((change) => ({ size: OTHER_POINT, change })),
+  )
+  const kinds = new Set<string>()
+  for (const one of found) {
+    if (shown.length > MOST_CHANGES || kinds.has(kindOf(one))) continue
+    for (const moves of one.moves === one.whole ? [one.moves] : [one.moves, one.whole]) {
+      const option = await after(one.pair, moves)
+      if (!option) continue
+      kinds.add(kindOf(one))
+      shown.push({ size: sizeOf(moves), change: changeOf(brief, one, moves, option) })
+      break
+    }
+  }
+  const changes = shown
+    .sort((a, b) => a.size - b.size)
+    .slice(0, MOST_CHANGES)
+    .map(({ change }) => change)
+  return { changes, changesNote: changes.length > 0 ? '' : noteOf(all, allowance.ranOut) }
+}
+
+/** Each machine at each point once. */
+function targetsOf(pairs: readonly Pair[]): Pair[] {
+  return [...new Map(pairs.map((pair) => [`${pair.point} ${pair.option.equipment}`, pair])).values()]
+}
+
+function changeOf(brief: Brief, { pair, words }: Found, moves: readonly Move[], option: Option) {
+  const more = meetsAll(option.findings) ? ', and with it every size you must find' : ''
+  const effect = `${option.label} then meets ${contaminantWords(brief, pair.contaminant)}${more} (${words})`
+  return { inputs: [...moves], effect, verified: true }
+}
+
+function noteOf(pairs: readonly Pair[], ranOut: boolean): string {
+  if (pairs.length === 0) return 'Nothing is missed that a change of the line could bring within reach.'
+  const tried =
+    'No change of bed depth with belt speed, opening, pipe, packaging, false rejects, size to find or inspection point within reason brings a missed size within reach'
+  return ranOut ? `${tried}, as far as the search went.` : `${tried}.`
+}

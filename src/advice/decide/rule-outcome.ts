@@ -1,0 +1,103 @@
+import type { ConditionTrace, Fact, Reason, RuleTrace, Truth } from '../../contract/index.ts'
+import { factOperand, leavesOf } from '../book/condition.ts'
+import { fillText } from '../book/placeholders.ts'
+import type { BookRule, Rulebook } from '../book/rule-schema.ts'
+import { type RuleScope, scopesOf } from '../book/rule-scope.ts'
+import { THRESHOLD } from '../facts/list/fact-definition.ts'
+import { FACTS } from '../facts/list/fact-list.ts'
+import { decisiveLeaves } from './decisive.ts'
+import { explain, type Known } from './explain.ts'
+
+/** What became of one rule: outcome, the explainer's tree, and the words for a reader. */
+export interface RuleOutcome {
+  readonly rule: string
+  readonly title: string
+  readonly scope: RuleScope
+  readonly type: Reason['type']
+  readonly outcome: RuleTrace['outcome']
+  readonly truth: Truth
+  /** Filled with this run's values when the rule fired, else empty. */
+  readonly text: string
+  readonly because: string
+  readonly exception: string
+  readonly evidence: Reason['evidence']
+  /** Sources of the rule, then of the thresholds it compares with, each once. */
+  readonly sources: readonly string[]
+  readonly book: string
+  readonly conditions: ConditionTrace
+  /** Paths into `conditions` of the leaves that settle it; of an unknown rule, of the values that are missing. */
+  readonly decisive: readonly string[]
+}
+
+/** Rules of a book that are asked in a scope, by id. */
+export const rulesIn = (book: Rulebook, scope: RuleScope): readonly BookRule[] =>
+  book.rules.filter((rule) => scopesOf(rule).includes(scope))
+
+/**
+ * Outcome of every rule of a scope by the explainer alone: synchronous and fast, for searching what would
+ * change an advice. A rule whose truth hangs on a value nobody knows (null) is unknown; one that hangs on a
+ * fact this scope does not have (left out) is not applicable.
+ */
+export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fact[]): readonly RuleOutcome[] {
+  const known = factMap(facts)
+  const lookUp = (id: string): Known | undefined => thresholdAt(book, id) ?? known.get(id) ?? nameOnly(id)
+  return rulesIn(book, scope).map((rule): RuleOutcome => {
+    const conditions = explain(rule.conditions, lookUp)
+    const outcome = OUTCOME_OF[conditions.truth]
+    return {
+      rule: rule.id,
+      title: rule.title,
+      scope,
+      type: rule.event.type,
+      outcome,
+      truth: conditions.truth,
+      text: outcome === 'fired' ? fillText(rule.event.params.text, lookUp) : '',
+      because: rule.because,
+      exception: rule.exception,
+      evidence: rule.evidence,
+      sources: sourcesOf(book, rule),
+      book: rule.book,
+      conditions,
+      decisive: decisiveLeaves(conditions),
+    }
+  })
+}
+
+const OUTCOME_OF: Readonly<Record<Truth, RuleTrace['outcome']>> = {
+  true: 'fired',
+  false: 'not-fired',
+  unknown: 'unknown',
+  'not-applicable': 'not-applicable',
+}
+
+function sourcesOf(book: Rulebook, rule: BookRule): readonly string[] {
+  const thresholds = leavesOf(rule.conditions).flatMap((leaf) => {
+    const id = factOperand(leaf.value)
+    return id?.startsWith(THRESHOLD) ? (book.thresholds.get(id.slice(THRESHOLD.length)) ?? []) : []
+  })
+  return [...new Set([...rule.sources, ...thresholds.map((threshold) => threshold.source)])]
+}
+
+const thresholdAt = (book: Rulebook, id: string): Known | undefined =>
+  id.startsWith(THRESHOLD) ? book.thresholds.get(id.slice(THRESHOLD.length)) : undefined
+
+/** A fact that this scope does not have still has a name in the trace. */
+function nameOnly(id: string): Known | undefined {
+  const definition = FACTS.get(id)
+  return definition && { value: null, unit: definition.unit, label: definition.label, absent: true }
+}
+
+/** Facts by id; each must be in the fact list, of its declared type, finite, and given once. */
+function factMap(facts: readonly Fact[]): ReadonlyMap<string, Fact> {
+  const known = new Map<string, Fact>()
+  for (const fact of facts) {
+    const type = FACTS.get(fact.id)?.type
+    if (type === undefined) throw new Error(`fact "${fact.id}" is not in the fact list`)
+    if (known.has(fact.id)) throw new Error(`fact "${fact.id}" was given twice`)
+    const typed = fact.value === null || typeof fact.value === type
+    if (!typed || (typeof fact.value === 'number' && !Number.isFinite(fact.value)))
+      throw new Error(`fact "${fact.id}" must be a finite ${type} or null; ${String(fact.value)} was given`)
+    known.set(fact.id, fact)
+  }
+  return known
+}

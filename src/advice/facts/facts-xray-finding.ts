@@ -1,0 +1,38 @@
+import type { Brief, Calculation, XrayMachine } from '../../contract/index.ts'
+import type { XrayAssessment, XrayFinding } from '../../xray/assessment.ts'
+import { type FactSheet, FactWriter } from './fact-sheet.ts'
+import { writeSizes } from './facts-sizes.ts'
+
+/** Facts of one contaminant in front of one x-ray machine; none where the physics found nothing to compute. */
+export function factsForXrayFinding(
+  brief: Brief,
+  pointIndex: number,
+  machine: XrayMachine,
+  assessment: XrayAssessment,
+  contaminant: number,
+): FactSheet {
+  const write = new FactWriter(`point ${pointIndex}, ${machine.id}, contaminant ${contaminant}`, brief)
+  const finding = assessment.findings.find((one) => one.contaminant === contaminant)
+  if (finding) writeFinding(write, finding, assessment.calculations)
+  return write.sheet()
+}
+
+function writeFinding(write: FactWriter, finding: XrayFinding, calculations: readonly Calculation[]): void {
+  const base = finding.calculation.slice(0, finding.calculation.lastIndexOf('.') + 1)
+  const say = (id: string, value: string | number | boolean, name = 'expected') => {
+    const calculation = calculations.find((one) => one.id === base + name)?.id ?? finding.calculation
+    write.computed(id, value, calculation)
+  }
+  writeSizes(say, finding)
+  say('finding.looksLikeVoid', finding.looksLikeVoid, 'contrast')
+  say('finding.contrast', finding.contrast, 'contrast')
+  say('finding.photonPct', 100 * finding.noise.photon, 'detectability')
+  say('finding.electronicsPct', 100 * finding.noise.electronics, 'detectability')
+  say('finding.grainPct', 100 * finding.noise.grain, 'detectability')
+  say('finding.unevennessPct', 100 * finding.noise.unevenness, 'detectability')
+  say('finding.packagingPct', 100 * finding.noise.packaging, 'detectability')
+  const weak = finding.zones.filter((zone) => zone.state !== 'findable')
+  say('finding.blindZones', weak.filter((zone) => zone.state === 'blind').length)
+  say('finding.weakZones', weak.length)
+  say('finding.weakZoneNames', weak.map((zone) => `${zone.name} (${zone.state})`).join(', '))
+}

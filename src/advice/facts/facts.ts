@@ -1,0 +1,81 @@
+import type { Brief, Point } from '../../contract/index.ts'
+import { type FactSheet, FactWriter } from './fact-sheet.ts'
+import { writeFlow } from './facts-flow.ts'
+import { writeFood } from './facts-food.ts'
+import { writePack } from './facts-pack.ts'
+import { countMetals } from './kinds/contaminant-metal.ts'
+import type { Materials } from './kinds/pack-kind.ts'
+import { bringsMetal } from './kinds/pack-metal.ts'
+import { isFish, isMeatOrPoultry, saysOrganic } from './kinds/regulated-foods.ts'
+
+export { factsForContaminant } from './facts-contaminant.ts'
+
+/** Facts that hold for the whole brief. */
+export function factsForBrief(brief: Brief, materials: Materials): FactSheet {
+  const write = new FactWriter('brief', brief)
+  const { contaminants, points, labelClaims } = brief
+  write.fromBrief('brief.market', brief.market, 'market')
+  write.fromBrief('brief.consumer', brief.consumer, 'consumer')
+  write.fromBrief('brief.readyToEat', brief.readyToEat, 'readyToEat')
+  write.fromBrief('brief.pointCount', points.length, 'points')
+  write.computed('brief.openPoints', points.filter((point) => !bringsMetal(point, materials)).length)
+  const count = countMetals(contaminants)
+  write.computed('brief.metals', count.metals)
+  write.computed('brief.ferrousMetals', count.ferrous)
+  write.computed('brief.plainMetals', count.plain)
+  write.computed('brief.austeniticMetals', count.austenitic)
+  write.computed('brief.nonMetals', count.others)
+  write.computed('brief.wires', contaminants.filter(({ shape }) => shape === 'wire').length)
+  write.computed('brief.sizesAsked', contaminants.filter(({ mustFindMm }) => mustFindMm !== null).length)
+  const { food } = brief.given.product
+  write.computed('brief.meatOrPoultry', isMeatOrPoultry(food))
+  write.computed('brief.fish', isFish(food))
+  write.computed('brief.saysOrganic', saysOrganic(labelClaims))
+  writeSteps(write, brief)
+  return write.sheet()
+}
+
+/** Facts of the steps of the flow; none where the brief tells of no flow. */
+function writeSteps(write: FactWriter, brief: Brief): void {
+  const steps = brief.given.flow ?? []
+  if (steps.length === 0) return
+  const open = steps.filter((step) => (step.entersHere ?? []).length > 0 && !step.upstreamControl)
+  write.computed('brief.reworkSteps', steps.filter((step) => step.rework === true).length)
+  write.computed('brief.openSteps', open.length)
+  write.computed('brief.openStepNames', open.map(({ step }) => step).join(', '))
+}
+
+/** Facts of one inspection point: its food, its pack and its flow. */
+export function factsForPoint(brief: Brief, index: number, materials: Materials): FactSheet {
+  const point = pointAt(brief, index)
+  const write = new FactWriter(`point ${index}`, brief)
+  const from = (id: string, key: keyof Point) =>
+    write.fromBrief(id, point[key] as string | number | null, `points.${index}.${key}`)
+  from('point.name', 'name')
+  from('point.stage', 'stage')
+  from('point.heightMm', 'heightMm')
+  from('point.widthMm', 'widthMm')
+  from('point.lengthMm', 'lengthMm')
+  from('point.outline', 'outline')
+  from('point.speedMPerMin', 'speedMPerMin')
+  from('point.kgPerHour', 'kgPerHour')
+  from('point.lanes', 'lanes')
+  from('point.hoursPerDay', 'hoursPerDay')
+  from('point.checkIntervalMin', 'checkIntervalMin')
+  write.computed('point.checkIntervalGiven', point.checkIntervalMin !== null)
+  if (point.stage === 'free-fall') write.computed('point.fallHeightGiven', point.fallHeightMm !== null)
+  writeFood(write, point.product, index, materials)
+  if (point.stage === 'packed') {
+    from('point.massG', 'massG')
+    from('point.packsPerMin', 'packsPerMin')
+    writeFlow(write, point)
+  }
+  writePack(write, point, materials)
+  return write.sheet()
+}
+
+export function pointAt(brief: Brief, index: number): Point {
+  const point = brief.points[index]
+  if (!point) throw new Error(`no inspection point ${index}; the brief has 0 to ${brief.points.length - 1}`)
+  return point
+}

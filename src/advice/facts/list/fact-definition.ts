@@ -1,0 +1,51 @@
+import type { Family } from '../../../contract/index.ts'
+
+/**
+ * Where a fact holds. "brief": once. "point": per inspection point. "contaminant": per contaminant, without
+ * a machine. "option": per machine at a point. "finding": per machine, point and contaminant.
+ */
+export type FactScope = 'brief' | 'point' | 'contaminant' | 'option' | 'finding'
+
+/** One fact rules may speak about. Facts are flat, typed and constant during a run. */
+export interface FactDefinition {
+  readonly id: string
+  readonly label: string
+  readonly unit: Unit
+  readonly type: 'number' | 'boolean' | 'string'
+  readonly scope: FactScope
+  /** Closed list of words a string fact can take; missing means any text. */
+  readonly values?: readonly string[]
+  /** Families that have this fact; missing means every family. */
+  readonly families?: readonly Family[]
+}
+
+/** Units facts and thresholds may carry; '' is a plain number, a word or a yes/no. */
+export const UNITS = [
+  '',
+  'mm',
+  'µm',
+  '%',
+  'g',
+  'g/cm³',
+  'kg/h',
+  'm/min',
+  'm/s',
+  'per minute',
+  'per day',
+  'kV',
+  'mA',
+  'keV',
+  'degrees',
+  'kHz',
+  'S/m',
+  'S',
+  'mg/kg',
+  'h',
+  'min',
+  'lines/s',
+  '°C',
+] as const
+export type Unit = (typeof UNITS)[number]
+
+/** Prefix under which a condition or a text names a threshold of the rule book. */
+export const THRESHOLD = 'threshold.'

@@ -1,0 +1,134 @@
+import type {
+  Advice,
+  Brief,
+  Contaminant,
+  ContaminantInput,
+  FragmentAnswer,
+  FragmentOption,
+  Option,
+} from '../../contract/index.ts'
+import { materials } from '../../reference/index.ts'
+import { asItRuns } from '../assess/as-it-runs.ts'
+import type { AdviseGiven } from '../change/advise-given.ts'
+import { independenceWords, type Placed } from '../say/independence.ts'
+import { orderable } from '../say/parting-words.ts'
+import { contaminantWords } from '../say/why-not.ts'
+import { becauseOf, fragmentSummary, inPacks, QUESTIONS, settingsText } from './fragment-words.ts'
+
+/** Advice on the piece alone at one point, every machine held at the settings it runs at. */
+async function adviceAt(
+  brief: Brief,
+  point: number,
+  options: readonly Option[],
+  removals: readonly string[],
+  given: ContaminantInput,
+  advise: AdviseGiven,
+): Promise<Advice['points'][number]> {
+  const machines = options.flatMap((option) => asItRuns(brief, point, option) ?? [])
+  const described = (id: string) => brief.equipment.find((m) => typeof m !== 'string' && m.id === id) ?? id
+  const advice = await advise({
+    ...brief.given,
+    points: [brief.given.points[point]!],
+    contaminants: [given],
+    quotes: [],
+    equipment: [...machines, ...removals.map(described)],
+  })
+  return advice?.points[0] ?? { name: '', options: [], removals: [], contrasts: [], closeCall: null }
+}
+
+/** Effects that say something of the chance; what a rule asks for or where it sends one comes too late here. */
+const SPEAKS: readonly Option['reasons'][number]['type'][] = ['excludes', 'weakens', 'favours', 'warns']
+
+function optionOf(brief: Brief, option: Option, sizeMm: number): FragmentOption {
+  const finding = option.findings[0]!
+  const exclusion = orderable(option).excluded
+    ? option.reasons.find((r) => r.type === 'excludes' && r.contaminant === null)
+    : undefined
+  return {
+    equipment: option.equipment,
+    label: option.label,
+    installed: brief.equipment.length > 0,
+    excluded: exclusion?.text ?? '',
+    settings: settingsText(option),
+    chance: finding.chanceAtMustFind ?? (finding.meets === 'cannot' ? 0 : null),
+    chanceAnyOrientation: finding.chanceAnyOrientation,
+    meets: finding.meets,
+    bestMm: finding.bestMm,
+    expectedMm: finding.expectedMm,
+    cautiousMm: finding.cautiousMm,
+    because: becauseOf(finding, sizeMm),
+    rules: option.reasons
+      .filter((r) => r.contaminant === 0 && SPEAKS.includes(r.type))
+      .map(({ rule, title, text }) => ({ rule, title, text })),
+    zones: finding.zones.filter((zone) => zone.state !== 'findable'),
+  }
+}
+
+/** All machines of the line in a row: from all misses alike to all misses independent. */
+function togetherOf(
+  brief: Brief,
+  piece: Contaminant,
+  uses: readonly (Placed & { readonly chance: number; readonly equipment: string })[],
+): FragmentAnswer['together'] {
+  if (uses.length < 2) return null
+  const atLeast = Math.max(...uses.map(({ chance }) => chance))
+  const atMost = 1 - uses.reduce((miss, { chance }) => miss * (1 - chance), 1)
+  const words = independenceWords({ ...brief, contaminants: [piece] }, uses)
+  return {
+    uses: uses.map(({ point, equipment }) => ({ point: brief.points[point]!.name, equipment })),
+    atLeast,
+    atMost,
+    because: `At least one of them finds it ${inPacks(atLeast)} if all miss the same pieces, ${inPacks(atMost)} if their misses had nothing to do with each other; the truth lies between. ${words}`,
+  }
+}
+
+/**
+ * Would we have found this? The chance of finding a piece of this size at every point and machine of the
+ * brief, each machine at the settings it runs at for the brief's own contaminants, with what the chance rests
+ * on. The machines taken together are those named in the brief, else those of its combination.
+ */
+export async function wouldHaveFound(
+  brief: Brief,
+  piece: Contaminant,
+  given: ContaminantInput,
+  advise: AdviseGiven,
+): Promise<FragmentAnswer> {
+  const line = await advise(brief.given)
+  if (!line) throw new Error('the brief of a parsed fragment was refused')
+  const alone: Brief = { ...brief, contaminants: [piece] }
+  const sizeMm = piece.mustFindMm!
+  const points: FragmentAnswer['points'] = []
+  const placed: (Placed & { chance: number; equipment: string })[] = []
+  for (const [at, { name, options, removals }] of line.points.entries()) {
+    const ranked = options.filter((option) => option.rank !== null)
+    const upstream = [...new Set(removals.map(({ equipment }) => equipment))]
+    const there = await adviceAt(brief, at, ranked, upstream, given, advise)
+    const found = there.options.map((option) => optionOf(brief, option, sizeMm))
+    const used = (id: string) =>
+      brief.equipment.length > 0 ||
+      line.combination.uses.some((use) => use.point === name && use.equipment === id)
+    for (const [i, { equipment, chance, excluded }] of found.entries())
+      if (used(equipment) && chance !== null && excluded === '')
+        placed.push({ point: at, option: there.options[i]!, chance, equipment })
+    const behind = line.combination.stillEnters[at]?.text ?? ''
+    points.push({ name, options: found, removals: there.removals, stillEnters: behind })
+  }
+  const words = `${contaminantWords(alone, 0)}, ${sizeMm} mm ${piece.shape === 'sphere' ? 'across' : 'thick'}`
+  return {
+    fragment: {
+      material: piece.material,
+      label: materials.get(piece.material)?.label ?? piece.material,
+      shape: piece.shape,
+      sizeMm,
+      lengthMm: piece.lengthMm,
+      faceMm2: piece.faceMm2,
+      placement: piece.placement,
+    },
+    summary: fragmentSummary(brief, words.charAt(0).toUpperCase() + words.slice(1), points),
+    points,
+    together: togetherOf(brief, piece, placed),
+    questions: [...QUESTIONS],
+    cautions: line.cautions.filter(({ sources }) => sources.length === 0),
+    versions: line.versions,
+  }
+}

@@ -1,0 +1,43 @@
+import type { Brief, Reason, RuleTrace } from '../../contract/index.ts'
+import type { PlacedOutcome } from '../decide/judge.ts'
+
+/** Where a rule was asked and which rule: "p1.xray-dual.c0.rule-id", "c0.rule-id" on the brief. */
+export const traceKey = (outcome: Pick<PlacedOutcome, 'pointIndex' | 'equipment' | 'contaminant' | 'rule'>) =>
+  [
+    ...(outcome.pointIndex === null ? [] : [`p${outcome.pointIndex}`]),
+    ...(outcome.equipment === null ? [] : [outcome.equipment]),
+    ...(outcome.contaminant === null ? [] : [`c${outcome.contaminant}`]),
+    outcome.rule,
+  ].join('.')
+
+/** A rule's outcome as the trace keeps it: where it was asked, what came out, the evaluated tree. */
+export const toRuleTrace = (outcome: PlacedOutcome, brief: Brief): RuleTrace => ({
+  key: traceKey(outcome),
+  id: outcome.rule,
+  title: outcome.title,
+  type: outcome.type,
+  book: outcome.book,
+  equipment: outcome.equipment ?? '',
+  point: outcome.pointIndex === null ? '' : (brief.points[outcome.pointIndex]?.name ?? ''),
+  contaminant: outcome.contaminant,
+  outcome: outcome.outcome,
+  conditions: outcome.conditions,
+  decisive: [...outcome.decisive],
+})
+
+/** A fired rule as a reason of an option; `decisive` when the verdict would differ without it. */
+export const toReason = (outcome: PlacedOutcome, decisive: boolean): Reason => ({
+  rule: outcome.rule,
+  type: outcome.type,
+  text: outcome.text,
+  because: outcome.because,
+  truth: outcome.truth,
+  decisive,
+  trace: traceKey(outcome),
+  evidence: outcome.evidence,
+  sources: [...outcome.sources],
+  book: outcome.book,
+  title: outcome.title,
+  exception: outcome.exception,
+  contaminant: outcome.contaminant,
+})

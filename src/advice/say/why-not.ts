@@ -1,0 +1,50 @@
+import type { Brief, Finding, WhyNot } from '../../contract/index.ts'
+import { materials } from '../../reference/index.ts'
+
+const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
+
+/** A contaminant in words: "quartz sphere", "316 wire 10 mm long". */
+export function contaminantWords(brief: Brief, index: number): string {
+  const c = brief.contaminants[index]!
+  const name = materials.get(c.material)?.label ?? c.material
+  if (c.shape === 'wire') return `${name} wire ${c.lengthMm} mm long`
+  if (c.shape === 'flake') return `${name} flake of ${c.faceMm2} mm²`
+  return `${name} sphere`
+}
+
+/** "a", "a and b", "a, b and c". */
+export function wordList(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+}
+
+/** The sizes an option misses, each with its gap to the size to find. */
+export function missedSizes(brief: Brief, findings: readonly Finding[]): WhyNot[] {
+  return findings.flatMap((f): WhyNot[] => {
+    if (f.meets === 'yes' || f.meets === 'open') return []
+    const name = contaminantWords(brief, f.contaminant)
+    const asked = f.mustFindMm
+    const size = (gapMm: number | null, text: string): WhyNot[] => [
+      { kind: 'size', contaminant: f.contaminant, gapMm, text },
+    ]
+    if (f.meets === 'cannot')
+      return size(null, `${name}: cannot be found at any size computed here. ${f.note}`)
+    if (f.expectedMm === null || asked === null) return size(null, `${name}: ${f.note}`)
+    if (f.meets === 'no') {
+      const gap = f.expectedMm - asked
+      return size(
+        gap,
+        `${name}: expected at ${mm(f.expectedMm)}, ${mm(gap)} above the ${mm(asked)} you must find.`,
+      )
+    }
+    if (f.cautiousMm === null)
+      return size(
+        null,
+        `${name}: expected at ${mm(f.expectedMm)}, but no size can be promised under unfavourable assumptions.`,
+      )
+    const gap = f.cautiousMm - asked
+    return size(
+      gap,
+      `${name}: expected at ${mm(f.expectedMm)}, but promise no better than ${mm(f.cautiousMm)}, ${mm(gap)} above the ${mm(asked)} you must find.`,
+    )
+  })
+}

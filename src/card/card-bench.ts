@@ -1,0 +1,64 @@
+import { assessDetector } from '../advice/assess/assess-machine.ts'
+import { lineUp } from '../advice/assess/line-up.ts'
+import type { Brief, Point, XrayMachine } from '../contract/index.ts'
+import type { Refusal } from '../xray/assessment.ts'
+import { buildOf } from '../xray/beam/exposure.ts'
+import { settingAt } from '../xray/beam/settings.ts'
+import { type ExposedPack, exposePack } from '../xray/image/pack/exposed-pack.ts'
+
+/** What was asked for cannot be: the message says what was given and what is allowed. */
+export class CardError extends Error {}
+
+/** An x-ray machine set up before a point, with the sizes expected of it. */
+export interface Bench {
+  readonly machine: XrayMachine
+  readonly exposed: ExposedPack
+  readonly expectedMm: readonly (number | null)[]
+  readonly leftOut: string
+}
+
+/** X-ray machines of a point, all or those named. Throws CardError where there are none. */
+export function xrayMachines(brief: Brief, point: Point, ids: readonly string[] | undefined): XrayMachine[] {
+  const all = lineUp(brief, point.stage).flatMap(({ machine }) =>
+    machine.family === 'xray' ? [machine] : [],
+  )
+  const known = all.map((machine) => machine.id)
+  for (const id of ids ?? []) {
+    if (!known.includes(id))
+      throw new CardError(
+        `${JSON.stringify(id)} is no x-ray machine of this point; it has ${known.join(', ') || 'none'}`,
+      )
+  }
+  if (all.length === 0)
+    throw new CardError(`no x-ray machine of this brief stands at "${point.name}"; a card needs one`)
+  return ids ? all.filter((machine) => ids.includes(machine.id)) : all
+}
+
+/** A machine set up before the point: its setting as the advice chooses it, or at the voltage asked for. */
+export function benchOf(brief: Brief, index: number, machine: XrayMachine, askedKV?: number): Bench {
+  const point = brief.points[index]!
+  const done = assessDetector(brief, index, { machine, ranked: true, burden: 0 })
+  if (done?.assessed.family !== 'xray') throw new Error(`${machine.id} was assessed as no x-ray machine`)
+  const { assessment } = done.assessed
+  const build = buildOf(machine)
+  const setting =
+    askedKV === undefined ? assessment.setting : settingAt(machine, build, askedKV, point.speedMPerMin)
+  const exposed = exposePack(machine, build, point, setting)
+  const dark = exposed.channels.count === 0 ? 'no radiation gets through this pack' : ''
+  return {
+    machine,
+    exposed,
+    expectedMm: assessment.findings.map((finding) => finding.expectedMm),
+    leftOut: assessment.refusals.map(refusalWords).join('; ') || dark,
+  }
+}
+
+function refusalWords({ id, given, allowed, unit }: Refusal): string {
+  const what =
+    id === 'too-wide'
+      ? 'the pack is too wide'
+      : id === 'too-high'
+        ? 'the pack is too high'
+        : 'the beam does not reach the edges'
+  return `${what}: ${Math.round(given)} ${unit}, at most ${Math.round(allowed)} ${unit}`
+}

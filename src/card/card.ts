@@ -1,0 +1,198 @@
+import { encodePng } from '../charts/png.ts'
+import type { Brief, Placement } from '../contract/index.ts'
+import { type CardRow, placementWords, rowWords } from '../xray/image/card/card-layout.ts'
+import type { CardRun } from '../xray/image/card/card-run.ts'
+import { cardSizes } from '../xray/image/card/card-sizes.ts'
+import type { PictureKind, ReadSheet } from '../xray/image/card/machine-card.ts'
+import { type CardPacks, cardPacks, runCard } from '../xray/image/card/test-card.ts'
+import { PRACTICE } from '../xray/observer/practice.ts'
+import { type Bench, benchOf, CardError, xrayMachines } from './card-bench.ts'
+
+export { CardError, type CardRun }
+
+export interface CardOptions {
+  /** Whole number; the same seed gives the same bytes. 1 unless given. */
+  readonly seed?: number
+  /** Index of the inspection point; the first unless given. */
+  readonly point?: number
+  /** X-ray machines by id; every one of the point unless given. */
+  readonly equipment?: readonly string[]
+  /** Sizes per contaminant, mm; null or missing: the usual card. */
+  readonly sizesMm?: readonly (readonly number[] | null)[]
+  /** Where the pieces lie; as each contaminant of the brief says unless given. */
+  readonly placement?: Placement
+  /** Tube voltage by machine id, kV; chosen as for the advice unless given. The current follows from it. */
+  readonly kV?: Readonly<Record<string, number>>
+  /** Marks for found, missed and false alarms on the pictures; true unless given. */
+  readonly marks?: boolean
+  /** Packs the card is run on; pictures and counts show the first. 1 unless given. */
+  readonly runs?: number
+  /** Packs without pieces, run as well. 0 unless given. */
+  readonly cleanPacks?: number
+}
+
+export interface CardPicture {
+  /** File name without ending: machine, kind, sheet. */
+  readonly name: string
+  readonly kind: PictureKind
+  readonly sheet: number
+  /** What the picture shows, for readers who do not see it. */
+  readonly alt: string
+  readonly widthPx: number
+  readonly heightPx: number
+  readonly png: Uint8Array
+}
+
+export interface CardMachine {
+  readonly equipment: string
+  readonly label: string
+  /** Why the machine was left out; empty when it was run. */
+  readonly leftOut: string
+  readonly kV: number | null
+  readonly mA: number | null
+  readonly objectPixelMm: number | null
+  /** Standard deviations of the noise an answer must exceed, on the last sheet. */
+  readonly threshold: number | null
+  readonly filters: number
+  readonly pieces: number
+  readonly found: number
+  readonly falseAlarms: number
+  readonly pictures: readonly CardPicture[]
+  readonly runs: readonly CardRun[]
+}
+
+export interface Card {
+  readonly simulated: true
+  readonly title: string
+  readonly seed: number
+  readonly point: { readonly index: number; readonly name: string }
+  readonly rows: readonly { readonly words: string; readonly sizesMm: readonly number[] }[]
+  readonly machines: readonly CardMachine[]
+  readonly notes: readonly string[]
+}
+
+const NOTES: readonly string[] = [
+  'Simulated: drawn and read by calculation. Nothing was x-rayed; a test on the real product decides.',
+  'Found and missed are counted from the picture: filters in the noise measured on the picture itself.',
+  'Not drawn: scatter, folds, seams and clips, charge sharing, belt joins, operator error.',
+  'A card on the pack flatters light plastics: inside, a piece no denser than the food looks like a void.',
+  'The threshold takes the noise for Gaussian. In coarse grain, pieces of food that lie on one another give more false alarms than it allows; a machine would be set blunter until they stop.',
+]
+
+/** Simulated test cards of a brief: the same packs and pieces before every x-ray machine of one point. */
+export function cardOf(brief: Brief, options: CardOptions = {}): Card {
+  const index = options.point ?? 0
+  const seed = options.seed ?? 1
+  const point = brief.points[index]
+  if (!point)
+    throw new CardError(`point ${index} was asked for; this brief has points 0 to ${brief.points.length - 1}`)
+  const asked: Brief = options.placement
+    ? { ...brief, contaminants: brief.contaminants.map((c) => ({ ...c, placement: options.placement! })) }
+    : brief
+  const benches = xrayMachines(asked, point, options.equipment).map((m) =>
+    benchOf(asked, index, m, options.kV?.[m.id]),
+  )
+  const running = benches.filter((bench) => bench.leftOut === '')
+  const rows = asked.contaminants.map((what, c): CardRow => {
+    const own = options.sizesMm?.[c]
+    const usual = cardSizes(
+      what,
+      running.map((bench) => bench.expectedMm[c] ?? null),
+    )
+    return {
+      contaminant: c,
+      what,
+      placement: what.placement,
+      sizesMm: own ? [...own].sort((a, b) => a - b) : usual,
+    }
+  })
+  const packs = new Map<string, CardPacks>()
+  for (const { exposed } of running) {
+    const { beam } = exposed.build
+    const finest = Math.min(
+      ...running.filter((b) => b.exposed.build.beam === beam).map((b) => b.exposed.objectPixelMm),
+    )
+    if (!packs.has(beam)) packs.set(beam, cardPacks(point, beam, seed, rows, finest))
+  }
+  return {
+    simulated: true,
+    title: brief.title,
+    seed,
+    point: { index, name: point.name },
+    rows: rows.map((row) => ({ words: rowWords(row), sizesMm: row.sizesMm })),
+    machines: benches.map((bench) => machineCard(asked, bench, packs.get(bench.exposed.build.beam), options)),
+    notes: [...NOTES, ...[...packs.values()].flatMap(leftOffNote)],
+  }
+}
+
+function leftOffNote({ leftOff, beam }: CardPacks): string[] {
+  const side = beam === 'down' ? 'from above' : 'from the side'
+  return leftOff > 0 ? [`${leftOff} pieces found no room on the packs seen ${side} and were left off.`] : []
+}
+
+function machineCard(
+  brief: Brief,
+  bench: Bench,
+  packs: CardPacks | undefined,
+  options: CardOptions,
+): CardMachine {
+  const { machine, exposed } = bench
+  const label = machine.label ?? machine.id
+  const setting = bench.leftOut === '' ? exposed.setting : null
+  const base = {
+    equipment: machine.id,
+    label,
+    kV: setting?.kV ?? null,
+    mA: setting?.mA ?? null,
+    objectPixelMm: setting ? exposed.objectPixelMm : null,
+  }
+  const none = { threshold: null, filters: 0, pieces: 0, found: 0, falseAlarms: 0, pictures: [], runs: [] }
+  if (bench.leftOut !== '' || !packs) return { ...base, ...none, leftOut: bench.leftOut }
+  if (packs.sheets.length === 0)
+    return { ...base, ...none, leftOut: 'no piece fits the part of this pack that is read' }
+  const { mA, kV } = exposed.setting
+  const settingWords = `${kV} kV ${mA.toFixed(1)} mA, pixel ${exposed.objectPixelMm.toFixed(2)} mm at the pack`
+  const countWords = (read: ReadSheet) => {
+    const { results, falseAlarms } = read.score
+    return `found ${results.filter((r) => r.found).length} of ${results.length}, false alarms ${falseAlarms.length}`
+  }
+  const done = runCard(exposed, packs, {
+    reading: {
+      gatheredWireMm: PRACTICE.gatheredWireMm,
+      compositionResidual: PRACTICE.compositionResidual,
+      falseRejectsPerPack: packs.point.falseRejectsPerPack,
+    },
+    runs: options.runs ?? 1,
+    cleanPacks: options.cleanPacks ?? 0,
+    marks: options.marks ?? true,
+    linesFor: (sheet, kind, read) => [
+      `Simulated radiograph, seed ${packs.seed}${packs.sheets.length > 1 ? `, pack ${sheet + 1} of ${packs.sheets.length}` : ''}`,
+      `${brief.title}, ${packs.point.name}, ${placementWords(packs.rows)}`,
+      `${label}, ${settingWords}, ${kind}`,
+      `${countWords(read)}, threshold ${read.reading.threshold.toFixed(1)} noise widths`,
+    ],
+  })
+  return {
+    ...base,
+    leftOut: '',
+    threshold: done.threshold,
+    filters: done.filters,
+    pieces: done.pieces,
+    found: done.found,
+    falseAlarms: done.falseAlarms,
+    runs: done.runs,
+    pictures: done.pictures.map(({ kind, canvas, sheet }) => ({
+      name: `${machine.id}-${kind.replaceAll(' ', '-')}-${sheet + 1}`,
+      kind,
+      sheet,
+      alt: `Simulated radiograph (${kind}) of ${brief.title} by ${label}, pack ${sheet + 1}; over all packs ${done.found} of ${done.pieces} pieces found, ${done.falseAlarms} false alarms.`,
+      widthPx: canvas.widthPx,
+      heightPx: canvas.heightPx,
+      png: encodePng({
+        ...canvas,
+        channels: 1,
+        text: { Title: `simulated, seed ${packs.seed}`, Software: 'gritwise' },
+      }),
+    })),
+  }
+}

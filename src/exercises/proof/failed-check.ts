@@ -1,0 +1,166 @@
+import { binomialAtMost } from '../../numerics/binomial.ts'
+import type { Exercise, Question } from '../exercise.ts'
+import { count } from '../numbers.ts'
+import type { Voice } from '../voice.ts'
+import { type HoldLine, packsToHold } from './hold-quantity.ts'
+
+const LINE: HoldLine = { packsPerMin: 80, checkIntervalMin: 60, reactMin: 5 }
+
+const choices = (words: Readonly<Record<string, string>>) =>
+  Object.entries(words).map(([id, text]) => ({ id, words: text }))
+
+function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
+  const held = packsToHold(line)
+  const since = line.packsPerMin * line.checkIntervalMin
+  const after = line.packsPerMin * line.reactMin
+  const lucky = 1 - binomialAtMost(1, 3, 0.5)
+  const facts = [
+    { words: 'Line', value: `${line.packsPerMin} packs a minute` },
+    { words: 'Last good check', value: `${line.checkIntervalMin} min ago` },
+    { words: 'Time to stop', value: `${line.reactMin} min` },
+  ]
+  const question = (
+    part: Pick<Question, 'situation' | 'ask' | 'outcome' | 'reason'> & {
+      readonly choices: Readonly<Record<string, string>>
+      readonly right: string
+    },
+  ): Question => ({
+    situation: part.situation,
+    facts,
+    ask: part.ask,
+    answer: { kind: 'choice', choices: choices(part.choices), right: part.right },
+    outcome: part.outcome,
+    reason: part.reason,
+    pictures: [],
+  })
+  return [
+    question({
+      situation: 'The test piece has just gone through the detector in a pack. It was not rejected.',
+      ask: 'What first?',
+      choices: {
+        again: 'Run the piece again',
+        stop: 'Stop the line',
+        call: 'Call maintenance and let the line run on',
+        note: 'Note it and wait for the next check',
+      },
+      right: 'stop',
+      outcome: `Stop. Every minute is ${count(line.packsPerMin)} packs more on hold.`,
+      reason: [
+        say(
+          'The check has failed, and the product now running is not controlled. Running the piece again comes later, and its result changes nothing about the first.',
+          'The check has failed. What runs now is not looked at by a machine you can trust.',
+        ),
+      ],
+    }),
+    question({
+      situation: 'The line stands.',
+      ask: 'How many packs are on hold?',
+      choices: {
+        none: 'None: the piece may have lain badly',
+        after: `${count(after)}: what came after the failed check`,
+        since: `${count(since)}: what was made between the checks`,
+        all: `${count(held)}: everything since the last good check, until the line stood`,
+      },
+      right: 'all',
+      outcome: `${count(held)} packs: ${line.packsPerMin} × (${line.checkIntervalMin} + ${line.reactMin}).`,
+      reason: [
+        say(
+          'The detector may have failed at any time since it was last seen to work.',
+          'Nobody knows when it went blind. So everything since the last good check is held.',
+        ),
+      ],
+    }),
+    question({
+      situation: 'Now the piece is run three times more. It is found twice and missed once.',
+      ask: 'What does that say?',
+      choices: {
+        fine: 'The machine is good again: go on',
+        lay: 'The piece lay badly the first time',
+        bad: 'Nothing good: it may find only every second piece',
+      },
+      right: lucky > 0.05 ? 'bad' : 'fine',
+      outcome: say(
+        `A detector that finds half the pieces finds two or more of three with a chance of ${share(lucky)}.`,
+        `A machine that finds only every second piece still finds two of three ${share(lucky)} times.`,
+      ),
+      reason: [
+        say(
+          'A few good runs after a bad one show next to nothing. Find the cause first.',
+          'Two good runs prove nothing. Find out what is wrong.',
+        ),
+      ],
+    }),
+    question({
+      situation: `Maintenance finds a loose cable. The machine is repaired. The ${count(held)} packs are waiting.`,
+      ask: 'What must come before they are inspected again?',
+      choices: {
+        nothing: 'Nothing: it is repaired',
+        proof: 'All test pieces, in the product, each place, each rejected and counted back',
+        one: 'The piece that failed, once',
+      },
+      right: 'proof',
+      outcome: 'The full check, signed, then the packs on hold, then the line.',
+      reason: [
+        say(
+          'A repair changes the machine. It is proved again with every piece, material and place of the check, the reject included; only a proved machine may judge the packs on hold.',
+          'A repaired machine must show again that it finds every test piece and throws it out. Only then may it judge the packs.',
+        ),
+      ],
+    }),
+    question({
+      situation: 'The packs on hold are run through the proved machine. One is rejected.',
+      ask: 'And that one?',
+      choices: {
+        again: 'Run it again; if it goes through, it is good',
+        open: 'Set it aside, locked; a named person opens it, finds the cause, writes it down',
+        bin: 'Throw it away unopened',
+      },
+      right: 'open',
+      outcome: 'It is opened by somebody named for it, and what is found is written down.',
+      reason: [
+        say(
+          'A piece found there tells what was missed, and where it comes from. Run again until it goes through, a pack with a piece will go through in the end.',
+          'If you run a pack often enough, it will go through in the end, piece and all.',
+        ),
+      ],
+    }),
+    question({
+      situation: 'The shift leader asks what is to be written down.',
+      ask: 'Which record is whole?',
+      choices: {
+        short: 'Machine repaired, line running, 14:20',
+        whole:
+          'Times, piece and place, packs held by code, cause, repair, proof, rejects and what was in them, who released',
+        hold: 'Packs held and released',
+      },
+      right: 'whole',
+      outcome: 'What happened, what was held, what was found, who decided: all with their times.',
+      reason: [
+        say(
+          'Who reads it in a year must be able to see that nothing doubtful was sold, without asking anybody.',
+          'Somebody who reads it next year must see that nothing doubtful was sold.',
+        ),
+      ],
+    }),
+  ]
+}
+
+/** The drill of a failed check on one line, against the clock. */
+export const failedCheckOn = (line: HoldLine, id = 'failed-check'): Exercise => ({
+  id,
+  title: () => 'The check has failed',
+  teaches: ({ say }) =>
+    say(
+      'Stop, hold, find the cause, prove, re-inspect, record: in this order, and quickly.',
+      'What to do when the test piece is not thrown out. In the right order, and fast.',
+    ),
+  timed: true,
+  count: 6,
+  rests: 'Order of steps: common practice, no source. Packs on hold and chances: computed.',
+  questions: (voice) => stepsOf(line, voice),
+})
+
+export const failedCheck = failedCheckOn(LINE)
+
+/** The pace of the practice line, for what goes by while somebody thinks. */
+export const DRILL_LINE = LINE

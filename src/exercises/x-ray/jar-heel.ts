@@ -1,0 +1,82 @@
+import type { Exercise } from '../exercise.ts'
+import { mm } from '../numbers.ts'
+import { withXray } from '../practice.ts'
+
+const jar = withXray(
+  {
+    product: { food: 'tomato_sauce' },
+    point: {
+      heightMm: 95,
+      widthMm: 68,
+      lengthMm: 68,
+      outline: 'cylinder',
+      parts: [
+        { material: 'glass_container', mm: 2.5, place: 'wall' },
+        { material: 'glass_container', mm: 4, place: 'base' },
+        { material: 'steel', mm: 0.17, place: 'closure' },
+      ],
+    },
+    contaminants: [{ material: 'glass_container' }],
+  },
+  'xray-side',
+)
+
+/** Glass in a glass jar: the places a side beam does not see into. */
+export const jarHeel: Exercise = {
+  id: 'jar-heel',
+  title: () => 'The heel of the jar',
+  teaches: ({ say }) =>
+    say(
+      'Where the glass turns, the beam runs through several walls at once; on the base it runs along the glass and sees nothing.',
+      'Glass lies best hidden where the jar itself is thickest.',
+    ),
+  timed: false,
+  count: 1,
+  rests: 'X-ray model; heel and shoulder taken as three times the wall (common practice says 3 to 10 times).',
+  questions: ({ say }) => {
+    const { assessment } = jar()
+    const [finding] = assessment.findings
+    const zones = finding!.zones
+    const middle = zones.find(({ name }) => name === 'body')
+    const choices = zones.filter(({ name }) => name !== 'closure')
+    const worst = choices.reduce((a, b) => ((b.sizeMm ?? 99) > (a.sizeMm ?? 99) ? b : a))
+    const heel = zones.find(({ name }) => name === 'heel')
+    return [
+      {
+        situation: say(
+          'A splinter of glass has fallen into a jar of sauce. The jar stands before an x-ray machine that looks from the side.',
+          'A bit of glass has fallen into a jar of sauce. An x-ray machine looks at the jar from the side.',
+        ),
+        facts: [
+          { words: 'Jar', value: 'glass, 68 mm wide, wall 2.5 mm, base 4 mm' },
+          { words: 'Machine', value: 'x-ray from the side, one view' },
+        ],
+        ask: say('Where is it hidden best?', 'Where can the glass hide best?'),
+        answer: {
+          kind: 'choice',
+          choices: choices.map(({ name }) => ({ id: name.replace(/\s/g, '-'), words: `The ${name}` })),
+          right: worst.name.replace(/\s/g, '-'),
+        },
+        outcome: `On the ${worst.name}: ${worst.sizeMm === null ? 'nothing is found there at any size computed' : mm(worst.sizeMm)}. In the body: ${mm(middle?.sizeMm ?? null)}.`,
+        reason: [
+          say(
+            `${worst.because.charAt(0).toUpperCase()}${worst.because.slice(1)}. In the heel the beam crosses about ${heel?.pathMm} mm of glass against ${middle?.pathMm} mm in the body, and the unevenness of the glass looks like the splinter itself: ${mm(heel?.sizeMm ?? null)} there.`,
+            'There the x-rays run through so much glass of the jar that a splinter makes no difference.',
+          ),
+          say(
+            'And heavy splinters sink. So a test piece belongs on the base and in the heel, a second view or a beam tilted down helps, and glass must be kept out before filling: turn and rinse the jar, remove jars around a breakage.',
+            'And glass sinks to the bottom. So test there, and above all keep glass out before filling.',
+          ),
+        ],
+        pictures: [
+          {
+            kind: 'bars',
+            title: 'Smallest piece of glass expected to be found, by place',
+            unit: 'mm',
+            bars: zones.map(({ name, sizeMm }) => ({ words: name, value: sizeMm, none: 'blind' })),
+          },
+        ],
+      },
+    ]
+  },
+}

@@ -1,0 +1,100 @@
+import type { Context } from 'hono'
+import { HTTPException } from 'hono/http-exception'
+import { type Card, CardError, type CardOptions, cardOf } from '../../card/card.ts'
+import type { Brief } from '../../contract/index.ts'
+
+/** A card and its pictures are worth a second or two of work; the pages about one card share it. */
+const KEPT = 6
+const kept = new Map<string, Card>()
+
+/** The card of a brief for what was asked; the last few are kept. */
+export function rememberedCard(brief: Brief, options: CardOptions): Card {
+  const key = JSON.stringify([brief.given, options])
+  const card = kept.get(key) ?? cardOf(brief, options)
+  kept.delete(key)
+  kept.set(key, card)
+  const oldest = kept.size > KEPT ? kept.keys().next().value : undefined
+  if (oldest !== undefined) kept.delete(oldest)
+  return card
+}
+
+function whole(c: Context, name: string, usual: number, most: number): number {
+  const given = c.req.query(name)
+  if (given === undefined || given === '') return usual
+  const value = Number(given)
+  if (!Number.isInteger(value) || value < 0 || value > most)
+    throw new HTTPException(422, {
+      message: `${name} must be a whole number from 0 to ${most}; ${JSON.stringify(given)} was given`,
+    })
+  return value
+}
+
+/** Tube voltages the spectrum model speaks of, kV; sizes a piece of a card may have, mm. */
+const VOLTAGES_KV = [20, 150] as const
+const SIZES_MM = [0.05, 50] as const
+const MOST_SIZES = 40
+
+function refuse(message: string): never {
+  throw new HTTPException(422, { message })
+}
+
+const within = (value: number, [from, to]: readonly [number, number]) => value >= from && value <= to
+
+/** "kv-<machine>": the voltage a person sets; empty: as chosen for the advice. */
+function askedVoltages(query: Readonly<Record<string, string>>): Record<string, number> {
+  const kV: Record<string, number> = {}
+  for (const [name, text] of Object.entries(query)) {
+    if (!name.startsWith('kv-') || text.trim() === '') continue
+    const value = Number(text.replace(',', '.'))
+    if (!within(value, VOLTAGES_KV))
+      refuse(`a tube voltage must be ${VOLTAGES_KV.join(' to ')} kV; ${JSON.stringify(text)} was given`)
+    kV[name.slice('kv-'.length)] = value
+  }
+  return kV
+}
+
+/** "sizes-<contaminant>": "2, 3, 4" in mm; empty: the usual card. */
+function askedSizes(query: Readonly<Record<string, string>>): (readonly number[] | null)[] {
+  const sizes: (readonly number[] | null)[] = []
+  for (const [name, text] of Object.entries(query)) {
+    const [, index] = /^sizes-(\d{1,2})$/.exec(name) ?? []
+    if (index === undefined || text.trim() === '') continue
+    const given = text
+      .split(/[;,\s]+/)
+      .filter(Boolean)
+      .map(Number)
+    if (given.length > MOST_SIZES || !given.every((mm) => within(mm, SIZES_MM)))
+      refuse(
+        `sizes of a card are at most ${MOST_SIZES} numbers from ${SIZES_MM.join(' to ')} mm, such as "2, 3, 4"; ${JSON.stringify(text)} was given`,
+      )
+    sizes[Number(index)] = given
+  }
+  return Array.from(sizes, (one) => one ?? null)
+}
+
+/** Seed, point, machines, placement, voltages and sizes as an address asks for them. */
+export function askedCard(c: Context): CardOptions {
+  const equipment = c.req.queries('machine') ?? []
+  const placement = c.req.query('placement')
+  const query = c.req.query()
+  const kV = askedVoltages(query)
+  const sizesMm = askedSizes(query)
+  return {
+    seed: whole(c, 'seed', 1, 999_999),
+    point: whole(c, 'point', 0, 11),
+    ...(equipment.length > 0 ? { equipment } : {}),
+    ...(placement === 'inside' || placement === 'outside' ? { placement } : {}),
+    ...(Object.keys(kV).length > 0 ? { kV } : {}),
+    ...(sizesMm.length > 0 ? { sizesMm } : {}),
+  }
+}
+
+/** The card asked for; what cannot be is answered in words, 422. */
+export function answerCard(brief: Brief, options: CardOptions): Card {
+  try {
+    return rememberedCard(brief, options)
+  } catch (error) {
+    if (error instanceof CardError) throw new HTTPException(422, { message: error.message })
+    throw error
+  }
+}

@@ -1,0 +1,151 @@
+import type { Contaminant, Placement } from '../../../contract/index.ts'
+import { materials } from '../../../reference/index.ts'
+import type { Random } from '../food/random.ts'
+import { halfExtents, type Piece } from '../pack/piece.ts'
+import { readDepthMm, type View } from '../pack/view.ts'
+
+/** One row of a test card: a contaminant and its sizes in ascending order. */
+export interface CardRow {
+  readonly contaminant: number
+  readonly what: Contaminant
+  readonly placement: Placement
+  readonly sizesMm: readonly number[]
+}
+
+/** Words printed over the place where a row (or its continuation) starts. */
+export interface RowCaption {
+  readonly text: string
+  readonly u: number
+  readonly v: number
+}
+
+/** A card laid on (or in) one pack. */
+export interface CardSheet {
+  readonly pieces: readonly Piece[]
+  readonly captions: readonly RowCaption[]
+}
+
+/** Room between neighbouring pieces of a row, mm: beyond the reach of a filter (judgement). */
+const GAP_MM = 7
+/** Room between the sizes of one row and the words of the next, mm. */
+const ROW_GAP_MM = 1.5
+/** Pieces stay so far inside the edge of what is read, mm. */
+const EDGE_MM = 1.5
+/** Pieces lie off their grid by up to so much, so that every place within a pixel occurs, mm. */
+const OFF_GRID_MM = 0.4
+const SCAN_MM = 0.5
+/** A line that holds fewer pieces than this is not begun (in a round pack), unless no line holds more. */
+const FEWEST_IN_LINE = 3
+/** More sheets than this are not drawn; what does not fit is left off the card and said. */
+export const MOST_SHEETS = 4
+
+/** "Stainless steel 316, wire 10 mm": what stands over a row. */
+export function rowWords({ what }: CardRow): string {
+  const label = materials.get(what.material)?.label ?? what.material
+  if (what.shape === 'wire') return `${label}, wire ${what.lengthMm} mm`
+  return what.shape === 'flake' ? `${label}, flake ${what.faceMm2} mm²` : `${label}, sphere`
+}
+
+/** Where the pieces of the rows lie, in words. */
+export function placementWords(rows: readonly CardRow[]): string {
+  const outside = rows.filter((row) => row.placement === 'outside').length
+  if (outside === 0) return 'pieces inside the food'
+  return outside === rows.length ? 'pieces on the pack' : 'pieces inside the food or on the pack'
+}
+
+interface Room {
+  readonly captionMm: number
+  readonly labelMm: number
+  readonly labelWidthMm: number
+}
+
+/**
+ * Lays rows of pieces over the part of a pack that is read, a new line where the width ends, a new pack where
+ * the height ends. `room`: height of a row's words, height and width of a size printed under a piece, mm.
+ */
+export function layCard(
+  view: View,
+  rows: readonly CardRow[],
+  room: Room,
+  random: Random,
+): { sheets: CardSheet[]; leftOff: number } {
+  const sheets: { pieces: Piece[]; captions: RowCaption[] }[] = [{ pieces: [], captions: [] }]
+  let v = 0
+  let leftOff = 0
+  for (const row of rows) {
+    let waiting = [...row.sizesMm]
+    while (waiting.length > 0) {
+      const shapes = waiting.map((sizeMm) => ({
+        sizeMm,
+        ...halfExtents({
+          shape: row.what.shape,
+          sizeMm,
+          lengthMm: row.what.lengthMm ?? 0,
+          faceMm2: row.what.faceMm2 ?? 0,
+        }),
+      }))
+      const tallest = Math.max(...shapes.map((s) => s.acrossMm))
+      const first = waiting.length === row.sizesMm.length || sheets.at(-1)!.pieces.length === 0
+      const captionMm = first ? room.captionMm : 0
+      const wanted = shapes.slice(0, FEWEST_IN_LINE)
+      const needsMm = wanted.reduce(
+        (sum, s) => sum + Math.max(2 * s.alongMm, room.labelWidthMm) + GAP_MM,
+        -GAP_MM,
+      )
+      const line =
+        nextLine(view, v, captionMm, tallest, needsMm) ??
+        (v === 0 ? nextLine(view, v, captionMm, tallest, 2 * shapes[0]!.alongMm) : null)
+      if (line === null) {
+        if (sheets.at(-1)!.pieces.length === 0 || sheets.length === MOST_SHEETS) {
+          leftOff += waiting.length
+          break
+        }
+        sheets.push({ pieces: [], captions: [] })
+        v = 0
+        continue
+      }
+      const sheet = sheets.at(-1)!
+      let u = line.fromU
+      let placed = 0
+      for (const { sizeMm, alongMm } of shapes) {
+        if (u + 2 * alongMm > line.toU) break
+        sheet.pieces.push({
+          contaminant: row.contaminant,
+          material: row.what.material,
+          shape: row.what.shape,
+          sizeMm,
+          lengthMm: row.what.lengthMm ?? 0,
+          faceMm2: row.what.faceMm2 ?? 0,
+          placement: row.placement,
+          u: u + alongMm + OFF_GRID_MM * (2 * random.uniform() - 1),
+          v: line.v + OFF_GRID_MM * (2 * random.uniform() - 1),
+          angle: 0,
+        })
+        u += Math.max(2 * alongMm, room.labelWidthMm) + GAP_MM
+        placed++
+      }
+      if (first)
+        sheet.captions.push({ text: rowWords(row), u: line.fromU, v: line.v - tallest - room.captionMm })
+      waiting = waiting.slice(placed)
+      v = line.v + tallest + room.labelMm + ROW_GAP_MM
+    }
+  }
+  return { sheets: sheets.filter((s) => s.pieces.length > 0), leftOff }
+}
+
+/** First line at or below a height that is as wide as needed: its middle and its ends. */
+function nextLine(view: View, from: number, captionMm: number, half: number, needsMm: number) {
+  const fits = (u: number, v: number) =>
+    readDepthMm(view, u, v - half) >= EDGE_MM && readDepthMm(view, u, v + half) >= EDGE_MM
+  for (let v = from + captionMm + half; v <= view.vMm; v += SCAN_MM) {
+    let start = Number.NaN
+    let end = Number.NaN
+    for (let u = 0; u <= view.uMm; u += SCAN_MM) {
+      if (!fits(u, v)) continue
+      if (Number.isNaN(start)) start = u
+      end = u
+    }
+    if (end - start >= needsMm) return { v, fromU: start, toU: end }
+  }
+  return null
+}

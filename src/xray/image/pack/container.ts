@@ -1,0 +1,104 @@
+import type { Part, Point } from '../../../contract/index.ts'
+import { materialAttenuation } from '../../places/pack-in-beam.ts'
+import { containerKind, THICKENING, wallChordMm } from '../../places/zones.ts'
+import { columnMm, type Raster, rowMm } from '../food/raster.ts'
+import { edgeDistanceMm, HEEL_MM, type View } from './view.ts'
+
+/** Millimetres of one material along the beam in every cell of a grid. */
+export interface MaterialMap {
+  readonly muPerMm: Float64Array
+  readonly mm: Float32Array
+}
+
+/** What a container adds to the beam beyond the layers that lie in every ray. */
+export interface ContainerMaps {
+  /** Wall of a round container from the side: too thick and too uneven across to be one figure. */
+  readonly wall: MaterialMap | null
+  /** Rims, bases, closures: outside the part that is read. */
+  readonly trims: readonly MaterialMap[]
+}
+
+/** Air above the food in a closed round container, mm, and height of its closure (judgement, drawing only). */
+export function headspaceMm(view: View): number {
+  return Math.min(14, Math.max(6, 0.1 * view.vMm))
+}
+export const CLOSURE_HEIGHT_MM = 12
+
+/** Room around the food in the picture, mm. */
+export function frameMm(point: Point, view: View): { sides: number; top: number; bottom: number } {
+  const part = (place: Part['place']) => point.parts.find((p) => p.place === place)?.mm ?? 0
+  if (view.outline === 'stream') return { sides: 0, top: 4, bottom: 4 }
+  const overhang = point.product.grainMm > 0 ? Math.min(point.product.grainMm, 20) / 2 : 0
+  const sides = 5 + overhang + Math.max(part('wall'), part('tray'))
+  if (view.outline !== 'standing cylinder') return { sides, top: sides, bottom: sides }
+  const closed = part('closure') > 0 || part('lid') > 0
+  return { sides, top: 5 + (closed ? headspaceMm(view) + CLOSURE_HEIGHT_MM : 0), bottom: 4 + part('base') }
+}
+
+function mapOf(raster: Raster, mm: (u: number, v: number) => number): Float32Array {
+  const map = new Float32Array(raster.columns * raster.rows)
+  for (let row = 0, at = 0; row < raster.rows; row++) {
+    const v = rowMm(raster, row)
+    for (let column = 0; column < raster.columns; column++, at++) map[at] = mm(columnMm(raster, column), v)
+  }
+  return map
+}
+
+/** Walls, bases and closures of a point's container on a grid. */
+export function containerMaps(point: Point, view: View, raster: Raster): ContainerMaps {
+  const wall = point.parts.find((p) => p.place === 'wall')
+  if (view.outline === 'standing cylinder') return standing(point, view, raster, wall)
+  const rim = wall ?? point.parts.find((p) => p.place === 'tray')
+  if (!rim || view.outline === 'stream') return { wall: null, trims: [] }
+  const mm = mapOf(raster, (u, v) => {
+    const outside = -edgeDistanceMm(view, u, v)
+    return outside > 0 && outside <= Math.max(rim.mm, raster.pitchMm) ? view.depthMm : 0
+  })
+  return { wall: null, trims: [{ muPerMm: materialAttenuation(rim.material), mm }] }
+}
+
+/** A jar or can from the side: body, heel or seams, shoulder, base and closure. */
+function standing(point: Point, view: View, raster: Raster, wall: Part | undefined): ContainerMaps {
+  const jar = containerKind(point) === 'jar'
+  const base = point.parts.find((p) => p.place === 'base')
+  const closure = point.parts.find((p) => p.place === 'closure' || p.place === 'lid')
+  const head = closure ? headspaceMm(view) : 0
+  const inner = view.uMm / 2
+  const thick = wall?.mm ?? 0
+  const innerAt = (v: number) => (jar && v < 0 ? inner * (1 - 0.2 * Math.min(1, v / -head) ** 2) : inner)
+  const foot = base?.mm ?? 0
+  /** Wall at a height: thicker towards the heel of a jar and in the seams of a can. */
+  const thickAt = (v: number) => {
+    if (v < -head || v > view.vMm) return 0
+    if (jar) {
+      const heel = Math.min(1, Math.max(0, (v - view.vMm + HEEL_MM) / HEEL_MM))
+      const shoulder = v < 0 ? Math.min(1, v / -head) : 0
+      return thick * (1 + (THICKENING - 1) * Math.max(heel * heel, 0.5 * shoulder))
+    }
+    return v < -head + 3 || v > view.vMm - 3 ? thick * THICKENING : thick
+  }
+  const chord = (outer: number, mm: number, u: number) => {
+    const x = Math.abs(u - view.uMm / 2) / outer
+    return x < 1 && mm > 0 ? wallChordMm(outer, mm, x).wallMm : 0
+  }
+  const trims: MaterialMap[] = []
+  if (base) {
+    const mm = mapOf(raster, (u, v) =>
+      v > view.vMm && v <= view.vMm + foot ? chord(inner + thick, inner + thick, u) : 0,
+    )
+    trims.push({ muPerMm: materialAttenuation(base.material), mm })
+  }
+  if (closure) {
+    const outer = innerAt(-head) + thick + 1
+    const mm = mapOf(raster, (u, v) => {
+      const above = -head - v
+      if (above < -CLOSURE_HEIGHT_MM / 2 || above > CLOSURE_HEIGHT_MM / 2) return 0
+      const plate = above > CLOSURE_HEIGHT_MM / 2 - Math.max(closure.mm, raster.pitchMm)
+      return chord(outer, plate ? outer : closure.mm, u)
+    })
+    trims.push({ muPerMm: materialAttenuation(closure.material), mm })
+  }
+  if (!wall) return { wall: null, trims }
+  const mm = mapOf(raster, (u, v) => chord(innerAt(v) + thick, thickAt(v), u))
+  return { wall: { muPerMm: materialAttenuation(wall.material), mm }, trims }
+}

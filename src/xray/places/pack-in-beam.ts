@@ -1,0 +1,71 @@
+import type { Part, Point } from '../../contract/index.ts'
+import { productFractions } from '../../food/fractions.ts'
+import { materials } from '../../reference/index.ts'
+import { linearAttenuation } from '../beam/energy-bins.ts'
+import type { XrayBuild } from '../beam/exposure.ts'
+import type { CrossedPart, PackInBeam } from '../detector/channels.ts'
+import { crossings } from './crossings.ts'
+
+/** Material a conveyor belt is taken to be made of. */
+export const BELT_MATERIAL = 'polyurethane'
+
+const kept = new Map<string, Float64Array>()
+
+/** μ of a listed material on the energy bins, 1/mm, at its listed density or the one given (g/cm³). */
+export function materialAttenuation(id: string, densityGPerCm3?: number): Float64Array {
+  const material = materials.get(id)
+  if (!material) throw new RangeError(`no such material: ${id}`)
+  if (densityGPerCm3 !== undefined) return linearAttenuation(material.massFractions, densityGPerCm3)
+  let mu = kept.get(id)
+  if (!mu) {
+    mu = linearAttenuation(material.massFractions, material.densityGPerCm3)
+    kept.set(id, mu)
+  }
+  return mu
+}
+
+/** μ of the solid food of a point on the energy bins, 1/mm. */
+export function foodAttenuation(point: Point): Float64Array {
+  return linearAttenuation(productFractions(point.product), point.product.densityGPerCm3)
+}
+
+function crossedParts(parts: readonly Part[], build: XrayBuild): CrossedPart[] {
+  const crossed = parts.flatMap((part) => {
+    const n = crossings(build.beam, part.place)
+    if (n === 0 || part.mm === 0) return []
+    const muPerMm = materialAttenuation(part.material)
+    return [{ muPerMm, mm: part.mm, crossings: n, unevennessMm: part.unevennessMm ?? 0 }]
+  })
+  if (build.beltMm > 0 && build.beam === 'down') {
+    crossed.push({
+      muPerMm: materialAttenuation(BELT_MATERIAL),
+      mm: build.beltMm,
+      crossings: 1,
+      unevennessMm: 0,
+    })
+  }
+  return crossed
+}
+
+/** Food in the beam, mm: its height for a down beam, its width for a side beam. */
+export function beamPathMm(point: Point, beam: 'down' | 'side'): number {
+  return beam === 'down' ? point.heightMm : point.widthMm
+}
+
+/** Food, packaging and belt of an inspection point as a machine's beam meets them (mid-pack). */
+export function packInBeam(point: Point, build: XrayBuild): PackInBeam {
+  return {
+    solidMuPerMm: foodAttenuation(point),
+    pathMm: beamPathMm(point, build.beam),
+    packing: point.product.packing,
+    grainMm: point.product.grainMm,
+    unevennessMm: point.product.unevennessMm,
+    parts: crossedParts(point.parts, build),
+  }
+}
+
+/** Area of a pack as the beam sees it, mm²: length × width from above (π/4 of it for a standing cylinder), length × height from the side. */
+export function projectedAreaMm2(point: Point, beam: 'down' | 'side'): number {
+  if (beam === 'side') return point.lengthMm * point.heightMm
+  return point.lengthMm * point.widthMm * (point.outline === 'cylinder' ? Math.PI / 4 : 1)
+}

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest'
+import { mergeBrief, runExamples } from '../../../src/advice/book/rule-examples.ts'
+import { loadRulebook, type Rulebook } from '../../../src/advice/book/rulebook.ts'
+import { advise } from '../../../src/advise.ts'
+import type { Advice } from '../../../src/contract/index.ts'
+import { briefOf, QUICK } from '../demo.ts'
+
+const book = loadRulebook()
+
+/** The book asked of its examples (one firing example of one rule), judged by the book with or without it. */
+const failing = (id: string, by: Rulebook) => {
+  const rule = book.rules.find((one) => one.id === id)!
+  const example = rule.examples.find(({ fires }) => fires)!
+  return runExamples({ ...book, rules: [{ ...rule, examples: [example] }] }, (input) =>
+    advise(briefOf(input), { ...QUICK, book: by }),
+  ).then(({ failures }) => failures.map(({ rule: of, message }) => [of, message]))
+}
+
+describe('taking any one rule out of the book makes an example of it fail', () => {
+  it.each(book.rules.map(({ id }) => id))('%s', async (id) => {
+    const without: Rulebook = { ...book, rules: book.rules.filter((rule) => rule.id !== id) }
+    expect(await failing(id, book)).toEqual([])
+    expect(await failing(id, without)).toEqual([[id, 'the rule was not asked anywhere the example names']])
+  })
+})
+
+describe('a rule that fires is heard, and without it the advice says something else', () => {
+  it.each(book.rules.map((rule) => [rule.id, rule] as const))('%s', async (id, rule) => {
+    const given = mergeBrief(book.baseBrief, rule.examples.find(({ fires }) => fires)!.brief)
+    const by = (used: Rulebook) => advise(briefOf(given), { ...QUICK, book: used })
+    const without: Rulebook = { ...book, rules: book.rules.filter((one) => one.id !== id) }
+    const [before, after] = await Promise.all([by(book), by(without)])
+    expect(heard(before)).toContain(id)
+    expect(heard(after)).not.toContain(id)
+  })
+})
+
+/** Rules a reader meets in an advice: reasons of machines and of what removes, why not, cautions. */
+function heard({ points, cautions }: Advice): string[] {
+  const rows = points.flatMap(({ options, removals }) => [...options, ...removals])
+  return [...rows.flatMap(({ reasons }) => reasons.map(({ rule }) => rule)), ...cautions.map(({ id }) => id)]
+}

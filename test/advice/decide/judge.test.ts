@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest'
+import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
+import { type AssessedOption, judge } from '../../../src/advice/decide/judge.ts'
+import { toReason, toRuleTrace } from '../../../src/advice/say/reason.ts'
+import { conditionTraceSchema, reasonSchema, ruleTraceSchema } from '../../../src/contract/index.ts'
+import { materials } from '../../../src/reference/index.ts'
+import { SAMPLE_MACHINE, sampleAssessment, sampleBrief } from '../sample.ts'
+
+const book = loadRulebook()
+const brief = sampleBrief({
+  contaminants: [
+    { material: 'quartz', mustFindMm: 3 },
+    { material: 'nut_shell', mustFindMm: 8 },
+  ],
+})
+const option: AssessedOption = {
+  family: 'xray',
+  pointIndex: 0,
+  machine: SAMPLE_MACHINE,
+  assessment: sampleAssessment(),
+}
+
+describe('judge', async () => {
+  const { facts, calculations, outcomes } = await judge(book, brief, [option], materials)
+  const fired = outcomes.filter(({ outcome }) => outcome === 'fired')
+
+  it('asks each rule once at each of its places', () => {
+    const asked = (rule: string) =>
+      outcomes
+        .filter((outcome) => outcome.rule === rule)
+        .map(({ pointIndex, equipment, contaminant }) => [pointIndex, equipment, contaminant])
+    expect(asked('special-consumers')).toEqual([
+      [null, null, 0],
+      [null, null, 1],
+    ])
+    expect(asked('gap-for-one-reject')).toEqual([[0, null, null]])
+    expect(asked('registration-uk')).toEqual([[0, 'sample-machine', null]])
+    expect(asked('grain-limits-one-energy')).toEqual([
+      [0, 'sample-machine', 0],
+      [0, 'sample-machine', 1],
+    ])
+  })
+  it('lets the facts decide', () => {
+    expect(fired.map(({ rule }) => rule)).toEqual(expect.arrayContaining(['registration-uk', 'close-call']))
+    expect(fired.map(({ rule }) => rule)).not.toContain('authorisation-eu')
+    expect(fired.filter(({ rule }) => rule === 'grain-limits-one-energy').map((o) => o.contaminant)).toEqual([
+      0,
+    ])
+  })
+  it('says not applicable of a contaminant nobody assessed', () => {
+    const there = outcomes.find(
+      ({ rule, contaminant }) => rule === 'grain-limits-one-energy' && contaminant === 1,
+    )
+    expect(there?.outcome).toBe('not-applicable')
+  })
+  it('keeps every fact once in its scope, each calculation once', () => {
+    const keys = facts.map(({ scope, id }) => `${scope}: ${id}`)
+    expect(new Set(keys).size).toBe(keys.length)
+    expect(new Set(calculations.map(({ id }) => id)).size).toBe(calculations.length)
+    expect(new Set(facts.map(({ scope }) => scope))).toEqual(
+      new Set([
+        'brief',
+        'point 0',
+        'contaminant 0',
+        'contaminant 1',
+        'point 0, sample-machine',
+        'point 0, sample-machine, contaminant 0',
+      ]),
+    )
+  })
+  it('gives traces and reasons in the shape of the contract', () => {
+    for (const outcome of outcomes) {
+      expect(ruleTraceSchema.parse(toRuleTrace(outcome, brief)).id).toBe(outcome.rule)
+      conditionTraceSchema.parse(outcome.conditions)
+    }
+    for (const outcome of fired) expect(reasonSchema.parse(toReason(outcome, false)).text).not.toBe('')
+  })
+  it('leaves no hole in a text that was filled', () => {
+    for (const { rule, text } of fired)
+      expect([rule, text]).toEqual([rule, expect.not.stringMatching(/[{}]|\(no /)])
+  })
+  it('asks rules on the brief and the point where there is no machine at all', async () => {
+    const alone = await judge(book, brief, [], materials)
+    expect(new Set(alone.outcomes.map(({ scope }) => scope))).toEqual(
+      new Set(['brief', 'brief:contaminant', 'point', 'point:contaminant']),
+    )
+  })
+})

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest'
+import { CardError, cardOf } from '../../src/card/card.ts'
+import type { Brief } from '../../src/contract/index.ts'
+import { letterRows, printable } from '../../src/xray/image/draw/letters.ts'
+import { decodePng } from '../charts/decode-png.ts'
+import { sampleBrief } from '../xray/image/sample.ts'
+
+const cheese = sampleBrief('cheddar')
+const nuts = sampleBrief('hazelnut')
+const quick = { equipment: ['xray-dual'] }
+
+describe('a simulated test card', () => {
+  it('is the same, byte for byte, under the same seed, and another under another', () => {
+    const bytes = (seed: number) =>
+      cardOf(nuts, { ...quick, seed }).machines[0]!.pictures.map((p) => Buffer.from(p.png).toString('base64'))
+    const first = bytes(3)
+    expect(bytes(3)).toEqual(first)
+    expect(bytes(4)).not.toEqual(first)
+  })
+
+  it('shows each machine two pictures of the same packs, as PNG', () => {
+    const card = cardOf(cheese, { seed: 2 })
+    expect(card.machines.map((m) => m.equipment)).toEqual(['xray-single', 'xray-dual'])
+    const kinds = card.machines.map((m) => m.pictures.filter((p) => p.sheet === 0).map((p) => p.kind))
+    expect(kinds).toEqual([
+      ['plain', 'background flattened'],
+      ['plain', 'food cancelled'],
+    ])
+    for (const picture of card.machines.flatMap((m) => m.pictures)) {
+      const { widthPx, heightPx, texts } = decodePng(picture.png)
+      expect({ widthPx, heightPx }).toEqual({ widthPx: picture.widthPx, heightPx: picture.heightPx })
+      expect(texts.Title).toBe('simulated, seed 2')
+    }
+  })
+
+  it('prints "simulated" and the seed into the dots of every picture', () => {
+    for (const picture of cardOf(cheese, { seed: 17 }).machines.flatMap((m) => m.pictures)) {
+      expect(picture.alt).toMatch(/^Simulated/)
+      expect(finds(decodePng(picture.png), 'Simulated radiograph, seed 17')).toBe(true)
+      expect(finds(decodePng(picture.png), 'Simulated radiograph, seed 18')).toBe(false)
+    }
+  })
+
+  it.each([
+    ['cheddar', cheese],
+    ['hazelnuts', nuts],
+  ])('finds the largest pieces and misses the smallest: %s', (_name, brief) => {
+    const { runs } = cardOf(brief, {
+      ...quick,
+      sizesMm: [
+        [0.1, 0.15, 1.5, 2],
+        [0.3, 0.5, 6, 7],
+      ],
+    }).machines[0]!
+    for (const material of ['ss304', 'glass_container']) {
+      const found = runs.filter((run) => run.material === material).map((run) => run.found)
+      expect(found).toEqual([0, 0, 1, 1])
+    }
+  })
+
+  it('counts repeated runs and clean packs', () => {
+    const { runs } = cardOf(cheese, { ...quick, runs: 3, cleanPacks: 2, sizesMm: [[2], [6]] }).machines[0]!
+    expect(runs.map((run) => [run.material, run.runs])).toEqual([
+      ['ss304', 3],
+      ['glass_container', 3],
+      ['', 2],
+    ])
+    expect(runs[0]!.found).toBe(3)
+    expect(runs[2]).toMatchObject({ shape: '', sizeMm: null, placement: '' })
+  })
+
+  it('puts the pieces on the pack when asked, where light plastics gain', () => {
+    const plastic: Brief = {
+      ...cheese,
+      contaminants: [{ ...cheese.contaminants[1]!, material: 'pp' }],
+    }
+    const found = (placement: 'inside' | 'outside') =>
+      cardOf(plastic, { ...quick, placement }).machines[0]!.runs.reduce((sum, run) => sum + run.found, 0)
+    expect(found('inside')).toBe(0)
+    expect(found('outside')).toBeGreaterThan(0)
+  })
+
+  it('says why a machine is left out', () => {
+    const high = sampleBrief('cheddar', { heightMm: 180 })
+    const card = cardOf(high, quick)
+    expect(card.machines[0]).toMatchObject({ pictures: [], runs: [] })
+    expect(card.machines[0]!.leftOut).toMatch(/too high: 180 mm/)
+  })
+
+  it('refuses a point or a machine that is not there', () => {
+    expect(() => cardOf(cheese, { point: 1 })).toThrow(CardError)
+    expect(() => cardOf(cheese, { equipment: ['xray-side'] })).toThrow(/has xray-single, xray-dual/)
+  })
+})
+
+/** Whether a text stands in a picture in the house's letters, black on white, two dots per letter dot. */
+function finds(picture: ReturnType<typeof decodePng>, text: string): boolean {
+  const { widthPx, heightPx, values } = picture
+  const letters = [...printable(text)].map(letterRows)
+  const dotAt = (x: number, y: number) => values[y * widthPx + x] === 0
+  const standsAt = (left: number, top: number) =>
+    letters.every((rows, k) =>
+      rows.every((bits, row) =>
+        [0, 1, 2, 3, 4].every(
+          (column) =>
+            dotAt(left + (k * 6 + column) * 2, top + row * 2) === (((bits >> (4 - column)) & 1) === 1),
+        ),
+      ),
+    )
+  for (let top = 0; top + 14 <= heightPx; top++) if (standsAt(8, top)) return true
+  return false
+}

@@ -1,0 +1,42 @@
+import type { Advice } from '../../../src/contract/advice.ts'
+import type { Names } from '../../words/contaminant.ts'
+import { changeWords } from './change-words.ts'
+
+/** The smallest changes of what can be acted on that would alter the answer. */
+export function Changes({
+  advice,
+  names,
+  hrefs = [],
+}: {
+  advice: Advice
+  names: Names
+  /** Where each change leads: the advice with it, or the reasons at the other point. */
+  hrefs?: readonly string[]
+}) {
+  return (
+    <section aria-labelledby="changes">
+      <h2 id="changes">What would change it</h2>
+      {advice.changes.length === 0 ? (
+        <p>{advice.changesNote}</p>
+      ) : (
+        <ul>
+          {advice.changes.map((change, at) => (
+            <li>
+              {changeWords(change, advice, names)}: <strong>{change.effect}</strong>
+              {change.verified ? '' : ' (not checked through the whole calculation)'}
+              {hrefs[at] ? (
+                <>
+                  {' '}
+                  <a class="target" href={hrefs[at]}>
+                    {hrefs[at]?.startsWith('#') ? 'The reasons there' : 'The advice with this change'}
+                    <span class="unseen">: {change.effect}</span>
+                  </a>
+                </>
+              ) : null}
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  )
+}
