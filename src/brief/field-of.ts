@@ -2,7 +2,7 @@ import type { z } from 'zod'
 
 /** One entry of a schema as a form sees it; derived from the contract, so the form cannot drift from it. */
 export type Field =
-  | { kind: 'measure'; unit: string; min: number; max: number; needed: boolean }
+  | { kind: 'measure'; unit: string; min: number; max: number; whole: boolean; needed: boolean }
   | { kind: 'text'; needed: boolean }
   | { kind: 'choice'; choices: readonly string[]; needed: boolean }
   | { kind: 'yes-no'; needed: boolean }
@@ -21,6 +21,7 @@ type Anything = z.ZodType & {
   options: string[]
   minValue: number | null
   maxValue: number | null
+  isInt: boolean
 }
 
 /** The field a schema asks for. */
@@ -31,7 +32,9 @@ export function fieldOf(schema: z.ZodType, needed = true): Field {
       return fieldOf(any.unwrap(), false)
     case 'number': {
       const unit = schema.meta()?.description?.split(', ')[1] ?? ''
-      return { kind: 'measure', unit, min: any.minValue ?? -Infinity, max: any.maxValue ?? Infinity, needed }
+      const { minValue, maxValue, isInt } = any
+      const range = { min: minValue ?? -Infinity, max: maxValue ?? Infinity, whole: isInt }
+      return { kind: 'measure', unit, ...range, needed }
     }
     case 'string':
       return { kind: 'text', needed }

@@ -1,5 +1,6 @@
 import { type Answers, rowsOf } from './form.ts'
 import { fieldAt } from './form-fields.ts'
+import { renumber } from './renumber.ts'
 
 /** What a button of the form asks for: "advise", "check", "add:points" or "remove:contaminants.1". */
 export type Action =
@@ -33,5 +34,5 @@ export function removeRow(answers: Answers, row: string): Answers {
     if (at === '' || number < gone) kept[key] = value
     else if (number > gone) kept[[list, number - 1, ...rest].join('.')] = value
   }
-  return kept
+  return renumber(kept, list, gone)
 }

@@ -12,6 +12,7 @@ import { geometryProblems } from './geometry.ts'
 import { nearestWord } from './nearest.ts'
 import { fillPoint } from './point-defaults.ts'
 import { problemsOf } from './problems.ts'
+import { recordProblems } from './record-problems.ts'
 
 export type Parsed = { ok: true; brief: Brief } | { ok: false; problems: Problem[] }
 
@@ -113,6 +114,7 @@ function fillContaminant(
     likelihood: input.likelihood ?? assume('likelihood', 'likelihood', 3, 'middle of 1 to 5'),
     foundPerMillionPacks: input.foundPerMillionPacks ?? null,
     entersAt: input.entersAt ?? '',
+    entries: input.entries ?? [],
   }
 }
 
@@ -174,6 +176,7 @@ export function parseBrief(input: unknown): Parsed {
         message: `${JSON.stringify(id)} is named twice; every machine needs its own id`,
       })
   })
+  problems.push(...recordProblems(given))
   const unique = [...new Map(problems.map((p) => [`${p.path}|${p.message}`, p])).values()]
   const points = filled.flatMap((f) => (f.point ? [f.point] : []))
   if (points.length < given.points.length || unique.length > 0) return { ok: false, problems: unique }
@@ -189,6 +192,9 @@ export function parseBrief(input: unknown): Parsed {
     contaminants,
     quotes: given.quotes ?? [],
     equipment: given.equipment ?? [],
+    finds: given.finds ?? [],
+    answers: given.answers ?? [],
+    confirmed: given.confirmed ?? [],
     assumed: once([
       ...(given.market
         ? []

@@ -109,6 +109,8 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
     apertureWidthMm: input.apertureWidthMm ?? null,
     fallHeightMm: input.fallHeightMm ?? null,
     pipeDiameterMm: input.pipeDiameterMm ?? null,
+    afterStep: input.afterStep ?? '',
+    reject: input.reject ?? null,
     product: filled.product,
   }
   return { point, assumed: [...filled.assumed, ...assumed], problems }

@@ -1,4 +1,16 @@
 import { z } from 'zod'
+import {
+  answerSchema,
+  type Confirmed,
+  confirmedSchema,
+  type Entry,
+  entrySchema,
+  type Find,
+  findSchema,
+  type GivenAnswer,
+  type Reject,
+  rejectSchema,
+} from './line-records.ts'
 import { machineSchema } from './machine.ts'
 import { oneOf, quantity, text, yesNo } from './quantity.ts'
 
@@ -85,6 +97,8 @@ export const pointSchema = z.strictObject({
   apertureWidthMm: quantity('opening width', 'mm', 20, 4000).optional(),
   fallHeightMm: quantity('fall height', 'mm', 10, 10000).optional(),
   pipeDiameterMm: quantity('pipe diameter', 'mm', 5, 500).optional(),
+  afterStep: text('step it stands behind', 200).optional(),
+  reject: rejectSchema.optional(),
   product: productAtPointSchema.optional(),
 })
 
@@ -110,6 +124,7 @@ export const contaminantSchema = z.strictObject({
     .optional(),
   foundPerMillionPacks: quantity('found per million packs', '', 0, 1e6).optional(),
   entersAt: text('where it enters').optional(),
+  entries: z.array(entrySchema).max(20).optional(),
 })
 
 export const quoteSchema = z.strictObject({
@@ -148,6 +163,9 @@ export const briefSchema = z
       .array(z.union([text('equipment', 60), machineSchema]))
       .max(30)
       .optional(),
+    finds: z.array(findSchema).max(200).optional(),
+    answers: z.array(answerSchema).max(400).optional(),
+    confirmed: z.array(confirmedSchema).max(200).optional(),
   })
   .meta({ id: 'Brief', description: 'Product, inspection points and contaminants of a food line' })
 
@@ -215,6 +233,8 @@ export interface Point {
   readonly apertureWidthMm: number | null
   readonly fallHeightMm: number | null
   readonly pipeDiameterMm: number | null
+  readonly afterStep: string
+  readonly reject: Reject | null
   /** The product as it is at this point: the brief's, with this point's differences laid over it. */
   readonly product: Product
 }
@@ -231,6 +251,7 @@ export interface Contaminant {
   readonly likelihood: number
   readonly foundPerMillionPacks: number | null
   readonly entersAt: string
+  readonly entries: readonly Entry[]
 }
 
 /** The brief with every value filled in; `given` keeps what was entered, `assumed` says what was not. */
@@ -245,5 +266,8 @@ export interface Brief {
   readonly contaminants: readonly Contaminant[]
   readonly quotes: readonly Quote[]
   readonly equipment: readonly (string | z.infer<typeof machineSchema>)[]
+  readonly finds: readonly Find[]
+  readonly answers: readonly GivenAnswer[]
+  readonly confirmed: readonly Confirmed[]
   readonly assumed: readonly Assumption[]
 }

@@ -1,5 +1,7 @@
 export * from './advice.ts'
 export * from './brief.ts'
 export * from './fragment.ts'
+export * from './line-records.ts'
 export * from './machine.ts'
 export * from './reasoning.ts'
+export * from './register.ts'

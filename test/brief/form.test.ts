@@ -14,8 +14,7 @@ const word = fc.stringMatching(/^[a-zé<"&][a-zé <"&,-]{0,14}[a-zé>]$/)
 function anything(field: Field): fc.Arbitrary<unknown> {
   switch (field.kind) {
     case 'measure': {
-      const whole = field.unit === '' && field.min === 1 && field.max <= 20
-      return whole
+      return field.whole
         ? fc.integer({ min: field.min, max: field.max })
         : fc
             .double({ min: field.min, max: field.max, noNaN: true })

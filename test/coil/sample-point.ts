@@ -28,6 +28,8 @@ export function samplePoint(
     apertureWidthMm: 350,
     fallHeightMm: null,
     pipeDiameterMm: null,
+    afterStep: '',
+    reject: null,
     ...changes,
     product: {
       food: 'cheddar',
@@ -60,6 +62,7 @@ export function sampleContaminant(material: string, changes: Partial<Contaminant
     likelihood: 3,
     foundPerMillionPacks: null,
     entersAt: '',
+    entries: [],
     ...changes,
   }
 }

@@ -16,6 +16,7 @@ import { MarketGroup } from './market-group.tsx'
 import { PointGroup } from './point-group.tsx'
 import { ProductGroup } from './product-group.tsx'
 import { QuoteGroup } from './quote-group.tsx'
+import { RecordGroup } from './record-group.tsx'
 import type { Sheet } from './sheet.ts'
 
 export interface BriefPageProps {
@@ -79,6 +80,7 @@ export function BriefPage(props: BriefPageProps) {
           <EquipmentGroup sheet={sheet} />
           <QuoteGroup sheet={sheet} />
           <FlowGroup sheet={sheet} />
+          <RecordGroup sheet={sheet} />
           <div class="send">
             <button type="submit" name="action" value="advise">
               Get the advice

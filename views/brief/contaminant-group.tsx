@@ -62,7 +62,27 @@ function ContaminantRow({ sheet, row, number }: { sheet: Sheet; row: number; num
         <Measure sheet={sheet} path={at('foundPerMillionPacks')} />
         <Line sheet={sheet} path={at('entersAt')} />
       </Fold>
+      <EntryRows sheet={sheet} contaminant={row} />
       <RowEnd row={`contaminants.${row}`} words={`Remove contaminant ${number}`} />
     </fieldset>
+  )
+}
+
+/** The steps at which one contaminant enters. */
+function EntryRows({ sheet, contaminant }: { sheet: Sheet; contaminant: number }) {
+  const list = `contaminants.${contaminant}.entries`
+  return (
+    <Fold sheet={sheet} paths={[`${list}.`]} summary="Steps where it enters, with shares" id={list}>
+      {rowsOf(sheet.answers, list).map((row, at) => (
+        <div class="fields part" id={`${list}.${row}`}>
+          <Line sheet={sheet} path={`${list}.${row}.step`} />
+          <Measure sheet={sheet} path={`${list}.${row}.share`} />
+          <div class="row-end">
+            <RowEnd row={`${list}.${row}`} words={`Remove step ${at + 1}`} />
+          </div>
+        </div>
+      ))}
+      <AddRow list={list} words="Add a step where it enters" />
+    </Fold>
   )
 }

@@ -1,5 +1,5 @@
 import { rowsOf } from '../../src/brief/form.ts'
-import { Line, Measure, Radios } from './field.tsx'
+import { Choose, Line, Measure, Radios } from './field.tsx'
 import { Fold } from './fold.tsx'
 import { PartRows } from './part-rows.tsx'
 import { ProductFields } from './product-group.tsx'
@@ -18,6 +18,8 @@ const LESS_ASKED = [
   'fallHeightMm',
   'pipeDiameterMm',
 ]
+
+const REJECT = ['distanceToRejectMm', 'cycleMs', 'positionErrorMm', 'shortestGapMm']
 
 export function PointGroup({ sheet }: { sheet: Sheet }) {
   const rows = rowsOf(sheet.answers, 'points')
@@ -64,6 +66,17 @@ function Point({ sheet, row, number, only }: { sheet: Sheet; row: number; number
       <Fold sheet={sheet} paths={LESS_ASKED.map(at)} summary="Lanes, hours, checks, opening, fall, pipe">
         {LESS_ASKED.map((key) => (
           <Measure sheet={sheet} path={at(key)} />
+        ))}
+      </Fold>
+      <Fold
+        sheet={sheet}
+        paths={[at('afterStep'), at('reject.')]}
+        summary="Where in the flow it stands, and how packs are taken out"
+      >
+        <Line sheet={sheet} path={at('afterStep')} />
+        <Choose sheet={sheet} path={at('reject.type')} empty="Not said" />
+        {REJECT.map((key) => (
+          <Measure sheet={sheet} path={at(`reject.${key}`)} />
         ))}
       </Fold>
       <Fold sheet={sheet} paths={[at('product.')]} summary="What differs in the food at this point">

@@ -61,6 +61,15 @@ export const CHOICE_WORDS: Readonly<Record<string, Readonly<Record<string, strin
     4: '4: about once a month',
     5: '5: weekly or oftener',
   },
+  type: {
+    pusher: 'Pusher or swing arm',
+    'air-jet': 'Air jet',
+    drop: 'Drop section of the belt',
+    diverter: 'Diverter to another lane',
+    flap: 'Flap in the fall or the pipe',
+    'stop-belt': 'The belt stops and somebody takes it out',
+  },
+  by: { detector: 'A detector', operator: 'Somebody at the line', customer: 'A customer' },
   obtained: { 'in-product': 'In our product', empty: 'With the machine empty', unknown: 'Not known' },
 }
 

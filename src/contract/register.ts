@@ -1,0 +1,124 @@
+import { z } from 'zod'
+
+/** Hazard register of an advice: per line and contaminant, what enters, what stands against it, what is left. */
+
+const sentence = z.object({
+  text: z.string(),
+  rule: z.string(),
+  sources: z.array(z.string()),
+})
+
+export const questionSchema = z.object({
+  /** Answers of the brief name it: "c0.p1.q5". */
+  id: z.string(),
+  question: z.string(),
+  answer: z.string(),
+  because: z.string(),
+  /** Filled in from the brief and the advice, said by a person, or not known. */
+  from: z.enum(['computed', 'entered', 'assumed', 'unknown']),
+})
+
+export const controlSchema = z.object({
+  point: z.string(),
+  equipment: z.string(),
+  label: z.string(),
+  /** Size promised by the prediction in the worst place a piece can lie, mm. */
+  predictedMm: z.number().nullable(),
+  demonstratedMm: z.number().nullable(),
+  sizeToFindMm: z.number().nullable(),
+  /** Chance averaged over everything that arrives before any control. */
+  meanChance: z.number(),
+  workingShare: z.number(),
+  class: z.string(),
+  /** The class by the questions where a person set another one, with the reason; else the same. */
+  proposed: z.string(),
+  because: z.string(),
+  /** What the class still hangs on before it is more than a proposal. */
+  owed: z.array(z.string()),
+  questions: z.array(questionSchema),
+  criticalLimit: z.array(sentence),
+  monitoring: z.array(sentence),
+  verification: z.array(sentence),
+  calculation: z.string(),
+})
+
+export const missesSchema = z.object({
+  fromLengthMm: z.number(),
+  before: z.number().nullable(),
+  after: z.number().nullable(),
+  /** 5 and 95 % of what passes, the controls independent given the size. */
+  low: z.number().nullable(),
+  high: z.number().nullable(),
+  /** What passes where the controls miss the same pieces. */
+  afterDependent: z.number().nullable(),
+  piecesAYear: z.number().nullable(),
+})
+
+export const hazardSchema = z.object({
+  line: z.string(),
+  contaminant: z.number().int(),
+  label: z.string(),
+  steps: z.array(z.string()),
+  severity: z.object({ value: z.number().int(), words: z.string(), basis: z.string() }),
+  likelihood: z.object({ value: z.number().int(), words: z.string(), from: z.string() }),
+  significance: z.string(),
+  afterControl: z.object({ likelihood: z.number().int(), significance: z.string() }).nullable(),
+  entries: z.array(z.object({ step: z.string(), share: z.number().nullable(), programme: z.string() })),
+  fragments: z.object({
+    medianMm: z.number(),
+    factor: z.number(),
+    shapes: z.array(z.object({ name: z.string(), share: z.number(), perLength: z.number() })),
+    confirmed: z.string(),
+    moved: z.array(
+      z.object({
+        what: z.string(),
+        meanChance: z.number(),
+        arrive: z.number().nullable(),
+        missed: z.array(z.object({ fromLengthMm: z.number(), perMillion: z.number().nullable() })),
+      }),
+    ),
+  }),
+  incidence: z.object({
+    /** Pieces arriving per million packs; null where nothing is logged. */
+    perMillion: z.number().nullable(),
+    low: z.number().nullable(),
+    high: z.number().nullable(),
+    words: z.string(),
+    calculation: z.string(),
+  }),
+  controls: z.array(controlSchema),
+  missesPerMillion: z.array(missesSchema),
+  acceptableLevel: z.object({ text: z.string(), basis: z.string() }),
+  class: z.string(),
+  questions: z.array(questionSchema),
+  criticalLimit: z.string(),
+  /** What no control here sees, with the programme that has to hold it; empty where everything is seen. */
+  unseen: z.string(),
+  says: z.array(sentence),
+})
+
+export const registerSchema = z.object({
+  hazards: z.array(hazardSchema),
+  /** Packs a year and how they were counted; null where there are no packs. */
+  packsAYear: z.number().nullable(),
+  basis: z.array(z.object({ id: z.string(), label: z.string(), value: z.string(), from: z.string() })),
+  revalidate: z.array(sentence),
+  law: z.array(sentence),
+  auditor: z.array(
+    z.object({ question: z.string(), answer: z.string(), link: z.string(), rule: z.string() }),
+  ),
+  /** Assumptions a person still has to confirm or change. */
+  confirm: z.array(z.object({ id: z.string(), text: z.string(), value: z.string() })),
+  /** Answers of the brief that overruled, with what was filled in. */
+  overruled: z.array(
+    z.object({ question: z.string(), filled: z.string(), answer: z.string(), because: z.string() }),
+  ),
+})
+
+export type Sentence = z.infer<typeof sentence>
+export const sentenceSchema = sentence
+export type Register = z.infer<typeof registerSchema>
+export type Hazard = z.infer<typeof hazardSchema>
+export type HazardControl = z.infer<typeof controlSchema>
+export type RegisterQuestion = z.infer<typeof questionSchema>
+export type Misses = z.infer<typeof missesSchema>
