@@ -39,3 +39,38 @@ export function normalUpperQuantile(tail: number): number {
   }
   return z
 }
+
+/** Steps per unit of the table behind {@link normalChanceFast}, and how far it reaches. */
+const STEPS = 64
+const REACH = 9
+let table: { readonly chance: Float64Array; readonly density: Float64Array } | null = null
+
+function buildTable() {
+  const length = 2 * REACH * STEPS + 1
+  const chance = new Float64Array(length)
+  const density = new Float64Array(length)
+  for (let i = 0; i < length; i++) {
+    const z = i / STEPS - REACH
+    chance[i] = normalChance(z)
+    density[i] = Math.exp((-z * z) / 2) / SQRT_2PI
+  }
+  return { chance, density }
+}
+
+/** P(Z <= x) for sums over many points: a table and Taylor's series to the fifth order; absolute error below 1e-12. */
+export function normalChanceFast(x: number): number {
+  if (x <= -REACH) return 0
+  if (x >= REACH) return 1
+  table ??= buildTable()
+  const i = Math.round((x + REACH) * STEPS)
+  const z = i / STEPS - REACH
+  const d = x - z
+  const square = z * z
+  const rest =
+    d *
+    (1 -
+      d *
+        (z / 2 -
+          d * ((square - 1) / 6 - d * ((z * (square - 3)) / 24 - (d * (square * (square - 6) + 3)) / 120))))
+  return table.chance[i]! + table.density[i]! * rest
+}

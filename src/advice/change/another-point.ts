@@ -1,5 +1,5 @@
+import { entersBehind } from '../../brief/entry.ts'
 import type { Advice, Brief, Option } from '../../contract/index.ts'
-import { entersBehind } from '../order/entry.ts'
 import { contaminantWords, wordList } from '../say/why-not.ts'
 
 type Points = readonly { readonly name: string; readonly options: readonly Option[] }[]

@@ -1,7 +1,7 @@
+import { entersBehind } from '../../brief/entry.ts'
 import type { Advice, Brief, Option } from '../../contract/index.ts'
 import { independenceWords } from '../say/independence.ts'
 import { stillEnters } from '../say/still-enters.ts'
-import { entersBehind } from './entry.ts'
 
 interface Use {
   readonly point: number

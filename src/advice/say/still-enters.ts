@@ -1,5 +1,5 @@
+import { entersBehind } from '../../brief/entry.ts'
 import type { Brief, Point, StillEnters } from '../../contract/index.ts'
-import { entersBehind } from '../order/entry.ts'
 import { contaminantWords, wordList } from './why-not.ts'
 
 /** Parts that close a pack. */

@@ -1,4 +1,4 @@
-import { normalChance } from '../../numerics/normal.ts'
+import { normalChanceFast } from '../../numerics/normal.ts'
 
 /** z of 0.90: between the sizes of chance 0.50 and 0.90 lie so many standard deviations. */
 const Z90 = 1.281551565544601
@@ -26,7 +26,7 @@ export interface ControlChance {
 export function chanceAt(sizeMm: number, a50Mm: number | null, a90Mm: number | null): number {
   if (a50Mm === null || a90Mm === null) return 0
   const s = Math.log(a90Mm / a50Mm) / Z90
-  return normalChance(Math.log(sizeMm / a50Mm) / s)
+  return normalChanceFast(Math.log(sizeMm / a50Mm) / s)
 }
 
 /** Chance averaged over the places where pieces lie, working share included: what rates are made of. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { entersBehind } from '../../../src/advice/order/entry.ts'
-import { sampleBrief } from '../sample.ts'
+import { entersBehind } from '../../src/brief/entry.ts'
+import { sampleBrief } from '../advice/sample.ts'
 
 const behind = (name: string, entersHere: string[], material = 'ss316') =>
   entersBehind(
