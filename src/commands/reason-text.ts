@@ -1,3 +1,4 @@
+import { EVIDENCE_WORDS } from '../../views/words/evidence.ts'
 import { VERDICT_WORDS } from '../../views/words/verdict.ts'
 import { contaminantWords } from '../advice/say/why-not.ts'
 import type { Advice, Brief, Option, Reason, RuleTrace } from '../contract/index.ts'
@@ -16,7 +17,7 @@ export function reasonText(brief: Brief, reason: Reason, rule: RuleTrace | undef
     ...whole,
     `      because: ${reason.because}`,
     `      except: ${reason.exception}`,
-    `      rule ${reason.rule} (${reason.evidence}, book ${reason.book}); sources: ${reason.sources.join(', ')}`,
+    `      rule ${reason.rule} (${EVIDENCE_WORDS[reason.evidence]}, book ${reason.book}); sources: ${reason.sources.join(', ')}`,
   ].join('\n')
 }
 

@@ -5,12 +5,18 @@ export const MEETS = ['yes', 'maybe', 'no', 'cannot', 'open'] as const
 export const TRUTHS = ['true', 'false', 'unknown', 'not-applicable'] as const
 export const OUTCOMES = ['fired', 'not-fired', 'unknown', 'not-applicable'] as const
 export const EFFECTS = ['excludes', 'weakens', 'favours', 'requires', 'places', 'tests', 'warns'] as const
+/** What a rule, a threshold or a source rests on; a law is opened only where its words were seen in a copy. */
 export const EVIDENCE = [
+  'law-opened',
+  'law-from-memory',
+  'guidance',
   'standard',
-  'regulation',
+  'private-standard',
   'paper',
+  'fact-sheet',
   'computed',
-  'common practice',
+  'common-practice',
+  'memory',
   'judgement',
 ] as const
 export const ORIGINS = ['entered', 'assumed', 'computed'] as const

@@ -14,7 +14,8 @@ import {
 import { machineSchema } from './machine.ts'
 import { oneOf, quantity, text, yesNo } from './quantity.ts'
 
-export const MARKETS = ['US', 'EU', 'UK', 'other'] as const
+/** UK: Great Britain and Northern Ireland, whose food law differs; GB and NI: one of the two. */
+export const MARKETS = ['US', 'EU', 'UK', 'GB', 'NI', 'other'] as const
 export const CONSUMERS = ['general', 'infants', 'elderly-or-patients', 'animals'] as const
 export const STRUCTURES = [
   'solid',

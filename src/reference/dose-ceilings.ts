@@ -1,6 +1,6 @@
 import { dataFile } from './data-file.ts'
 
-/** The most dose x-ray inspection may leave in food under one market's law, Gy. */
+/** The dose up to which x-ray inspection stays outside the irradiation law of one market, Gy. */
 export interface DoseCeiling {
   readonly market: string
   readonly gray: number

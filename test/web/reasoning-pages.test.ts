@@ -3,6 +3,7 @@ import { loadRulebook } from '../../src/advice/book/rulebook.ts'
 import { fragmentAnswerSchema } from '../../src/contract/index.ts'
 import { createApp } from '../../src/web/app.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
+import { EVIDENCE_WORDS } from '../../views/words/evidence.ts'
 import { demoInput } from '../advice/demo.ts'
 import { app, formOf, packed, text } from './stand-in.ts'
 
@@ -49,7 +50,7 @@ describe('the rule book', () => {
     for (const change of book.changelog[0]!.changes) expect(text(body)).toContain(change.slice(0, 40))
   })
   it.each([
-    ['evidence', 'regulation', (rule: (typeof book.rules)[number]) => rule.evidence === 'regulation'],
+    ['evidence', 'guidance', (rule: (typeof book.rules)[number]) => rule.evidence === 'guidance'],
     ['family', 'coil', (rule) => rule.appliesTo.includes('coil')],
     ['subject', book.rules[0]!.subject, (rule) => rule.subject === book.rules[0]!.subject],
   ] as [string, string, (rule: (typeof book.rules)[number]) => boolean][])(
@@ -77,7 +78,13 @@ describe('the rule book', () => {
       .replaceAll('&#39;', "'")
       .replaceAll('&amp;', '&')
     expect(said).toContain('[solid food in the beam]')
-    for (const part of [rule.title, rule.because, rule.exception, rule.evidence, 'at least 20 mm'])
+    for (const part of [
+      rule.title,
+      rule.because,
+      rule.exception,
+      EVIDENCE_WORDS[rule.evidence],
+      'at least 20 mm',
+    ])
       expect(said).toContain(part)
     for (const id of rule.sources) expect(said).toContain(book.sources.get(id)!.text.slice(0, 40))
     expect(said.match(/Advice on it/g)).toHaveLength(rule.examples.length)

@@ -1,5 +1,6 @@
 import { ruleLink } from '../advice/links.ts'
 import { Page } from '../page.tsx'
+import { EVIDENCE_WORDS } from '../words/evidence.ts'
 import { grouped } from '../words/grouped.ts'
 import { filtered, outcomeOf, type RuleCard, type RuleFilter } from './rule-card.ts'
 import { EFFECT_WORDS, groundWords, OUTCOME_WORDS } from './rule-words.ts'
@@ -69,7 +70,8 @@ function RuleLine({ card, packed, book }: { card: RuleCard; packed: string | nul
     <li>
       <a href={ruleLink(card.id, packed)}>{card.title}</a>{' '}
       <span class="small">
-        {EFFECT_WORDS[card.type]}; {card.evidence}; {card.appliesTo.map(groundWords).join(', ')}
+        {EFFECT_WORDS[card.type]}; {EVIDENCE_WORDS[card.evidence]};{' '}
+        {card.appliesTo.map(groundWords).join(', ')}
         {book === '' ? '' : `; from the ${book} book`}
         {outcome === null ? '' : `; here: ${OUTCOME_WORDS[outcome]}`}
         {fired > 1 ? ` in ${fired} places` : ''}
@@ -116,6 +118,7 @@ function Filters({ cards, filter, packed }: RuleBookProps) {
         'evidence',
         'Evidence',
         all((card) => [card.evidence]),
+        (value) => EVIDENCE_WORDS[value as keyof typeof EVIDENCE_WORDS] ?? value,
       )}
       {packed
         ? choose('outcome', 'For this brief', Object.keys(OUTCOME_WORDS), (value) =>

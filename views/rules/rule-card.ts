@@ -30,7 +30,7 @@ export interface RuleThreshold {
   readonly label: string
   readonly value: number
   readonly unit: string
-  readonly evidence: string
+  readonly evidence: (typeof EVIDENCE)[number]
   readonly source: string
 }
 

@@ -1,5 +1,6 @@
 import { rulesLink } from '../advice/links.ts'
 import { Page } from '../page.tsx'
+import { EVIDENCE_WORDS } from '../words/evidence.ts'
 import { MARK_WORDS } from '../words/mark.ts'
 import { valueWords } from '../words/size.ts'
 import type { RuleCard } from './rule-card.ts'
@@ -33,7 +34,7 @@ export function RulePage({ card, version, packed }: Props) {
           {card.perContaminant ? ', for each contaminant' : ''}
         </dd>
         <dt>Evidence</dt>
-        <dd>{card.evidence}</dd>
+        <dd>{EVIDENCE_WORDS[card.evidence]}</dd>
         <dt>Its permanent name</dt>
         <dd>
           <code>{card.id}</code>, from the {card.book} book; the books in use are {version}
@@ -72,7 +73,7 @@ function Thresholds({ card }: { card: RuleCard }) {
           <li>
             {label}: <strong>{`${valueWords(value)} ${unit}`.trim()}</strong> <code>{id}</code>{' '}
             <span class="small">
-              ({evidence}: {source})
+              ({EVIDENCE_WORDS[evidence]}: {source})
             </span>
           </li>
         ))}

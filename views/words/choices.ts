@@ -1,6 +1,13 @@
 /** Words for the choices of the brief; each line ours. */
 export const CHOICE_WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  market: { US: 'United States', EU: 'European Union', UK: 'United Kingdom', other: 'Elsewhere' },
+  market: {
+    US: 'United States',
+    EU: 'European Union',
+    UK: 'United Kingdom',
+    GB: 'Great Britain',
+    NI: 'Northern Ireland',
+    other: 'Elsewhere',
+  },
   consumer: {
     general: 'Anyone',
     infants: 'Infants',

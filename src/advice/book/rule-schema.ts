@@ -76,6 +76,8 @@ export const thresholdSchema = z.strictObject({
 export const ruleSourceSchema = z.strictObject({
   id: identifier('id'),
   text: sentence('text'),
+  /** What the source is; the house's own book says it of every source. */
+  evidence: word('evidence', EVIDENCE).optional(),
   mark: word('mark', ['V', 'V2', 'C', 'M', 'A']),
 })
 

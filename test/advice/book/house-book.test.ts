@@ -18,12 +18,32 @@ describe('the house rule book', () => {
         expect([source.id, source.text]).toEqual([source.id, expect.stringMatching(/from memory, check/)])
   })
   it('says of every law when it was read', () => {
-    for (const rule of book.rules.filter(({ evidence }) => evidence === 'regulation'))
-      expect(rule.sources.map((id) => book.sources.get(id)?.text).join(' ')).toMatch(
-        /[Rr]ead 2026; check currency/,
-      )
-    for (const rule of book.rules.filter(({ file }) => file === 'radiation.json'))
-      if (rule.evidence === 'regulation') expect(rule.event.params.text).toMatch(/Read 2026; check currency/)
+    for (const rule of book.rules.filter(({ evidence }) => evidence === 'law-opened'))
+      expect([rule.id, rule.sources.map((id) => book.sources.get(id)?.text).join(' ')]).toEqual([
+        rule.id,
+        expect.stringMatching(/[Rr]ead (November )?2026[^;]*; check currency/),
+      ])
+  })
+  it('says of every source what it is, and marks what was not read as memory', () => {
+    for (const { id, evidence, mark } of book.sources.values()) {
+      expect([id, evidence]).not.toEqual([id, undefined])
+      if (evidence?.endsWith('memory')) expect([id, mark]).toEqual([id, 'M'])
+      if (evidence === 'law-opened') expect([id, mark]).toEqual([id, 'V'])
+    }
+  })
+  it('rests no rule on more than one of its sources is', () => {
+    const outside = [
+      'law-opened',
+      'law-from-memory',
+      'guidance',
+      'standard',
+      'private-standard',
+      'paper',
+      'fact-sheet',
+    ]
+    for (const { id, evidence, sources } of book.rules)
+      if (outside.includes(evidence))
+        expect([id, ...sources.map((source) => book.sources.get(source)?.evidence)]).toContain(evidence)
   })
   it('never gives the US a dose figure that was not read', () => {
     const us = book.rules.find(({ id }) => id === 'cabinet-rules-us')

@@ -1,6 +1,7 @@
 import type { Option, Reason, RuleTrace } from '../../../src/contract/advice.ts'
 import { Condition } from '../../trail/condition.tsx'
 import { Leaves, sharedSettling } from '../../trail/short-why.tsx'
+import { EVIDENCE_WORDS } from '../../words/evidence.ts'
 import { grouped } from '../../words/grouped.ts'
 import { ruleLink } from '../links.ts'
 import type { Citations } from './citations.ts'
@@ -87,7 +88,7 @@ function RuleReason({ reasons, citations, rules, packed, print }: Shown & { reas
         <a href={ruleLink(rule, packed)}>
           <code>{rule}</code>
         </a>
-        , {evidence}
+        , {EVIDENCE_WORDS[evidence]}
         {book === '' ? '' : `, from the ${book} book`}.
         <Cited ids={sources} citations={citations} />
       </p>

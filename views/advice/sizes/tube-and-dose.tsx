@@ -48,7 +48,7 @@ export function TubeAndDose({ advice, links, law, print }: Props) {
                 </th>
                 {law.ceiling ? (
                   <th scope="col" class="n">
-                    Under the {law.ceiling.gray} Gy allowed
+                    Under the bound of {law.ceiling.gray} Gy
                   </th>
                 ) : null}
               </tr>
@@ -71,7 +71,7 @@ export function TubeAndDose({ advice, links, law, print }: Props) {
           </table>
         </section>
         <p class="small">
-          {law.ceiling ? `Allowed: ${law.ceiling.rule}. ${law.ceiling.source} ` : ''}
+          {law.ceiling ? `Bound: ${law.ceiling.rule}. ${law.ceiling.source} ` : ''}
           {usualSentence(rows, law)} {law.usualSource}
         </p>
       </details>
@@ -111,8 +111,8 @@ function doseSentence(rows: readonly Row[], { ceiling }: DoseLaw): string {
       ? `about ${doseWords(most)}`
       : `${doseWords(least)} to ${doseWords(most)}`
   const beside = ceiling
-    ? `the most of these is ${timesBelow(most, ceiling.gray)} than the ${ceiling.gray} Gy that ${ceiling.rule.split(',')[0]} allows`
-    : 'what your law allows has to be looked up; this program knows the figures of the US, the EU and the UK only'
+    ? `the most of these is ${timesBelow(most, ceiling.gray)} than the ${ceiling.gray} Gy named in ${ceiling.rule.split(',')[0]}`
+    : 'the bound in your law has to be looked up; this program knows the figures of the US, the EU and the UK only'
   return `One pass leaves ${range} in the food; ${beside}.`
 }
 
