@@ -16,6 +16,7 @@ const VERDICT_WORDS = {
   'best-fit': 'best fit to this brief',
   'worth-a-test': 'worth a test on your product',
   conditional: 'only if …',
+  'no-build': 'no build here takes it',
   'not-suitable': 'not for this',
 } as const
 

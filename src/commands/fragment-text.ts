@@ -16,8 +16,8 @@ function optionLines(option: FragmentOption): string[] {
     ...any.map((line) => `      ${line}`),
     ...option.because.map((line) => `      ${line}`),
     ...option.zones.map(
-      ({ name, state, sizeMm, because }) =>
-        `      ${name}: ${state}${sizeMm === null ? '' : `, from ${sizeWords(sizeMm)} mm`}. ${because}`,
+      ({ name, state, sizes, why }) =>
+        `      ${name}: ${state}${sizes.expectedMm === null ? '' : `, from ${sizeWords(sizes.expectedMm)} mm`}. ${why}`,
     ),
     ...option.rules.map(({ rule, text }) => `      ${text} [${rule}]`),
   ]

@@ -53,7 +53,8 @@ function liesOf(finding: Finding, family: string): string[] {
   return [finding.shape === 'wire' ? 'lying flat to the beam' : 'lying flat, its face to the beam']
 }
 
-const covers = (zone: Zone, sizeMm: number) => zone.sizeMm !== null && zone.sizeMm <= sizeMm
+const covers = ({ sizes: { expectedMm } }: Zone, sizeMm: number) =>
+  expectedMm !== null && expectedMm <= sizeMm
 
 function pieceOf(finding: Finding, family: string, terms: Terms): AcceptancePiece | string {
   const { mustFindMm, cautiousMm, bestMm, expectedMm } = finding
@@ -64,7 +65,7 @@ function pieceOf(finding: Finding, family: string, terms: Terms): AcceptancePiec
     return 'no size is expected of it here; a test on the product comes first'
   const sizeMm = mustFindMm ?? upToPiece(cautiousMm!)
   const covered = finding.zones.filter((zone) => covers(zone, sizeMm))
-  const weakest = [...covered].sort((a, b) => b.sizeMm! - a.sizeMm!)[0]
+  const weakest = [...covered].sort((a, b) => b.sizes.expectedMm! - a.sizes.expectedMm!)[0]
   const lies = liesOf(finding, family)
   const runs = runsToDemonstrate(terms, terms.misses)
   const chance =
@@ -77,7 +78,7 @@ function pieceOf(finding: Finding, family: string, terms: Terms): AcceptancePiec
     place: (weakest ?? finding.zones[0])?.name ?? '',
     notCovered: finding.zones
       .filter((zone) => !covers(zone, sizeMm))
-      .map((zone) => ({ place: zone.name, sizeMm: zone.sizeMm })),
+      .map((zone) => ({ place: zone.name, sizeMm: zone.sizes.expectedMm })),
     lies,
     runs,
     comesThrough: chance === null ? null : binomialAtMost(terms.misses, runs, 1 - chance) ** lies.length,

@@ -1,3 +1,4 @@
+import { isExpected } from '../advice/assess/meets.ts'
 import type { Finding } from '../contract/index.ts'
 import { sizesDiffer } from './differences.ts'
 import type { YearlyCost } from './running-cost.ts'
@@ -22,7 +23,7 @@ export interface Added {
   readonly losses: readonly Change[]
 }
 
-const meets = ({ meets: how }: Finding) => how === 'yes' || how === 'maybe'
+const meets = ({ meets: how }: Finding) => isExpected(how)
 
 function askedOf(from: Finding, to: Finding): Change['asked'] {
   if (to.mustFindMm === null) return 'no-size-asked'

@@ -1,6 +1,7 @@
 /** Closed lists of words an advice speaks in. */
-export const VERDICTS = ['best-fit', 'worth-a-test', 'conditional', 'not-suitable'] as const
-export const MEETS = ['yes', 'maybe', 'no', 'cannot', 'open'] as const
+export const VERDICTS = ['best-fit', 'worth-a-test', 'conditional', 'no-build', 'not-suitable'] as const
+/** partly: yes at every place where the piece can lie but the named ones, and it does not settle there. */
+export const MEETS = ['yes', 'partly', 'maybe', 'no', 'cannot', 'open'] as const
 /** Of a node: unknown hangs on a value nobody gave; not-applicable on one that does not exist there. */
 export const TRUTHS = ['true', 'false', 'unknown', 'not-applicable'] as const
 export const OUTCOMES = ['fired', 'not-fired', 'unknown', 'not-applicable'] as const

@@ -13,13 +13,19 @@ export * from './advice-words.ts'
 
 const size = z.number().nullable()
 
+/** A place of the pack, and what is found of this contaminant there. */
 export const zoneSchema = z.object({
   name: z.string(),
   state: z.enum(['findable', 'degraded', 'blind']),
+  /** Share of the pack's inside that the place takes; null where geometry does not give it. */
+  share: z.number().nullable(),
   /** Container material the beam crosses there, mm; null where geometry does not allow computing it. */
   pathMm: z.number().nullable(),
-  sizeMm: size,
-  because: z.string(),
+  sizes: z.object({ bestMm: size, expectedMm: size, cautiousMm: size }),
+  canLieThere: z.boolean(),
+  /** The piece sinks or floats to this place, so that it decides. */
+  settlesThere: z.boolean(),
+  why: z.string(),
 })
 
 export const findingSchema = z.object({
@@ -89,6 +95,10 @@ export const optionSchema = z.object({
   rank: z.number().int().nullable(),
   burden: z.number(),
   verdict: z.enum(VERDICTS),
+  /** Which build of the technology is meant: the smallest usual one that takes the pack; null where there are no builds. */
+  build: z.string().nullable(),
+  /** What a machine has to take where none compared here does, mm: ask for it; null where the build takes the pack. */
+  askFor: z.object({ widthMm: z.number(), heightMm: z.number() }).nullable(),
   because: z.string(),
   settings: z.object({
     kV: z.number().nullable(),

@@ -111,7 +111,7 @@ describe('a finding', () => {
 
   test('the centre of the opening is the weak place', () => {
     const [centre, wall] = first().zones
-    expect(centre!.sizeMm!).toBeGreaterThan(wall!.sizeMm!)
+    expect(centre!.sizes.expectedMm!).toBeGreaterThan(wall!.sizes.expectedMm!)
     const strict = first({ contaminants: [sampleContaminant('ss316', { mustFindMm: 1.5 })] })
     expect(strict.zones[0]!.state).toBe('degraded')
     expect(first().zones[0]!.state).toBe('findable')

@@ -71,10 +71,10 @@ describe('an acceptance clause', () => {
     const { side } = await laid(jar)
     const [piece] = acceptanceOf(side('p0.xray-side')).pieces
     const zones = side('p0.xray-side').option.findings[0]!.zones
-    const covered = zones.filter(({ sizeMm }) => sizeMm !== null && sizeMm <= 2)
+    const covered = zones.filter(({ sizes: { expectedMm } }) => expectedMm !== null && expectedMm <= 2)
     expect(covered.length).toBeGreaterThan(0)
-    expect(zones.find(({ name }) => name === piece!.place)?.sizeMm).toBe(
-      Math.max(...covered.map(({ sizeMm }) => sizeMm!)),
+    expect(zones.find(({ name }) => name === piece!.place)?.sizes.expectedMm).toBe(
+      Math.max(...covered.map(({ sizes }) => sizes.expectedMm!)),
     )
     expect(piece!.notCovered.map(({ place }) => place)).toContain('base')
   })

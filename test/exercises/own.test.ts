@@ -30,7 +30,7 @@ describe('exercises made of a brief', () => {
     if (answer.kind !== 'choice') throw new Error('a choice was expected')
     const zones = jar.advice.points[0]!.options.find(({ rank }) => rank === 1)!.findings[0]!.zones
     expect(answer.choices).toHaveLength(zones.length)
-    expect(zones.find(({ name }) => name.replace(' ', '-') === answer.right)?.sizeMm).toBeNull()
+    expect(zones.find(({ name }) => name.replace(' ', '-') === answer.right)?.sizes.expectedMm).toBeNull()
   })
 
   it('take hold and false rejects from its own line', () => {

@@ -116,10 +116,10 @@ function PointAnswer({
                 : ` Over random orientations: ${optionChance({ ...option, chance: option.chanceAnyOrientation })}.`}
               {option.excluded === '' && option.zones.length > 0 ? (
                 <ul>
-                  {option.zones.map(({ name, state, sizeMm, because }) => (
+                  {option.zones.map(({ name, state, sizes, why }) => (
                     <li>
                       {name}: {state}
-                      {sizeMm === null ? '' : `, from ${sizeWords(sizeMm)} mm`}. {because}
+                      {sizes.expectedMm === null ? '' : `, from ${sizeWords(sizes.expectedMm)} mm`}. {why}
                     </li>
                   ))}
                 </ul>

@@ -10,11 +10,17 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, Marked>> = {
   'best-fit': { mark: '●', words: 'best fit to this brief' },
   'worth-a-test': { mark: '◐', words: 'worth a test on your product' },
   conditional: { mark: '◔', words: 'only if …' },
+  'no-build': { mark: '□', words: 'no build here takes it' },
   'not-suitable': { mark: '○', words: 'not for this' },
 }
 
 export const MEETS_WORDS: Readonly<Record<Meets, Marked & { readonly long: string }>> = {
   yes: { mark: '●', words: 'yes', long: 'found at the size asked, with the cautious value too' },
+  partly: {
+    mark: '◕',
+    words: 'yes, but for places',
+    long: 'promised at the size asked, but not at the places named',
+  },
   maybe: { mark: '◐', words: 'maybe', long: 'expected at the size asked, but not to be promised' },
   no: { mark: '○', words: 'no', long: 'not found at the size asked' },
   cannot: { mark: '✕', words: 'cannot', long: 'no machine of this build can find it here' },

@@ -13,24 +13,33 @@ export function meetsOf(
   return cautiousMm === null || cautiousMm > mustFindMm ? 'maybe' : 'yes'
 }
 
+/** Met at the value that can be promised, be it but for named places. */
+export const isPromised = (meets: Meets): boolean => meets === 'yes' || meets === 'partly'
+
+/** Met, if only as expected. */
+export const isExpected = (meets: Meets): boolean => isPromised(meets) || meets === 'maybe'
+
 /** Findings with a verdict's worth of knowledge: what a verdict looks at. */
 export type Met = Pick<Finding, 'meets'>
 
-/** Every size is met at the cautious value. */
+/** Every size is met at the cautious value, be it but for named places. */
 export function meetsAll(findings: readonly Met[]): boolean {
-  return findings.length > 0 && findings.every((f) => f.meets === 'yes')
+  return findings.length > 0 && findings.every((f) => isPromised(f.meets))
 }
 
 /** Some size is met, if only as expected. */
 export function isAnyMet(findings: readonly Met[]): boolean {
-  return findings.some(({ meets }) => meets === 'yes' || meets === 'maybe')
+  return findings.some(({ meets }) => isExpected(meets))
 }
 
 /**
  * Verdict of one option, best fit apart (that needs the other options): not suitable when excluded or when
  * nothing is met; worth a test when nothing is worse than maybe; conditional in between.
  */
-export function verdictOf(findings: readonly Met[], excluded: boolean): Exclude<Verdict, 'best-fit'> {
+export function verdictOf(
+  findings: readonly Met[],
+  excluded: boolean,
+): Exclude<Verdict, 'best-fit' | 'no-build'> {
   if (excluded) return 'not-suitable'
   const has = (meets: Meets) => findings.some((f) => f.meets === meets)
   if (!isAnyMet(findings) && !has('open')) return 'not-suitable'

@@ -1,5 +1,6 @@
 import { entersBehind } from '../../brief/entry.ts'
 import type { Advice, Brief, Option } from '../../contract/index.ts'
+import { isPromised } from '../assess/meets.ts'
 import { contaminantWords, wordList } from '../say/why-not.ts'
 
 type Points = readonly { readonly name: string; readonly options: readonly Option[] }[]
@@ -9,7 +10,7 @@ type Change = Advice['changes'][number]
 function gained(brief: Brief, here: Option, there: Option, at: number): number[] {
   return here.findings.flatMap(({ contaminant, meets, mustFindMm }) => {
     const other = there.findings.find((f) => f.contaminant === contaminant)
-    const gains = mustFindMm !== null && meets !== 'yes' && other?.meets === 'yes'
+    const gains = mustFindMm !== null && !isPromised(meets) && other !== undefined && isPromised(other.meets)
     return gains && entersBehind(brief, contaminant, at) !== true ? [contaminant] : []
   })
 }

@@ -1,4 +1,5 @@
 import type { Brief, BriefInput, Machine, Option } from '../../contract/index.ts'
+import { isPromised } from '../assess/meets.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import type { Pair } from './change-targets.ts'
 import { type Move, moved } from './lever.ts'
@@ -47,7 +48,7 @@ export function trialOf(option: Option | undefined, contaminant: number): Trial 
   const suits = option !== undefined && option.verdict !== 'not-suitable'
   const promised = finding?.cautiousMm != null && finding.mustFindMm !== null
   const ratio = promised ? finding.cautiousMm! / finding.mustFindMm! : Number.POSITIVE_INFINITY
-  return { met: suits && finding?.meets === 'yes', ratio }
+  return { met: suits && finding !== undefined && isPromised(finding.meets), ratio }
 }
 
 /** A larger size to find, where neither law nor injury sets it: the size that can be promised, rounded up. */

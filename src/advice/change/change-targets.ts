@@ -1,6 +1,6 @@
 import type { Advice, Brief, Option } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
-import { meetsAll } from '../assess/meets.ts'
+import { isPromised, meetsAll } from '../assess/meets.ts'
 import { isFoil } from '../facts/kinds/pack-kind.ts'
 import { orderable } from '../say/parting-words.ts'
 
@@ -34,14 +34,16 @@ function targetsAt(brief: Brief, options: readonly Option[], point: number): Opt
 /** Contaminants that some ranked option meets. */
 function metByAny(options: readonly Option[]): ReadonlySet<number> {
   const ranked = options.filter((o) => o.rank !== null)
-  return new Set(ranked.flatMap((o) => o.findings.filter((f) => f.meets === 'yes').map((f) => f.contaminant)))
+  return new Set(
+    ranked.flatMap((o) => o.findings.filter((f) => isPromised(f.meets)).map((f) => f.contaminant)),
+  )
 }
 
 /** A ranked option that meets every size that any option here meets, while some size is met by none. */
 function missesOnlyWhatAllMiss(option: Option, options: readonly Option[]): boolean {
   const met = metByAny(options)
   if (option.rank === null || met.size === 0 || orderable(option).excluded) return false
-  return option.findings.every((f) => f.meets === 'yes' || !met.has(f.contaminant))
+  return option.findings.every((f) => isPromised(f.meets) || !met.has(f.contaminant))
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Advice, Brief, Option } from '../../contract/index.ts'
-import { meetsAll } from '../assess/meets.ts'
+import { isPromised, meetsAll } from '../assess/meets.ts'
 import { contaminantWords } from '../say/why-not.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import { changesOfPoint } from './another-point.ts'
@@ -58,7 +58,9 @@ export async function whatWouldChange(
     if (!allowance.take(workOf(named.machine.family, brief.contaminants.length))) return null
     const again = await advise({ ...moved(brief.given, moves), equipment: [named.given], quotes: [] })
     const option = again?.points[point]?.options[0]
-    const lost = before.findings.some((f, i) => f.meets === 'yes' && option?.findings[i]?.meets !== 'yes')
+    const lost = before.findings.some(
+      (f, i) => isPromised(f.meets) && !isPromised(option?.findings[i]?.meets ?? 'no'),
+    )
     return trialOf(option, contaminant).met && !lost ? option! : null
   }
 

@@ -1,5 +1,5 @@
 import { fieldAt } from '../../brief/form-fields.ts'
-import type { Advice, Assumption, Brief, Machine, Missing } from '../../contract/index.ts'
+import type { Advice, Assumption, Brief, Finding, Machine, Missing } from '../../contract/index.ts'
 import type { AdviseGiven } from '../change/advise-given.ts'
 import { withValue } from '../change/with-value.ts'
 import { Allowance, workOf } from '../change/work.ts'
@@ -59,11 +59,20 @@ function measured(path: string, value: number | string | boolean): string {
   return field?.kind === 'measure' && field.unit ? `${valueText(value)} ${field.unit}` : valueText(value)
 }
 
+const HOW: Readonly<Record<Finding['meets'], string>> = {
+  yes: 'meets',
+  partly: 'meets, but for places,',
+  maybe: 'may meet',
+  no: 'does not meet',
+  cannot: 'does not meet',
+  open: 'does not meet',
+}
+
 function effectWords(brief: Brief, path: string, tried: readonly Tried[]): string {
   const turns = tried.flatMap(({ stand, value, effect }) =>
     effect.turned.map(({ option, finding }) => {
       const piece = contaminantWords(brief, stand.contaminants[finding.contaminant]!)
-      const how = finding.meets === 'yes' ? 'meets' : finding.meets === 'maybe' ? 'may meet' : 'does not meet'
+      const how = HOW[finding.meets]
       return `at ${measured(path, value)}, ${option.label} ${how} ${piece}`
     }),
   )

@@ -1,5 +1,6 @@
 import type { Brief, CloseCall, Finding, Option } from '../../contract/index.ts'
 import { runsToDemonstrate } from '../../numerics/binomial.ts'
+import { isExpected, isPromised } from '../assess/meets.ts'
 import { orderable } from '../say/parting-words.ts'
 import { contaminantWords, wordList } from '../say/why-not.ts'
 import { compareOptions, sizeRatio, WITHOUT_PROMISE, worstRatio } from './order.ts'
@@ -15,10 +16,14 @@ const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
 /** A finding as if its size were known to lie a share of the way (in logarithms) from expected to cautious. */
 function findingAt(finding: Finding, share: number): Finding {
   const { expectedMm, mustFindMm, meets } = finding
-  if (expectedMm === null || mustFindMm === null || (meets !== 'yes' && meets !== 'maybe')) return finding
+  if (expectedMm === null || mustFindMm === null || !isExpected(meets)) return finding
   const cautiousMm = finding.cautiousMm ?? expectedMm * WITHOUT_PROMISE
   const sizeMm = expectedMm * (cautiousMm / expectedMm) ** share
-  return { ...finding, cautiousMm: sizeMm, meets: sizeMm <= mustFindMm ? 'yes' : 'maybe' }
+  return {
+    ...finding,
+    cautiousMm: sizeMm,
+    meets: sizeMm > mustFindMm ? 'maybe' : meets === 'partly' ? 'partly' : 'yes',
+  }
 }
 
 const optionAt = (option: Option, share: number): Option => ({
@@ -36,7 +41,7 @@ interface Hinge {
 function hingeOf(second: Option, share: number): Hinge {
   const there = optionAt(second, share)
   const turned = second.findings.flatMap((f, i) =>
-    f.meets === 'maybe' && there.findings[i]!.meets === 'yes' ? [f.contaminant] : [],
+    f.meets === 'maybe' && isPromised(there.findings[i]!.meets) ? [f.contaminant] : [],
   )
   if (turned.length > 0) return { contaminants: turned, turned: true }
   const worst = worstRatio(second)

@@ -1,5 +1,6 @@
 import { entersBehind } from '../../brief/entry.ts'
 import type { Advice, Brief, Option } from '../../contract/index.ts'
+import { isPromised } from '../assess/meets.ts'
 import { independenceWords } from '../say/independence.ts'
 import { stillEnters } from '../say/still-enters.ts'
 
@@ -57,7 +58,7 @@ export function combine(
         point,
         option,
         covers: option.findings
-          .filter((f) => f.meets === 'yes' && entersBehind(brief, f.contaminant, point) !== true)
+          .filter((f) => isPromised(f.meets) && entersBehind(brief, f.contaminant, point) !== true)
           .map((f) => f.contaminant),
       })),
   )

@@ -188,6 +188,8 @@ export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Opt
       rank: one.linedUp.ranked ? ++rank : null,
       burden: one.burden,
       verdict,
+      build: null,
+      askFor: null,
       because,
       settings: settingsOf(one.assessed),
       findings: [...one.findings],

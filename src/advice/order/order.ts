@@ -1,4 +1,5 @@
 import type { Contaminant, Finding } from '../../contract/index.ts'
+import { isPromised } from '../assess/meets.ts'
 
 /** What the order of options is made from. */
 export interface Orderable {
@@ -19,7 +20,7 @@ const SEVERITIES = [5, 4, 3, 2, 1] as const
 
 /** True for a size that counts as unmet: one without a size to find does not count. */
 export const isUnmet = (f: Finding): boolean =>
-  f.meets !== 'yes' && !(f.meets === 'open' && f.mustFindMm === null)
+  !isPromised(f.meets) && !(f.meets === 'open' && f.mustFindMm === null)
 
 /** Sizes not met for sure, counted by severity from 5 down to 1. */
 function unmetBySeverity(option: Orderable, contaminants: readonly Contaminant[]): number[] {

@@ -1,4 +1,5 @@
 import type { Brief, Option } from '../../contract/index.ts'
+import { isExpected } from '../assess/meets.ts'
 import { contaminantWords, wordList } from './why-not.ts'
 
 /** Contaminants that no ranked machine at any point can find at any size computed. */
@@ -18,7 +19,7 @@ function onlyTooSmall(options: readonly Option[]): Option | undefined {
   return options.find(
     (o) =>
       o.rank !== null &&
-      o.findings.every((f) => f.meets === 'yes' || f.meets === 'maybe') &&
+      o.findings.every((f) => isExpected(f.meets)) &&
       o.whyNot.every((why) => why.kind !== 'rule' || TOO_LARGE.includes(why.rule)),
   )
 }

@@ -1,5 +1,6 @@
 import type { Brief, Finding, WhyNot } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
+import { isPromised } from '../assess/meets.ts'
 
 const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
 
@@ -20,7 +21,7 @@ export function wordList(words: readonly string[]): string {
 /** The sizes an option misses, each with its gap to the size to find. */
 export function missedSizes(brief: Brief, findings: readonly Finding[]): WhyNot[] {
   return findings.flatMap((f): WhyNot[] => {
-    if (f.meets === 'yes' || f.meets === 'open') return []
+    if (isPromised(f.meets) || f.meets === 'open') return []
     const name = contaminantWords(brief, f.contaminant)
     const asked = f.mustFindMm
     const size = (gapMm: number | null, text: string): WhyNot[] => [

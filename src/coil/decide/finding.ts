@@ -53,14 +53,18 @@ function chanceAnyOrientation(listen: Listening, piece: Piece, sizeMm: number): 
   return sum / ANGLES
 }
 
-function zone(name: string, sizeMm: number | null, mustFindMm: number | null, because: string): Zone {
+function zone(name: string, sizes: Zone['sizes'], mustFindMm: number | null, why: string): Zone {
+  const sizeMm = sizes.expectedMm
   const short = sizeMm !== null && mustFindMm !== null && sizeMm > mustFindMm
   return {
     name,
     state: sizeMm === null ? 'blind' : short ? 'degraded' : 'findable',
+    share: null,
     pathMm: null,
-    sizeMm,
-    because,
+    sizes,
+    canLieThere: true,
+    settlesThere: false,
+    why,
   }
 }
 
@@ -125,10 +129,19 @@ export function findingOf(
     floorMm: range.floorMm,
     widest: range.widest,
     zones: [
-      zone('centre of the opening', expectedMm, mustFindMm, 'the field of the coil is weakest on its axis'),
+      zone(
+        'centre of the opening',
+        { bestMm: best, expectedMm, cautiousMm: range.cautiousMm },
+        mustFindMm,
+        'the field of the coil is weakest on its axis',
+      ),
       zone(
         'near the belt, a wall or the roof',
-        expectedMm === null || nearWall === null ? nearWall : Math.min(nearWall, expectedMm),
+        {
+          bestMm: best,
+          expectedMm: expectedMm === null || nearWall === null ? nearWall : Math.min(nearWall, expectedMm),
+          cautiousMm: range.cautiousMm,
+        },
         mustFindMm,
         'a third stronger coupling at 0.3 of the opening height from the centre',
       ),

@@ -9,7 +9,8 @@ export function weakPlace({ advice, pieces }: OwnCase): Exercise | null {
   const asks = advice.points.flatMap(({ name, options }) => {
     const first = options.find(({ rank }) => rank === 1)
     const finding = first?.findings.find(
-      ({ zones, expectedMm }) => expectedMm !== null && new Set(zones.map(({ sizeMm }) => sizeMm)).size > 1,
+      ({ zones, expectedMm }) =>
+        expectedMm !== null && new Set(zones.map(({ sizes }) => sizes.expectedMm)).size > 1,
     )
     return first && finding ? [{ name, first, finding }] : []
   })
@@ -26,7 +27,9 @@ export function weakPlace({ advice, pieces }: OwnCase): Exercise | null {
       asks.map(({ name, first, finding }): Question => {
         const piece = pieces[finding.contaminant] ?? ''
         const worst = finding.zones.reduce((a, b) =>
-          (b.sizeMm ?? Number.POSITIVE_INFINITY) > (a.sizeMm ?? Number.POSITIVE_INFINITY) ? b : a,
+          (b.sizes.expectedMm ?? Number.POSITIVE_INFINITY) > (a.sizes.expectedMm ?? Number.POSITIVE_INFINITY)
+            ? b
+            : a,
         )
         return {
           situation: say(
@@ -40,14 +43,18 @@ export function weakPlace({ advice, pieces }: OwnCase): Exercise | null {
             choices: finding.zones.map((zone) => ({ id: idOf(zone.name), words: zone.name })),
             right: idOf(worst.name),
           },
-          outcome: `${worst.name}: ${worst.sizeMm === null ? 'nothing is found there' : mm(worst.sizeMm)}.`,
-          reason: [`${worst.because.charAt(0).toUpperCase()}${worst.because.slice(1)}.`],
+          outcome: `${worst.name}: ${worst.sizes.expectedMm === null ? 'nothing is found there' : mm(worst.sizes.expectedMm)}.`,
+          reason: [`${worst.why.charAt(0).toUpperCase()}${worst.why.slice(1)}.`],
           pictures: [
             {
               kind: 'bars',
               title: `Smallest size expected, by place: ${piece}`,
               unit: 'mm',
-              bars: finding.zones.map((zone) => ({ words: zone.name, value: zone.sizeMm, none: 'blind' })),
+              bars: finding.zones.map((zone) => ({
+                words: zone.name,
+                value: zone.sizes.expectedMm,
+                none: 'blind',
+              })),
             },
           ],
         }

@@ -39,7 +39,7 @@ export const jarHeel: Exercise = {
     const zones = finding!.zones
     const middle = zones.find(({ name }) => name === 'body')
     const choices = zones.filter(({ name }) => name !== 'closure')
-    const worst = choices.reduce((a, b) => ((b.sizeMm ?? 99) > (a.sizeMm ?? 99) ? b : a))
+    const worst = choices.reduce((a, b) => ((b.sizes.expectedMm ?? 99) > (a.sizes.expectedMm ?? 99) ? b : a))
     const heel = zones.find(({ name }) => name === 'heel')
     return [
       {
@@ -57,10 +57,10 @@ export const jarHeel: Exercise = {
           choices: choices.map(({ name }) => ({ id: name.replace(/\s/g, '-'), words: `The ${name}` })),
           right: worst.name.replace(/\s/g, '-'),
         },
-        outcome: `On the ${worst.name}: ${worst.sizeMm === null ? 'nothing is found there at any size computed' : mm(worst.sizeMm)}. In the body: ${mm(middle?.sizeMm ?? null)}.`,
+        outcome: `On the ${worst.name}: ${worst.sizes.expectedMm === null ? 'nothing is found there at any size computed' : mm(worst.sizes.expectedMm)}. In the body: ${mm(middle?.sizes.expectedMm ?? null)}.`,
         reason: [
           say(
-            `${worst.because.charAt(0).toUpperCase()}${worst.because.slice(1)}. In the heel the beam crosses about ${heel?.pathMm} mm of glass against ${middle?.pathMm} mm in the body, and the unevenness of the glass looks like the splinter itself: ${mm(heel?.sizeMm ?? null)} there.`,
+            `${worst.why.charAt(0).toUpperCase()}${worst.why.slice(1)}. In the heel the beam crosses about ${heel?.pathMm} mm of glass against ${middle?.pathMm} mm in the body, and the unevenness of the glass looks like the splinter itself: ${mm(heel?.sizes.expectedMm ?? null)} there.`,
             'There the x-rays run through so much glass of the jar that a splinter makes no difference.',
           ),
           say(
@@ -73,7 +73,7 @@ export const jarHeel: Exercise = {
             kind: 'bars',
             title: 'Smallest piece of glass expected to be found, by place',
             unit: 'mm',
-            bars: zones.map(({ name, sizeMm }) => ({ words: name, value: sizeMm, none: 'blind' })),
+            bars: zones.map(({ name, sizes }) => ({ words: name, value: sizes.expectedMm, none: 'blind' })),
           },
         ],
       },

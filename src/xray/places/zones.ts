@@ -161,7 +161,15 @@ export function zoneOf(
   contaminant: Contaminant,
 ): Zone {
   const { name, pathMm, because } = geometry
-  const base = { name, pathMm: pathMm === null ? null : Math.round(pathMm * 10) / 10, sizeMm, because }
+  const base = {
+    name,
+    share: null,
+    pathMm: pathMm === null ? null : Math.round(pathMm * 10) / 10,
+    sizes: { bestMm: null, expectedMm: sizeMm, cautiousMm: null },
+    canLieThere: true,
+    settlesThere: false,
+    why: because,
+  }
   if (sizeMm === null) return { ...base, state: 'blind' }
   const asked = contaminant.mustFindMm
   const asGood = middleMm !== null && sizeMm <= middleMm * DEGRADED_ABOVE

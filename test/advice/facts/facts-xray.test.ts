@@ -102,9 +102,12 @@ describe('facts of one contaminant', () => {
     const zone = (name: string, state: 'findable' | 'degraded' | 'blind') => ({
       name,
       state,
+      share: null,
       pathMm: null,
-      sizeMm: null,
-      because: '',
+      sizes: { bestMm: null, expectedMm: null, cautiousMm: null },
+      canLieThere: true,
+      settlesThere: false,
+      why: '',
     })
     const zones = [zone('body', 'findable'), zone('heel', 'degraded'), zone('base', 'blind')]
     expect(finding({ zones })).toMatchObject({

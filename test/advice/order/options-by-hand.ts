@@ -46,6 +46,8 @@ export function option(
     rank,
     burden: 3,
     verdict: 'worth-a-test',
+    build: null,
+    askFor: null,
     because: '',
     settings: { kV: 60, mA: 5, frequenciesKHz: [] },
     findings,

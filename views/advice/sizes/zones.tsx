@@ -53,7 +53,7 @@ export function Zones({ option, point, names, links }: Props) {
                 {findings.map((finding) => (
                   <td class="n">{zoneWords(zoneOf(finding, name))}</td>
                 ))}
-                <td class="prose">{same[0]?.because}</td>
+                <td class="prose">{same[0]?.why}</td>
               </tr>
             ))}
           </tbody>
@@ -73,6 +73,6 @@ const zoneOf = (finding: Finding, name: string): Zone | undefined =>
 function zoneWords(zone: Zone | undefined): string {
   if (!zone) return '–'
   if (zone.state === 'blind') return 'blind'
-  const size = zone.sizeMm === null ? 'no size' : sizeWords(zone.sizeMm)
+  const size = zone.sizes.expectedMm === null ? 'no size' : sizeWords(zone.sizes.expectedMm)
   return zone.state === 'degraded' ? `${size}, worse` : size
 }
