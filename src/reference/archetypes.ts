@@ -1,5 +1,5 @@
 import { dataFile } from './data-file.ts'
-import type { Mark } from './materials.ts'
+import type { Mark } from './material.ts'
 
 export type ArchetypeStage = 'loose' | 'pumped' | 'free-fall' | 'packed'
 

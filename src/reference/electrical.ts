@@ -1,5 +1,5 @@
 import { dataFile } from './data-file.ts'
-import type { Mark } from './materials.ts'
+import type { Mark } from './material.ts'
 import type { SourceText } from './sources.ts'
 
 /** A metal to a coil, at 20 °C. */

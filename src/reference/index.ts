@@ -2,6 +2,7 @@ import { dataFile } from './data-file.ts'
 
 export * from './archetypes.ts'
 export { type ElementTable, elements } from './attenuation-table.ts'
+export * from './material.ts'
 export * from './materials.ts'
 export { ownMaterialId, readElements } from './own-material.ts'
 export { type SourceText, sources } from './sources.ts'

@@ -1,5 +1,5 @@
 import { elements } from './attenuation-table.ts'
-import type { Material, MaterialKind } from './materials.ts'
+import type { Material, MaterialKind } from './material.ts'
 
 /** Kinds a person's own material may be of; a metal needs electrical constants besides, so it is not among them. */
 const OWN_KINDS = ['glass', 'stone', 'bone', 'polymer', 'organic'] as const satisfies readonly MaterialKind[]

@@ -1,5 +1,5 @@
 import { dataFile } from './data-file.ts'
-import type { Mark } from './materials.ts'
+import type { Mark } from './material.ts'
 
 /** Where a figure comes from, in full; mark V read, V2 quoted, C computed, M from memory, A assumption. */
 export interface SourceText {

@@ -1,4 +1,5 @@
-import type { Family, Machine, Point } from '../contract/index.ts'
+import type { Family, Point } from '../contract/index.ts'
+import type { Setup } from './setup.ts'
 import type { Sizes } from './sizes-at.ts'
 
 export const INPUT_IDS = [
@@ -18,12 +19,6 @@ export const INPUT_IDS = [
 ] as const
 
 export type InputId = (typeof INPUT_IDS)[number]
-
-/** A machine at a point: what an input reads its value from and what it changes. */
-export interface Setup {
-  readonly point: Point
-  readonly machine: Machine
-}
 
 /** One quantity that a curve runs over, all else as it stands in the brief. */
 export interface Input {

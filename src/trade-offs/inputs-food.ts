@@ -1,6 +1,7 @@
 import { HAS_GAPS } from '../brief/product-defaults.ts'
 import type { Point, Product } from '../contract/index.ts'
-import { everywhere, type Input, type Setup } from './input.ts'
+import { everywhere, type Input } from './input.ts'
+import type { Setup } from './setup.ts'
 
 /** Packing of loose grains, from a loose heap to a shaken one (common practice, no source). */
 const PACKING = [0.35, 0.7] as const

@@ -1,7 +1,8 @@
 import { lineUp } from '../advice/assess/line-up.ts'
 import type { Brief } from '../contract/index.ts'
-import type { Input, InputId, Setup } from './input.ts'
+import type { Input, InputId } from './input.ts'
 import { knownInput } from './inputs.ts'
+import type { Setup } from './setup.ts'
 import { isSized, type SizedMachine, type Sizes, sizesAt } from './sizes-at.ts'
 import { stepsBetween } from './steps.ts'
 

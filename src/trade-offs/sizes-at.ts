@@ -1,7 +1,7 @@
 import { assessCoil } from '../coil/assess-coil.ts'
 import type { CoilMachine, Contaminant, Machine, XrayMachine } from '../contract/index.ts'
 import { quickSizes } from '../xray/quick-sizes.ts'
-import type { Setup } from './input.ts'
+import type { Setup } from './setup.ts'
 
 /** Why there is no size: what refuses the pack, or what the size would be. */
 export const GAPS = [
