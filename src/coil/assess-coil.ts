@@ -79,7 +79,7 @@ export function assessCoil(input: CoilInput): CoilAssessment {
     thresholdZ,
     spread: spreadOf(scene, parameters),
   }
-  const idOf = (index: number) => `${idPrefix}.contaminant.${index}.expected`
+  const idOf = (index: number) => `${idPrefix}.c${index}.expected`
   if (input.machine.family === 'static-field') {
     return {
       ...base,

@@ -1,5 +1,6 @@
 import { type Step, sourcesOf, unfold } from '../../views/trail/unfold.ts'
 import { valueWords } from '../../views/words/size.ts'
+import { currentCalculation } from '../advice/facts/renamed-ids.ts'
 import type { Advice } from '../contract/index.ts'
 
 const withUnit = ({ value, unit }: { value: string | number | boolean | null; unit: string }) =>
@@ -20,7 +21,7 @@ function stepLines(step: Step, indent: string): string[] {
 
 /** A calculation walked to its end: symbol, value, unit, formula, inputs, sources. null: no such calculation. */
 export function trailText(advice: Advice, id: string): string | null {
-  const trail = unfold(advice.trace, id)
+  const trail = unfold(advice.trace, currentCalculation(id))
   if (trail?.kind !== 'calculation') return null
   const texts = new Map(advice.trace.sources.map((source) => [source.id, source]))
   const cited = [...new Set(sourcesOf(trail))].map((source) => {

@@ -1,4 +1,5 @@
 import { lineUp } from '../advice/assess/line-up.ts'
+import { placeId } from '../advice/facts/place-id.ts'
 import type { Advice, Brief, Machine, Option, Point, Quote } from '../contract/index.ts'
 
 /** A size a supplier quoted, with what the advice says of it. */
@@ -39,7 +40,7 @@ export function sidesOf(brief: Brief, advice: Advice): Side[] {
       if (!machine) return []
       return [
         {
-          key: `p${pointIndex}.${option.equipment}`,
+          key: placeId({ point: pointIndex, equipment: option.equipment }),
           words: many ? `${option.label}, ${name}` : option.label,
           pointIndex,
           point,

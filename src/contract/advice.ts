@@ -178,7 +178,7 @@ export const conditionTraceSchema: z.ZodType<ConditionTrace> = z.object({
 
 export const factSchema = z.object({
   id: z.string(),
-  /** Where it holds: "brief", "point 0", or "point 0, xray-dual". */
+  /** Where it holds: "brief", "p0", "p0.xray-dual" or "p0.xray-dual.c1". */
   scope: z.string(),
   label: z.string(),
   value: z.union([z.string(), z.number(), z.boolean(), z.null()]),

@@ -11,6 +11,7 @@ import { assessRemoval } from '../../separation/assess-removal.ts'
 import type { RemovalAssessment, RemovalMachine } from '../../separation/assessment.ts'
 import { assessXray } from '../../xray/assess.ts'
 import type { AssessedOption } from '../decide/judge.ts'
+import { placeId } from '../facts/place-id.ts'
 import { coilFindings, xrayFindings } from './findings.ts'
 import type { LinedUp } from './line-up.ts'
 import { remembered } from './remembered.ts'
@@ -41,7 +42,7 @@ export function assessDetector(
 ): { assessed: AssessedOption; findings: Finding[] } | null {
   const point = brief.points[pointIndex]!
   const { contaminants } = brief
-  const prefix = `p${pointIndex}.${machine.id}`
+  const prefix = placeId({ point: pointIndex, equipment: machine.id })
   switch (machine.family) {
     case 'xray': {
       const assessment = xray({ machine, point, contaminants, prefix })
@@ -82,7 +83,7 @@ export function assessRemovals(
             machine,
             point,
             contaminants: brief.contaminants,
-            prefix: `p${pointIndex}.${machine.id}`,
+            prefix: placeId({ point: pointIndex, equipment: machine.id }),
           }),
         ]
       : [],

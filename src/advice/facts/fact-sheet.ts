@@ -49,7 +49,7 @@ export class FactWriter {
     inputs: readonly string[],
   ): void {
     const { label, unit } = definitionOf(id)
-    const calculation = `${id} (${this.scope})`
+    const calculation = `${this.scope}.${id}`
     this.#calculations.push({
       id: calculation,
       label,

@@ -2,6 +2,7 @@ import type { CoilAssessment, CoilFinding } from '../../coil/assessment.ts'
 import type { Brief } from '../../contract/index.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { writeSizes } from './facts-sizes.ts'
+import { placeId } from './place-id.ts'
 
 /** Facts of one contaminant in front of one metal detector. */
 export function factsForCoilFinding(
@@ -11,7 +12,7 @@ export function factsForCoilFinding(
   assessment: CoilAssessment,
   contaminant: number,
 ): FactSheet {
-  const write = new FactWriter(`point ${pointIndex}, ${machineId}, contaminant ${contaminant}`, brief)
+  const write = new FactWriter(placeId({ point: pointIndex, equipment: machineId, contaminant }), brief)
   const finding = assessment.findings.find((one) => one.contaminant === contaminant)
   if (!finding) return write.sheet()
   write.computed('finding.answers', finding.answers)

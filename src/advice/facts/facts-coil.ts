@@ -5,6 +5,7 @@ import { pointAt } from './facts.ts'
 import { writeBackground } from './facts-coil-background.ts'
 import { writeFit } from './facts-fit.ts'
 import { writeCounts } from './facts-sizes.ts'
+import { placeId } from './place-id.ts'
 
 /** Standard acceleration of gravity, m/s². */
 const GRAVITY = 9.80665
@@ -21,7 +22,7 @@ export function factsForCoil(
   assessment: CoilAssessment,
 ): FactSheet {
   const point = pointAt(brief, pointIndex)
-  const write = new FactWriter(`point ${pointIndex}, ${machine.id}`, brief)
+  const write = new FactWriter(placeId({ point: pointIndex, equipment: machine.id }), brief)
   const at = (name: string) => calculationAt(assessment, name)
   write.fromMachine('machine.label', machine.label ?? machine.id, machine.id, machine.label !== undefined)
   write.computed('coil.arrangement', assessment.arrangement)

@@ -3,6 +3,7 @@ import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { isBrittle, magnetismOf, testPieceOf } from './kinds/contaminant-metal.ts'
 import { isHardOrSharp, naturalPart, saysRemoved } from './kinds/natural-parts.ts'
 import type { Materials } from './kinds/pack-kind.ts'
+import { placeId } from './place-id.ts'
 
 /** Facts of one contaminant, before any machine looks at it. */
 export function factsForContaminant(brief: Brief, index: number, materials: Materials): FactSheet {
@@ -11,7 +12,7 @@ export function factsForContaminant(brief: Brief, index: number, materials: Mate
     throw new Error(`no contaminant ${index}; the brief has 0 to ${brief.contaminants.length - 1}`)
   const material = materials.get(contaminant.material)
   const path = `contaminants.${index}`
-  const write = new FactWriter(`contaminant ${index}`, brief)
+  const write = new FactWriter(placeId({ contaminant: index }), brief)
   write.fromBrief('contaminant.label', material?.label ?? contaminant.material, `${path}.material`)
   write.fromBrief('contaminant.material', contaminant.material, `${path}.material`)
   write.fromBrief('contaminant.shape', contaminant.shape, `${path}.shape`)

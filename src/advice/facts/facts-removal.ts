@@ -1,11 +1,12 @@
 import type { Brief } from '../../contract/index.ts'
 import type { RemovalAssessment } from '../../separation/assessment.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
+import { placeId } from './place-id.ts'
 
 /** Facts of one machine that takes pieces out, at one point. */
 export function factsForRemoval(brief: Brief, pointIndex: number, assessment: RemovalAssessment): FactSheet {
   const { equipment, label, family, calculations } = assessment
-  const write = new FactWriter(`point ${pointIndex}, ${equipment}`, brief)
+  const write = new FactWriter(placeId({ point: pointIndex, equipment }), brief)
   write.fromMachine('machine.label', label, equipment)
   if (family === 'sieve') {
     const step = (name: string) => calculations.find(({ id }) => id.endsWith(`.${equipment}.${name}`))
@@ -25,7 +26,7 @@ export function factsForRemovalFinding(
   contaminant: number,
 ): FactSheet {
   const { equipment } = assessment
-  const write = new FactWriter(`point ${pointIndex}, ${equipment}, contaminant ${contaminant}`, brief)
+  const write = new FactWriter(placeId({ point: pointIndex, equipment, contaminant }), brief)
   const found = assessment.findings.find((one) => one.contaminant === contaminant)
   if (!found) return write.sheet()
   write.computed('removal.applicable', found.applicable)

@@ -2,6 +2,7 @@ import type { Brief, Calculation, XrayMachine } from '../../contract/index.ts'
 import type { XrayAssessment, XrayFinding } from '../../xray/assessment.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { writeSizes } from './facts-sizes.ts'
+import { placeId } from './place-id.ts'
 
 /** Facts of one contaminant in front of one x-ray machine; none where the physics found nothing to compute. */
 export function factsForXrayFinding(
@@ -11,7 +12,7 @@ export function factsForXrayFinding(
   assessment: XrayAssessment,
   contaminant: number,
 ): FactSheet {
-  const write = new FactWriter(`point ${pointIndex}, ${machine.id}, contaminant ${contaminant}`, brief)
+  const write = new FactWriter(placeId({ point: pointIndex, equipment: machine.id, contaminant }), brief)
   const finding = assessment.findings.find((one) => one.contaminant === contaminant)
   if (finding) writeFinding(write, finding, assessment.calculations)
   return write.sheet()

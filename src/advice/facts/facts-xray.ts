@@ -5,6 +5,7 @@ import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { pointAt } from './facts.ts'
 import { writeFit } from './facts-fit.ts'
 import { writeCounts } from './facts-sizes.ts'
+import { placeId } from './place-id.ts'
 
 /** Facts of one x-ray machine at one inspection point. */
 export function factsForXray(
@@ -13,7 +14,7 @@ export function factsForXray(
   machine: XrayMachine,
   assessment: XrayAssessment,
 ): FactSheet {
-  const write = new FactWriter(`point ${pointIndex}, ${machine.id}`, brief)
+  const write = new FactWriter(placeId({ point: pointIndex, equipment: machine.id }), brief)
   const from = <T extends string | number>(id: string, given: T | undefined, usual: T) =>
     write.fromMachine(id, given ?? usual, machine.id, given !== undefined)
   from('machine.label', machine.label, machine.id)

@@ -7,12 +7,13 @@ import { countMetals } from './kinds/contaminant-metal.ts'
 import type { Materials } from './kinds/pack-kind.ts'
 import { bringsMetal } from './kinds/pack-metal.ts'
 import { isFish, isMeatOrPoultry, saysOrganic } from './kinds/regulated-foods.ts'
+import { placeId } from './place-id.ts'
 
 export { factsForContaminant } from './facts-contaminant.ts'
 
 /** Facts that hold for the whole brief. */
 export function factsForBrief(brief: Brief, materials: Materials): FactSheet {
-  const write = new FactWriter('brief', brief)
+  const write = new FactWriter(placeId({}), brief)
   const { contaminants, points, labelClaims } = brief
   write.fromBrief('brief.market', brief.market, 'market')
   write.fromBrief('brief.consumer', brief.consumer, 'consumer')
@@ -48,7 +49,7 @@ function writeSteps(write: FactWriter, brief: Brief): void {
 /** Facts of one inspection point: its food, its pack and its flow. */
 export function factsForPoint(brief: Brief, index: number, materials: Materials): FactSheet {
   const point = pointAt(brief, index)
-  const write = new FactWriter(`point ${index}`, brief)
+  const write = new FactWriter(placeId({ point: index }), brief)
   const from = (id: string, key: keyof Point) =>
     write.fromBrief(id, point[key] as string | number | null, `points.${index}.${key}`)
   from('point.name', 'name')

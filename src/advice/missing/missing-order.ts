@@ -1,5 +1,6 @@
 import { labelOf } from '../../brief/form-labels.ts'
 import type { Advice, Assumption, Brief } from '../../contract/index.ts'
+import { placeId } from '../facts/place-id.ts'
 import type { Stand } from './missing-trial.ts'
 
 type Known = Pick<Advice['trace'], 'facts'>
@@ -32,7 +33,7 @@ function noiseShare(field: string, path: string, stand: Stand, { facts }: Known)
   const fact = path.includes('.parts.') ? 'finding.packagingPct' : NOISE_OF[field]
   if (!fact) return null
   const scopes = stand.equipment.flatMap((id) =>
-    stand.contaminants.map((c) => `point ${stand.point}, ${id}, contaminant ${c}`),
+    stand.contaminants.map((c) => placeId({ point: stand.point, equipment: id, contaminant: c })),
   )
   const shares = facts.flatMap(({ id, scope, value }) =>
     id === fact && scopes.includes(scope) && typeof value === 'number' ? [value / 100] : [],

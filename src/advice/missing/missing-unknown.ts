@@ -1,6 +1,7 @@
 import { fieldAt } from '../../brief/form-fields.ts'
 import { labelOf } from '../../brief/form-labels.ts'
 import type { Advice, Brief, ConditionTrace, Missing, RuleTrace } from '../../contract/index.ts'
+import { placeId } from '../facts/place-id.ts'
 import { wordList } from '../say/why-not.ts'
 
 /** A rule that cannot be settled counts as this share of a turned verdict, by what it would do (judgement). */
@@ -46,7 +47,9 @@ function unknownBehind(fact: string, rule: RuleTrace, brief: Brief, trace: Known
   const at = brief.points.findIndex(({ name }) => name === rule.point)
   const scoped = (id: string) =>
     trace.facts.find(
-      (f) => f.id === id && (f.scope === `point ${at}` || f.scope.startsWith(`point ${at},`)),
+      (f) =>
+        f.id === id &&
+        (f.scope === placeId({ point: at }) || f.scope.startsWith(`${placeId({ point: at })}.`)),
     ) ?? trace.facts.find((f) => f.id === id)
   const seen = new Set<string>()
   const walk = (id: string): string[] => {

@@ -1,12 +1,19 @@
 import type { Brief, Reason, RuleTrace } from '../../contract/index.ts'
 import type { PlacedOutcome } from '../decide/judge.ts'
+import { placeId } from '../facts/place-id.ts'
 
 /** Where a rule was asked and which rule: "p1.xray-dual.c0.rule-id", "c0.rule-id" on the brief. */
 export const traceKey = (outcome: Pick<PlacedOutcome, 'pointIndex' | 'equipment' | 'contaminant' | 'rule'>) =>
   [
-    ...(outcome.pointIndex === null ? [] : [`p${outcome.pointIndex}`]),
-    ...(outcome.equipment === null ? [] : [outcome.equipment]),
-    ...(outcome.contaminant === null ? [] : [`c${outcome.contaminant}`]),
+    ...(outcome.pointIndex === null && outcome.equipment === null && outcome.contaminant === null
+      ? []
+      : [
+          placeId({
+            point: outcome.pointIndex,
+            equipment: outcome.equipment,
+            contaminant: outcome.contaminant,
+          }),
+        ]),
     outcome.rule,
   ].join('.')
 

@@ -100,7 +100,7 @@ export function productRows(
       ['coil-model'],
     ),
     trail.add(
-      'product.offCentre',
+      'product.off-centre',
       'rise of the field off the centre',
       '',
       offCentreFactor(block.heightM, h),

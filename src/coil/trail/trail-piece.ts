@@ -33,7 +33,7 @@ export function pieceRows(
   finding: CoilFinding,
 ): void {
   const { electrical, shape } = piece
-  const own = `contaminant.${finding.contaminant}`
+  const own = `c${finding.contaminant}`
   const metal = [
     trail.add(
       `metal.${electrical.id}.conductivity`,

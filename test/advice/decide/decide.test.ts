@@ -7,7 +7,7 @@ import { RULE, ruleFolder, SOURCE, THRESHOLD } from '../book/rule-folder.ts'
 
 const height = (value: Fact['value']): Fact => ({
   id: 'point.heightMm',
-  scope: 'point 0',
+  scope: 'p0',
   label: 'height of the food',
   unit: 'mm',
   origin: 'entered',

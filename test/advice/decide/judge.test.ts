@@ -58,14 +58,7 @@ describe('judge', async () => {
     expect(new Set(keys).size).toBe(keys.length)
     expect(new Set(calculations.map(({ id }) => id)).size).toBe(calculations.length)
     expect(new Set(facts.map(({ scope }) => scope))).toEqual(
-      new Set([
-        'brief',
-        'point 0',
-        'contaminant 0',
-        'contaminant 1',
-        'point 0, sample-machine',
-        'point 0, sample-machine, contaminant 0',
-      ]),
+      new Set(['brief', 'p0', 'c0', 'c1', 'p0.sample-machine', 'p0.sample-machine.c0']),
     )
   })
   it('gives traces and reasons in the shape of the contract', () => {

@@ -19,7 +19,7 @@ describe('facts of a metal detector at a point', () => {
       value: 100,
       unit: 'mm',
       calculation: 'p0.coil.opening.height',
-      scope: 'point 0, sample-coil',
+      scope: 'p0.sample-coil',
     })
     expect(values(option())).toMatchObject({
       'coil.openingFrom': 'pack',

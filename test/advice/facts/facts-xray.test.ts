@@ -21,7 +21,7 @@ describe('facts of a machine at a point', () => {
       unit: 'kV',
       origin: 'computed',
       calculation: 'p0.sample.kV',
-      scope: 'point 0, sample-machine',
+      scope: 'p0.sample-machine',
     })
   })
   it('take the worse channel for the signal that is left, in per cent', () => {

@@ -20,7 +20,7 @@ describe('where a fact comes from', () => {
       value: 60,
       unit: 'mm',
       origin: 'entered',
-      scope: 'point 0',
+      scope: 'p0',
     })
     expect(point()['food.packing']).toMatchObject({ value: 0.55, unit: '', origin: 'assumed' })
     expect(point({}, { packing: 0.5 })['food.packing']).toMatchObject({ value: 0.5, origin: 'entered' })
