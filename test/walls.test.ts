@@ -38,6 +38,12 @@ describe('walls between the rooms', () => {
     ['src/charts/new.tsx', '../advice/facts.ts'],
     ['src/exercises/new.ts', '../web/app.ts'],
     ['src/compare/new.ts', '../../views/page.tsx'],
+    ['src/xray/beam/new.ts', '../observer/observer.ts'],
+    ['src/xray/observer/new.ts', '../trail/trail.ts'],
+    ['src/xray/beam/new.ts', '../../advice/facts/facts.ts'],
+    ['src/coil/piece/new.ts', '../food/brine.ts'],
+    ['src/coil/decide/new.ts', '../trail/trail.ts'],
+    ['src/separation/sieve/new.ts', '../magnet/magnet.ts'],
   ])('%s may not import %s', (path, from) => {
     expect(lint(path, from)).toContain('noRestrictedImports')
   })
@@ -45,6 +51,8 @@ describe('walls between the rooms', () => {
   it.each([
     ['src/xray/new.ts', '../reference/index.ts'],
     ['src/advice/new.ts', '../xray/assess.ts'],
+    ['src/coil/food/new.ts', '../piece/piece.ts'],
+    ['src/xray/observer/new.ts', '../beam/exposure.ts'],
     ['views/new.tsx', '../src/contract/index.ts'],
   ])('%s may import %s', (path, from) => {
     expect(lint(path, from)).not.toContain('noRestrictedImports')
