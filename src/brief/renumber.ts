@@ -1,4 +1,4 @@
-import type { Answers } from './form.ts'
+import type { Answers } from './form/form.ts'
 
 /** Fields of finds and answers that speak of contaminants and points by number. */
 const NUMBERED = { contaminants: 'c', points: 'p' } as const

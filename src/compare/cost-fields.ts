@@ -1,4 +1,4 @@
-import { readMeasure } from '../brief/measure.ts'
+import { readMeasure } from '../brief/form/measure.ts'
 import type { Problem } from '../contract/brief.ts'
 import type { OwnCosts, SharedCosts } from './running-cost.ts'
 import type { Side } from './sides.ts'

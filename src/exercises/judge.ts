@@ -1,4 +1,4 @@
-import { readMeasure } from '../brief/measure.ts'
+import { readMeasure } from '../brief/form/measure.ts'
 import type { Question } from './exercise.ts'
 
 /** How a prediction stands to what was worked out. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readMeasure, writeMeasure } from '../../src/brief/measure.ts'
+import { readMeasure, writeMeasure } from '../../src/brief/form/measure.ts'
 
 const read = (typed: string, unit: string) => {
   const reading = readMeasure(typed, unit)

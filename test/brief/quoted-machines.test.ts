@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { readForm, writeForm } from '../../src/brief/form.ts'
-import { fieldAt } from '../../src/brief/form-fields.ts'
-import { labelOf } from '../../src/brief/form-labels.ts'
+import { readForm, writeForm } from '../../src/brief/form/form.ts'
+import { fieldAt } from '../../src/brief/form/form-fields.ts'
+import { labelOf } from '../../src/brief/form/form-labels.ts'
+import { kindAsMachine, NEAREST_KINDS, QUOTED_FIGURES } from '../../src/brief/form/quoted-fields.ts'
 import { parseBrief } from '../../src/brief/index.ts'
-import { kindAsMachine, NEAREST_KINDS, QUOTED_FIGURES } from '../../src/brief/quoted-fields.ts'
 import { type BriefInput, DETECTOR_FAMILIES } from '../../src/contract/index.ts'
 
 const rest = {

@@ -1,4 +1,4 @@
-import { hintOf, labelOf } from '../../src/brief/form-labels.ts'
+import { hintOf, labelOf } from '../../src/brief/form/form-labels.ts'
 import { NoteLine } from './note-line.tsx'
 import { QuotedMachines } from './quoted-machines.tsx'
 import { ListError } from './row-buttons.tsx'

@@ -1,4 +1,4 @@
-import type { Answers } from '../../src/brief/form.ts'
+import type { Answers } from '../../src/brief/form/form.ts'
 
 export interface Option {
   readonly value: string

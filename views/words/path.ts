@@ -1,5 +1,5 @@
-import { fieldAt } from '../../src/brief/form-fields.ts'
-import { labelOf } from '../../src/brief/form-labels.ts'
+import { fieldAt } from '../../src/brief/form/form-fields.ts'
+import { labelOf } from '../../src/brief/form/form-labels.ts'
 import type { Advice } from '../../src/contract/advice.ts'
 
 /** "height of the food" for points.0.heightMm, wherever it holds. */

@@ -1,4 +1,4 @@
-import { labelOf } from '../../brief/form-labels.ts'
+import { labelOf } from '../../brief/form/form-labels.ts'
 import type { Advice, Assumption, Brief } from '../../contract/index.ts'
 import { placeId } from '../facts/place-id.ts'
 import type { Stand } from './missing-trial.ts'

@@ -1,5 +1,5 @@
-import { fieldAt } from '../../brief/form-fields.ts'
-import { labelOf } from '../../brief/form-labels.ts'
+import { fieldAt } from '../../brief/form/form-fields.ts'
+import { labelOf } from '../../brief/form/form-labels.ts'
 import type { Advice, Brief, ConditionTrace, Missing, RuleTrace } from '../../contract/index.ts'
 import { placeId } from '../facts/place-id.ts'
 import { wordList } from '../say/why-not.ts'

@@ -1,4 +1,4 @@
-import { fieldAt } from '../../brief/form-fields.ts'
+import { fieldAt } from '../../brief/form/form-fields.ts'
 import type { Advice, Assumption, Brief, Finding, Machine, Missing } from '../../contract/index.ts'
 import type { AdviseGiven } from '../change/advise-given.ts'
 import { withValue } from '../change/with-value.ts'

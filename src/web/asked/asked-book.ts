@@ -2,7 +2,7 @@ import { withoutRule, withThreshold } from '../../advice/book/other-book.ts'
 import { pastedBook } from '../../advice/book/pasted-book.ts'
 import { RulebookError } from '../../advice/book/rule-problem.ts'
 import type { Rulebook } from '../../advice/book/rulebook.ts'
-import { readMeasure } from '../../brief/measure.ts'
+import { readMeasure } from '../../brief/form/measure.ts'
 import type { House } from '../house-book.ts'
 
 /** What a person asked of the book: one threshold moved, one rule out, or rules laid over it. */

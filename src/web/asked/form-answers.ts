@@ -1,5 +1,5 @@
 import type { Context } from 'hono'
-import type { Answers } from '../../brief/form.ts'
+import type { Answers } from '../../brief/form/form.ts'
 
 /** The answers of a posted form; files and repeated fields are no part of the brief. */
 export async function formAnswers(c: Context): Promise<Answers> {

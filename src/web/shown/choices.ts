@@ -1,6 +1,6 @@
 import type { Option, OptionGroup } from '../../../views/brief/sheet.ts'
 import { CHOICE_WORDS } from '../../../views/words/choices.ts'
-import { NEAREST_KINDS } from '../../brief/quoted-fields.ts'
+import { NEAREST_KINDS } from '../../brief/form/quoted-fields.ts'
 import { archetypes, type Material, type MaterialKind, materials } from '../../reference/index.ts'
 
 const KINDS: Partial<Record<MaterialKind, string>> = {

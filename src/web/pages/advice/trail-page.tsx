@@ -1,13 +1,13 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
-import { aboutCalculation } from '../../../views/trail/about.ts'
-import { TrailPage } from '../../../views/trail/trail-page.tsx'
-import { unfold } from '../../../views/trail/unfold.ts'
-import { currentCalculation } from '../../advice/facts/renamed-ids.ts'
-import type { Advisor } from '../advisor.ts'
-import { goodBrief } from '../asked/asked-brief.ts'
-import { showPage } from '../show-page.ts'
-import { materialNames } from '../shown/choices.ts'
+import { aboutCalculation } from '../../../../views/trail/about.ts'
+import { TrailPage } from '../../../../views/trail/trail-page.tsx'
+import { unfold } from '../../../../views/trail/unfold.ts'
+import { currentCalculation } from '../../../advice/facts/renamed-ids.ts'
+import type { Advisor } from '../../advisor.ts'
+import { goodBrief } from '../../asked/asked-brief.ts'
+import { showPage } from '../../show-page.ts'
+import { materialNames } from '../../shown/choices.ts'
 
 /** One calculation of the advice, walked to its end. */
 export const trailPage = (advisor: Advisor) => async (c: Context) => {

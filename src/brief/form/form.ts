@@ -1,4 +1,4 @@
-import type { BriefInput, Problem } from '../contract/brief.ts'
+import type { BriefInput, Problem } from '../../contract/brief.ts'
 import { BRIEF_FIELDS, type Field, type Fields } from './form-fields.ts'
 import { askFor, labelOf } from './form-labels.ts'
 import { readMeasure, writeMeasure } from './measure.ts'

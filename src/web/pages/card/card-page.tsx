@@ -1,11 +1,11 @@
 import type { Context } from 'hono'
-import { CardPage } from '../../../views/card/card-page.tsx'
-import { NoCardPage } from '../../../views/card/no-card-page.tsx'
-import { lineUp } from '../../advice/assess/line-up.ts'
-import type { Stage } from '../../contract/index.ts'
-import { goodBrief } from '../asked/asked-brief.ts'
-import { showPage } from '../show-page.ts'
-import { answerCard, askedCard } from '../shown/cards.ts'
+import { CardPage } from '../../../../views/card/card-page.tsx'
+import { NoCardPage } from '../../../../views/card/no-card-page.tsx'
+import { lineUp } from '../../../advice/assess/line-up.ts'
+import type { Stage } from '../../../contract/index.ts'
+import { goodBrief } from '../../asked/asked-brief.ts'
+import { showPage } from '../../show-page.ts'
+import { answerCard, askedCard } from '../../shown/cards.ts'
 
 /** Machines drawn when none are chosen: enough to compare, few enough to wait for. */
 const USUAL = 3

@@ -1,13 +1,13 @@
 import type { Context } from 'hono'
-import { MetalDetectorPage, MetalPart } from '../../../views/trade-offs/metal-page.tsx'
-import { type MetalProps, metalAddress } from '../../../views/trade-offs/metal-props.ts'
-import { pieceWords } from '../../../views/words/contaminant.ts'
-import { metalDetectorsAt, metalsOf } from '../../trade-offs/metal-setup.ts'
-import { goodBrief } from '../asked/asked-brief.ts'
-import { askedIndex } from '../asked/asked-trade-off.ts'
-import { showPage } from '../show-page.ts'
-import { materialNames } from '../shown/choices.ts'
-import { metalPicture } from '../shown/metal-picture.ts'
+import { MetalDetectorPage, MetalPart } from '../../../../views/trade-offs/metal-page.tsx'
+import { type MetalProps, metalAddress } from '../../../../views/trade-offs/metal-props.ts'
+import { pieceWords } from '../../../../views/words/contaminant.ts'
+import { metalDetectorsAt, metalsOf } from '../../../trade-offs/metal-setup.ts'
+import { goodBrief } from '../../asked/asked-brief.ts'
+import { askedIndex } from '../../asked/asked-trade-off.ts'
+import { showPage } from '../../show-page.ts'
+import { materialNames } from '../../shown/choices.ts'
+import { metalPicture } from '../../shown/metal-picture.ts'
 
 /** An angle in the address: a number from 0 to 90, decimal comma or point; 0 where it is none. */
 function askedAngle(given: string): { angleDeg: number; note: string } {

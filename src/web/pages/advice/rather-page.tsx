@@ -1,13 +1,13 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
-import { wantedOf } from '../../../views/advice/sizes/findings.ts'
-import { RatherPage } from '../../../views/rather/rather-page.tsx'
-import { pieceWords } from '../../../views/words/contaminant.ts'
-import { contrastOf } from '../../advice/order/contrast.ts'
-import type { Advisor } from '../advisor.ts'
-import { goodBrief } from '../asked/asked-brief.ts'
-import { showPage } from '../show-page.ts'
-import { materialNames } from '../shown/choices.ts'
+import { wantedOf } from '../../../../views/advice/sizes/findings.ts'
+import { RatherPage } from '../../../../views/rather/rather-page.tsx'
+import { pieceWords } from '../../../../views/words/contaminant.ts'
+import { contrastOf } from '../../../advice/order/contrast.ts'
+import type { Advisor } from '../../advisor.ts'
+import { goodBrief } from '../../asked/asked-brief.ts'
+import { showPage } from '../../show-page.ts'
+import { materialNames } from '../../shown/choices.ts'
 
 /** Two machines of one point: A rather than B. */
 export const ratherPage = (advisor: Advisor) => async (c: Context) => {

@@ -1,14 +1,14 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
-import { wantedOf } from '../../../views/advice/sizes/findings.ts'
-import { RuleBookPage } from '../../../views/rules/rule-book-page.tsx'
-import { RulePage } from '../../../views/rules/rule-page.tsx'
-import { pieceWords } from '../../../views/words/contaminant.ts'
-import type { Advisor } from '../advisor.ts'
-import { goodBrief } from '../asked/asked-brief.ts'
-import { showPage } from '../show-page.ts'
-import { materialNames } from '../shown/choices.ts'
-import { ruleCard, ruleLine } from '../shown/rule-cards.ts'
+import { wantedOf } from '../../../../views/advice/sizes/findings.ts'
+import { RuleBookPage } from '../../../../views/rules/rule-book-page.tsx'
+import { RulePage } from '../../../../views/rules/rule-page.tsx'
+import { pieceWords } from '../../../../views/words/contaminant.ts'
+import type { Advisor } from '../../advisor.ts'
+import { goodBrief } from '../../asked/asked-brief.ts'
+import { showPage } from '../../show-page.ts'
+import { materialNames } from '../../shown/choices.ts'
+import { ruleCard, ruleLine } from '../../shown/rule-cards.ts'
 
 /** The brief in the address with its advice, where there is one; the book is also read without. */
 async function inHand(c: Context, advisor: Advisor) {

@@ -1,6 +1,6 @@
+import { renumber } from '../renumber.ts'
 import { type Answers, rowsOf } from './form.ts'
 import { fieldAt } from './form-fields.ts'
-import { renumber } from './renumber.ts'
 
 /** What a button of the form asks for: "advise", "check", "add:points" or "remove:contaminants.1". */
 export type Action =

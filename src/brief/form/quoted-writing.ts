@@ -1,4 +1,4 @@
-import { DETECTOR_FAMILIES, type Machine, machineSchema } from '../contract/machine.ts'
+import { DETECTOR_FAMILIES, type Machine, machineSchema } from '../../contract/machine.ts'
 import { figureOf, figureWords, kindAsMachine, NEAREST_KINDS, QUOTED_FIGURES } from './quoted-fields.ts'
 
 /** True for a machine whose figures the rows of the form show; others stay as JSON. */

@@ -1,9 +1,9 @@
 import type { Context } from 'hono'
-import { addRow, readAction, removeRow } from '../../brief/form-rows.ts'
-import type { Advisor } from '../advisor.ts'
-import { formAnswers } from '../asked/form-answers.ts'
-import { packBrief } from '../asked/packed-brief.ts'
-import { checkForm } from '../shown/sheet.ts'
+import { addRow, readAction, removeRow } from '../../../brief/form/form-rows.ts'
+import type { Advisor } from '../../advisor.ts'
+import { formAnswers } from '../../asked/form-answers.ts'
+import { packBrief } from '../../asked/packed-brief.ts'
+import { checkForm } from '../../shown/sheet.ts'
 import { showForm } from './brief-page.tsx'
 
 /** The form sent: to the advice when it is good, back with every answer kept when it is not. */

@@ -1,4 +1,4 @@
-import { briefSchema } from '../contract/brief.ts'
+import { briefSchema } from '../../contract/brief.ts'
 import { type Field, type Fields, fieldsOf } from './field-of.ts'
 import { QUOTED_ROWS } from './quoted-fields.ts'
 

@@ -1,8 +1,8 @@
 import type { Context } from 'hono'
-import { parseBrief } from '../../brief/index.ts'
-import type { Advisor } from '../advisor.ts'
-import { packBrief } from '../asked/packed-brief.ts'
-import { EMPTY_FORM } from '../shown/sheet.ts'
+import { parseBrief } from '../../../brief/index.ts'
+import type { Advisor } from '../../advisor.ts'
+import { packBrief } from '../../asked/packed-brief.ts'
+import { EMPTY_FORM } from '../../shown/sheet.ts'
 import { showForm } from './brief-page.tsx'
 
 /** A brief pasted or uploaded as JSON: into the form when it is good, back with the reason when not. */

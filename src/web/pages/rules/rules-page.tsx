@@ -1,13 +1,13 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
-import { wantedOf } from '../../../views/advice/sizes/findings.ts'
-import { RulesPage, RulesPart } from '../../../views/trail/rules-page.tsx'
-import { pieceWords } from '../../../views/words/contaminant.ts'
-import type { Advisor } from '../advisor.ts'
-import { goodBrief } from '../asked/asked-brief.ts'
-import { drawnOnce } from '../drawn-once.ts'
-import { showPage } from '../show-page.ts'
-import { materialNames } from '../shown/choices.ts'
+import { wantedOf } from '../../../../views/advice/sizes/findings.ts'
+import { RulesPage, RulesPart } from '../../../../views/trail/rules-page.tsx'
+import { pieceWords } from '../../../../views/words/contaminant.ts'
+import type { Advisor } from '../../advisor.ts'
+import { goodBrief } from '../../asked/asked-brief.ts'
+import { drawnOnce } from '../../drawn-once.ts'
+import { showPage } from '../../show-page.ts'
+import { materialNames } from '../../shown/choices.ts'
 
 /** Every rule tried on one machine at one point, fired or not. */
 async function triedRules(c: Context, advisor: Advisor) {

@@ -1,11 +1,11 @@
 import type { Context } from 'hono'
-import { Headline } from '../../../views/brief/headline.tsx'
-import { NoteLine } from '../../../views/brief/note-line.tsx'
-import { fieldAt } from '../../brief/form-fields.ts'
-import type { Advisor } from '../advisor.ts'
-import { formAnswers } from '../asked/form-answers.ts'
-import { showPage } from '../show-page.ts'
-import { checkForm, notesOf } from '../shown/sheet.ts'
+import { Headline } from '../../../../views/brief/headline.tsx'
+import { NoteLine } from '../../../../views/brief/note-line.tsx'
+import { fieldAt } from '../../../brief/form/form-fields.ts'
+import type { Advisor } from '../../advisor.ts'
+import { formAnswers } from '../../asked/form-answers.ts'
+import { showPage } from '../../show-page.ts'
+import { checkForm, notesOf } from '../../shown/sheet.ts'
 
 /** The answer so far and the line under each field, while the form is being filled; never a complaint. */
 export const headlinePart = (advisor: Advisor) => async (c: Context) => {

@@ -1,4 +1,4 @@
-import { type Machine, machineSchema } from '../contract/machine.ts'
+import { type Machine, machineSchema } from '../../contract/machine.ts'
 import { labelOf } from './form-labels.ts'
 import { readMeasure, writeMeasure } from './measure.ts'
 import { figureOf, figureWords, kindAsMachine, QUOTED_FIGURES } from './quoted-fields.ts'

@@ -1,8 +1,8 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
-import { runsCsv } from '../../card/card-runs.ts'
-import { goodBrief } from '../asked/asked-brief.ts'
-import { answerCard, askedCard } from '../shown/cards.ts'
+import { runsCsv } from '../../../card/card-runs.ts'
+import { goodBrief } from '../../asked/asked-brief.ts'
+import { answerCard, askedCard } from '../../shown/cards.ts'
 
 /** One picture of a card as PNG. */
 export const cardPicture = (c: Context) => {

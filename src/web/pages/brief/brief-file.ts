@@ -1,5 +1,5 @@
 import type { Context } from 'hono'
-import { goodBrief } from '../asked/asked-brief.ts'
+import { goodBrief } from '../../asked/asked-brief.ts'
 
 /** The brief in the address as a file to keep. */
 export const briefFile = (c: Context) => {

@@ -5,8 +5,8 @@ import {
   type Machine,
   machineSchema,
   xrayMachineSchema,
-} from '../contract/machine.ts'
-import { archetypes } from '../reference/index.ts'
+} from '../../contract/machine.ts'
+import { archetypes } from '../../reference/index.ts'
 import { type Field, fieldOf } from './field-of.ts'
 import { writeMeasure } from './measure.ts'
 

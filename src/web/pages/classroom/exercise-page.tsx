@@ -1,13 +1,13 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
-import { AskPage } from '../../../views/exercises/ask-page.tsx'
-import { StartPage, SummaryPage } from '../../../views/exercises/clock-pages.tsx'
-import { exerciseLink } from '../../../views/exercises/links.ts'
-import { RevealPage } from '../../../views/exercises/reveal-page.tsx'
-import type { Advisor } from '../advisor.ts'
-import { showPage } from '../show-page.ts'
-import { askedSitting } from '../shown/exercise-sitting.ts'
-import { type Walk, walkThrough } from '../shown/exercise-walk.ts'
+import { AskPage } from '../../../../views/exercises/ask-page.tsx'
+import { StartPage, SummaryPage } from '../../../../views/exercises/clock-pages.tsx'
+import { exerciseLink } from '../../../../views/exercises/links.ts'
+import { RevealPage } from '../../../../views/exercises/reveal-page.tsx'
+import type { Advisor } from '../../advisor.ts'
+import { showPage } from '../../show-page.ts'
+import { askedSitting } from '../../shown/exercise-sitting.ts'
+import { type Walk, walkThrough } from '../../shown/exercise-walk.ts'
 
 /** One screen of an exercise: start, question, answer, reason or summary, as the address says. */
 export const exercisePage = (advisor: Advisor) => async (c: Context) => {
