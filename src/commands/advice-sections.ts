@@ -1,6 +1,6 @@
 import { changeWords } from '../../views/advice/reasons/change-words.ts'
 import { pathWords } from '../../views/words/path.ts'
-import { contaminantWords } from '../advice/say/why-not.ts'
+import { contaminantWords } from '../advice/say/words.ts'
 import type { Advice, Brief } from '../contract/index.ts'
 import { materialNames } from './names.ts'
 

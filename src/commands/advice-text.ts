@@ -1,4 +1,4 @@
-import { contaminantWords } from '../advice/say/why-not.ts'
+import { contaminantWords } from '../advice/say/words.ts'
 import type { Advice, Brief, Option } from '../contract/index.ts'
 import {
   changesText,

@@ -1,8 +1,8 @@
 import { parseArgs } from 'node:util'
 import { differenceOf } from '../advice/book/difference.ts'
 import { loadRulebook } from '../advice/book/rulebook.ts'
-import { contrastOf } from '../advice/order/contrast.ts'
 import { type AdviseOptions, advise } from '../advise.ts'
+import { rather } from '../compare/rather.ts'
 import type { Advice, Brief } from '../contract/index.ts'
 import { adviceText } from './advice-text.ts'
 import { contrastText } from './contrast-text.ts'
@@ -28,7 +28,7 @@ function takeRather(args: readonly string[]): { rather: [string, string] | null;
 }
 
 /** Two machines side by side at every point that has both. */
-function rather(brief: Brief, advice: Advice, [a, b]: [string, string], asJson: boolean): string {
+function ratherText(brief: Brief, advice: Advice, [a, b]: [string, string], asJson: boolean): string {
   const found = advice.points.flatMap((point, at) => {
     const option = (id: string) => point.options.find((o) => o.equipment === id)
     const [first, second] = [option(a), option(b)]
@@ -37,7 +37,7 @@ function rather(brief: Brief, advice: Advice, [a, b]: [string, string], asJson: 
           {
             name: point.name,
             pair: [first, second] as const,
-            contrast: contrastOf(brief, advice, at, first, second),
+            contrast: rather(brief, advice, at, first, second),
           },
         ]
       : []
@@ -97,7 +97,7 @@ export async function adviseCommand(args: string[]): Promise<number> {
     }
     const one = pair ?? values.trail ?? values.rule
     const advice = await advise(brief, one ? { ...QUICK, ...options } : options)
-    if (pair) return rather(brief, advice, pair, values.json)
+    if (pair) return ratherText(brief, advice, pair, values.json)
     if (values.trail !== undefined) return trail(advice, values.trail, values.json)
     if (values.rule !== undefined) return rule(brief, advice, values.rule, values.json)
     return values.json ? json(advice) : adviceText(brief, advice, values)

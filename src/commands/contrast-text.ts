@@ -1,6 +1,6 @@
 import { outcomeWords, ruleLines, sideWords } from '../../views/rather/contrast-words.ts'
 import { VERDICT_WORDS } from '../../views/words/verdict.ts'
-import { contaminantWords } from '../advice/say/why-not.ts'
+import { contaminantWords } from '../advice/say/words.ts'
 import type { Brief, Contrast, Option } from '../contract/index.ts'
 import { textTable } from './text-table.ts'
 

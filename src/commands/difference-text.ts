@@ -1,5 +1,5 @@
 import { isNothing, placeWords, turnWords, verdictWords } from '../../views/difference/difference-words.ts'
-import { contaminantWords } from '../advice/say/why-not.ts'
+import { contaminantWords } from '../advice/say/words.ts'
 import type { Brief, Difference } from '../contract/index.ts'
 
 /** What another rule book changes, for a terminal. */

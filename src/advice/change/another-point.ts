@@ -1,7 +1,7 @@
 import { entersBehind } from '../../brief/entry.ts'
 import type { Advice, Brief, Option } from '../../contract/index.ts'
 import { isPromised } from '../assess/meets.ts'
-import { contaminantWords, wordList } from '../say/why-not.ts'
+import { contaminantWords, wordList } from '../say/words.ts'
 
 type Points = readonly { readonly name: string; readonly options: readonly Option[] }[]
 type Change = Advice['changes'][number]

@@ -2,7 +2,7 @@ import type { Advice, Brief, Option } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
 import { isPromised, meetsAll } from '../assess/meets.ts'
 import { isFoil } from '../facts/kinds/pack-kind.ts'
-import { orderable } from '../say/parting-words.ts'
+import { standing } from '../order/order.ts'
 
 /** One size that stands between a machine and a better verdict at its point. */
 export interface Pair {
@@ -21,7 +21,7 @@ type Points = readonly { readonly options: readonly Option[] }[]
 function targetsAt(brief: Brief, options: readonly Option[], point: number): Option[] {
   const best = options.find((o) => o.verdict === 'best-fit' || missesOnlyWhatAllMiss(o, options))
   const open = options.filter((o) => o.rank !== null && !meetsAll(o.findings))
-  const able = open.filter((o) => !orderable(o).excluded)
+  const able = open.filter((o) => !standing(o).excluded)
   const first = best && meetsAll(best.findings) ? undefined : able[0]
   const met = metByAny(options)
   const reaches = (o: Option) => o.findings.every((f) => !met.has(f.contaminant) || f.expectedMm !== null)
@@ -42,7 +42,7 @@ function metByAny(options: readonly Option[]): ReadonlySet<number> {
 /** A ranked option that meets every size that any option here meets, while some size is met by none. */
 function missesOnlyWhatAllMiss(option: Option, options: readonly Option[]): boolean {
   const met = metByAny(options)
-  if (option.rank === null || met.size === 0 || orderable(option).excluded) return false
+  if (option.rank === null || met.size === 0 || standing(option).excluded) return false
   return option.findings.every((f) => isPromised(f.meets) || !met.has(f.contaminant))
 }
 

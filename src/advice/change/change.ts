@@ -1,14 +1,13 @@
 import type { Advice, Brief, Option } from '../../contract/index.ts'
+import { lineUp } from '../assess/line-up.ts'
 import { isPromised, meetsAll } from '../assess/meets.ts'
-import { contaminantWords } from '../say/why-not.ts'
+import { contaminantWords } from '../say/words.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import { changesOfPoint } from './another-point.ts'
 import { changesFor, type Found, type Named, sizeOf, trialOf } from './change-search.ts'
 import { blockingPairs, type Pair } from './change-targets.ts'
 import { type Move, moved } from './lever.ts'
 import { Allowance, workOf } from './work.ts'
-
-export type { Named } from './change-search.ts'
 
 /** Changes shown at most, pairs of machine and contaminant looked into, and work allowed. */
 const MOST_CHANGES = 5
@@ -33,17 +32,15 @@ const kindOf = ({ moves, pair }: Found) => {
  * Up to five smallest changes of what a person can act on that bring a missed size within reach: the same
  * machine at another point of the brief, or a lever of its own point found through physics and rules. Each is
  * run again with everything the machine must find before it is shown, and shown only if nothing met is lost.
- * `machineOf` gives the machine of an option as the brief names it; `tryOut` is the quicker advice for trials,
- * `advise` the whole one that verifies.
+ * `tryOut` is the quicker advice for trials, `advise` the whole one that verifies.
  */
 export async function whatWouldChange(
   brief: Brief,
-  points: Advice['points'],
-  unmet: Advice['combination']['unmet'],
-  machineOf: (equipment: string) => Named,
+  { points, combination: { unmet } }: Pick<Advice, 'points' | 'combination'>,
   advise: AdviseGiven,
   tryOut: AdviseGiven,
 ): Promise<Pick<Advice, 'changes' | 'changesNote'>> {
+  const machineOf = (id: string) => namedIn(brief, id)
   const allowance = new Allowance(MOST_WORK)
   const all = blockingPairs(brief, points, unmet)
   const pairs = all.slice(0, MOST_PAIRS)
@@ -83,6 +80,15 @@ export async function whatWouldChange(
     .slice(0, MOST_CHANGES)
     .map(({ change }) => change)
   return { changes, changesNote: changes.length > 0 ? '' : noteOf(all, allowance.ranOut) }
+}
+
+/** The machine of an option as the brief names it, with its figures. */
+function namedIn(brief: Brief, equipment: string): Named {
+  const described = brief.equipment.find((m) => typeof m !== 'string' && m.id === equipment)
+  const linedUp = brief.points
+    .flatMap(({ stage }) => lineUp(brief, stage))
+    .find((one) => one.machine.id === equipment)!
+  return { given: described ?? equipment, machine: linedUp.machine }
 }
 
 /** Each machine at each point once. */

@@ -4,8 +4,9 @@ import type { Condition } from '../book/condition.ts'
 import type { Rulebook } from '../book/rule-schema.ts'
 import type { RuleScope } from '../book/rule-scope.ts'
 import { THRESHOLD } from '../facts/list/fact-definition.ts'
+import type { RuleOutcome } from '../stages.ts'
 import { isSettled } from './decisive.ts'
-import { explainAll, type RuleOutcome, rulesIn } from './rule-outcome.ts'
+import { explainAll, rulesIn } from './rule-outcome.ts'
 
 /**
  * Outcome of every rule of a scope, decided by the rules engine over constant facts, ordered by rule id.

@@ -1,7 +1,6 @@
-import type { CoilAssessment } from '../../coil/assessment.ts'
-import type { Brief, Calculation, Fact, Family, Machine, XrayMachine } from '../../contract/index.ts'
+import type { Brief, Family, Machine } from '../../contract/index.ts'
+import { materials as everyMaterial } from '../../reference/index.ts'
 import type { RemovalAssessment } from '../../separation/assessment.ts'
-import type { XrayAssessment } from '../../xray/assessment.ts'
 import type { Rulebook } from '../book/rule-schema.ts'
 import { type RuleScope, scopeOf } from '../book/rule-scope.ts'
 import { type FactSheet, joinSheets } from '../facts/fact-sheet.ts'
@@ -12,23 +11,8 @@ import { factsForRemoval, factsForRemovalFinding } from '../facts/facts-removal.
 import { factsForXray } from '../facts/facts-xray.ts'
 import { factsForXrayFinding } from '../facts/facts-xray-finding.ts'
 import type { Materials } from '../facts/kinds/pack-kind.ts'
+import type { Assessed, AssessedOption, Judged, Judgement, PlacedOutcome } from '../stages.ts'
 import { decide } from './decide.ts'
-import type { RuleOutcome } from './rule-outcome.ts'
-
-/** A machine at a point with what the physics says of it. */
-export type AssessedOption =
-  | {
-      readonly family: 'xray'
-      readonly pointIndex: number
-      readonly machine: XrayMachine
-      readonly assessment: XrayAssessment
-    }
-  | {
-      readonly family: 'coil' | 'static-field'
-      readonly pointIndex: number
-      readonly machine: Machine
-      readonly assessment: CoilAssessment
-    }
 
 /** A machine that takes pieces out at a point, with its shares: judged like the others, never ranked. */
 export interface AssessedRemoval {
@@ -38,23 +22,7 @@ export interface AssessedRemoval {
   readonly assessment: RemovalAssessment
 }
 
-type Judged = AssessedOption | AssessedRemoval
-
-/** An outcome with its place: a rule on "brief" has neither point nor equipment. */
-export interface PlacedOutcome extends RuleOutcome {
-  readonly pointIndex: number | null
-  readonly equipment: string | null
-  readonly contaminant: number | null
-}
-
-export interface Judgement {
-  /** Every fact once, with its scope; for the trace. */
-  readonly facts: readonly Fact[]
-  /** Small calculations made while the facts were collected; for the trace, beside those of the physics. */
-  readonly calculations: readonly Calculation[]
-  /** In the order brief, points, options; within a place by contaminant and rule id. */
-  readonly outcomes: readonly PlacedOutcome[]
-}
+type Machinery = AssessedOption | AssessedRemoval
 
 interface Place {
   readonly pointIndex: number | null
@@ -62,11 +30,28 @@ interface Place {
   readonly family: Family | null
 }
 
+/** The stage: every rule asked of all that was assessed; of what takes pieces out only where it can work. */
+export async function judgeAll(book: Rulebook, assessed: Assessed): Promise<Judged> {
+  const { brief, detectors, removals } = assessed
+  const options = detectors.flat().map((one) => one.assessed)
+  const taken = removals.flatMap((there, pointIndex) =>
+    there
+      .filter(({ applicable }) => applicable)
+      .map((assessment) => ({
+        family: assessment.family,
+        pointIndex,
+        machine: { id: assessment.equipment },
+        assessment,
+      })),
+  )
+  return { ...assessed, book, ...(await judge(book, brief, [...options, ...taken], everyMaterial)) }
+}
+
 /** Asks every rule of the book everywhere it applies: the brief, each point, each option, each contaminant. */
 export async function judge(
   book: Rulebook,
   brief: Brief,
-  options: readonly Judged[],
+  options: readonly Machinery[],
   materials: Materials,
 ): Promise<Judgement> {
   const sheets: FactSheet[] = []
@@ -114,7 +99,7 @@ export async function judge(
 }
 
 /** Facts of the machine at its point. A new family adds its case here and in findingFacts. */
-function ownFacts(brief: Brief, option: Judged): FactSheet {
+function ownFacts(brief: Brief, option: Machinery): FactSheet {
   switch (option.family) {
     case 'xray':
       return factsForXray(brief, option.pointIndex, option.machine, option.assessment)
@@ -126,7 +111,7 @@ function ownFacts(brief: Brief, option: Judged): FactSheet {
   }
 }
 
-function findingFacts(brief: Brief, option: Judged, contaminant: number): FactSheet {
+function findingFacts(brief: Brief, option: Machinery, contaminant: number): FactSheet {
   const { pointIndex, machine } = option
   switch (option.family) {
     case 'xray':

@@ -1,33 +1,13 @@
-import type { ConditionTrace, Fact, Reason, RuleTrace, Truth } from '../../contract/index.ts'
+import type { Fact, RuleTrace, Truth } from '../../contract/index.ts'
 import { factOperand, leavesOf } from '../book/condition.ts'
 import { fillText } from '../book/placeholders.ts'
 import type { BookRule, Rulebook } from '../book/rule-schema.ts'
 import { type RuleScope, scopesOf } from '../book/rule-scope.ts'
 import { THRESHOLD } from '../facts/list/fact-definition.ts'
 import { FACTS } from '../facts/list/fact-list.ts'
+import type { RuleOutcome } from '../stages.ts'
 import { decisiveLeaves } from './decisive.ts'
 import { explain, type Known } from './explain.ts'
-
-/** What became of one rule: outcome, the explainer's tree, and the words for a reader. */
-export interface RuleOutcome {
-  readonly rule: string
-  readonly title: string
-  readonly scope: RuleScope
-  readonly type: Reason['type']
-  readonly outcome: RuleTrace['outcome']
-  readonly truth: Truth
-  /** Filled with this run's values when the rule fired, else empty. */
-  readonly text: string
-  readonly because: string
-  readonly exception: string
-  readonly evidence: Reason['evidence']
-  /** Sources of the rule, then of the thresholds it compares with, each once. */
-  readonly sources: readonly string[]
-  readonly book: string
-  readonly conditions: ConditionTrace
-  /** Paths into `conditions` of the leaves that settle it; of an unknown rule, of the values that are missing. */
-  readonly decisive: readonly string[]
-}
 
 /** Rules of a book that are asked in a scope, by id. */
 export const rulesIn = (book: Rulebook, scope: RuleScope): readonly BookRule[] =>

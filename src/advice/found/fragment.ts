@@ -10,9 +10,10 @@ import type {
 import { materials } from '../../reference/index.ts'
 import { asItRuns } from '../assess/as-it-runs.ts'
 import type { AdviseGiven } from '../change/advise-given.ts'
+import { standing } from '../order/order.ts'
+import { seenTwice } from '../order/seen-twice.ts'
 import { independenceWords, type Placed } from '../say/independence.ts'
-import { orderable } from '../say/parting-words.ts'
-import { contaminantWords } from '../say/why-not.ts'
+import { contaminantWords } from '../say/words.ts'
 import { becauseOf, fragmentSummary, inPacks, QUESTIONS, settingsText } from './fragment-words.ts'
 
 /** Advice on the piece alone at one point, every machine held at the settings it runs at. */
@@ -41,7 +42,7 @@ const SPEAKS: readonly Option['reasons'][number]['type'][] = ['excludes', 'weake
 
 function optionOf(brief: Brief, option: Option, sizeMm: number): FragmentOption {
   const finding = option.findings[0]!
-  const exclusion = orderable(option).excluded
+  const exclusion = standing(option).excluded
     ? option.reasons.find((r) => r.type === 'excludes' && r.contaminant === null)
     : undefined
   return {
@@ -64,16 +65,23 @@ function optionOf(brief: Brief, option: Option, sizeMm: number): FragmentOption 
   }
 }
 
+/** A machine of the line with its chance of finding the piece. */
+interface Reckoned extends Placed {
+  readonly option: Option
+  readonly chance: number
+  readonly equipment: string
+}
+
 /** All machines of the line in a row: from all misses alike to all misses independent. */
-function togetherOf(
-  brief: Brief,
-  piece: Contaminant,
-  uses: readonly (Placed & { readonly chance: number; readonly equipment: string })[],
-): FragmentAnswer['together'] {
+function togetherOf(brief: Brief, piece: Contaminant, uses: readonly Reckoned[]): FragmentAnswer['together'] {
   if (uses.length < 2) return null
   const atLeast = Math.max(...uses.map(({ chance }) => chance))
   const atMost = 1 - uses.reduce((miss, { chance }) => miss * (1 - chance), 1)
-  const words = independenceWords({ ...brief, contaminants: [piece] }, uses)
+  const words = independenceWords(
+    { ...brief, contaminants: [piece] },
+    uses,
+    seenTwice(uses.map(({ option }) => option)),
+  )
   return {
     uses: uses.map(({ point, equipment }) => ({ point: brief.points[point]!.name, equipment })),
     atLeast,
@@ -98,7 +106,7 @@ export async function wouldHaveFound(
   const alone: Brief = { ...brief, contaminants: [piece] }
   const sizeMm = piece.mustFindMm!
   const points: FragmentAnswer['points'] = []
-  const placed: (Placed & { chance: number; equipment: string })[] = []
+  const placed: Reckoned[] = []
   for (const [at, { name, options, removals }] of line.points.entries()) {
     const ranked = options.filter((option) => option.rank !== null)
     const upstream = [...new Set(removals.map(({ equipment }) => equipment))]

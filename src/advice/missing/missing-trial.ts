@@ -1,6 +1,5 @@
 import type { Advice, Brief, BriefInput, Finding, Option } from '../../contract/index.ts'
-import { sizeRatio } from '../order/order.ts'
-import { orderable } from '../say/parting-words.ts'
+import { sizeRatio, standing } from '../order/order.ts'
 
 /** The part of a brief on which a value is tried out: one point, its leading machines, its closest sizes. */
 export interface Stand {
@@ -17,7 +16,7 @@ const MOST_SIZES = 2
 
 /** The machine that comes first at a point, and the first of another family. */
 function leaders(options: readonly Option[]): Option[] {
-  const able = options.filter((o) => o.rank !== null && !orderable(o).excluded && o.family !== 'static-field')
+  const able = options.filter((o) => o.rank !== null && !standing(o).excluded && o.family !== 'static-field')
   const first = able[0]
   const other = able.find((o) => o.family !== first?.family)
   return [first, other].filter((o) => o !== undefined)

@@ -2,7 +2,7 @@ import { fieldAt } from '../../brief/form/form-fields.ts'
 import { labelOf } from '../../brief/form/form-labels.ts'
 import type { Advice, Brief, ConditionTrace, Missing, RuleTrace } from '../../contract/index.ts'
 import { placeId } from '../facts/place-id.ts'
-import { wordList } from '../say/why-not.ts'
+import { wordList } from '../say/words.ts'
 
 /** A rule that cannot be settled counts as this share of a turned verdict, by what it would do (judgement). */
 const OPEN_RULE: Readonly<Record<RuleTrace['type'], number>> = {

@@ -3,7 +3,7 @@ import type { Advice, Assumption, Brief, Finding, Machine, Missing } from '../..
 import type { AdviseGiven } from '../change/advise-given.ts'
 import { withValue } from '../change/with-value.ts'
 import { Allowance, workOf } from '../change/work.ts'
-import { contaminantWords, wordList } from '../say/why-not.ts'
+import { contaminantWords, wordList } from '../say/words.ts'
 import { type Effect, effectOf } from './missing-effect.ts'
 import { conductivityOf, feeling, worthTrying } from './missing-order.ts'
 import { briefAt, pathAt, type Stand, standsOf } from './missing-trial.ts'

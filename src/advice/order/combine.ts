@@ -1,14 +1,8 @@
 import { entersBehind } from '../../brief/entry.ts'
-import type { Advice, Brief, Option } from '../../contract/index.ts'
+import type { Brief } from '../../contract/index.ts'
 import { isPromised } from '../assess/meets.ts'
-import { independenceWords } from '../say/independence.ts'
-import { stillEnters } from '../say/still-enters.ts'
-
-interface Use {
-  readonly point: number
-  readonly option: Option
-  readonly covers: readonly number[]
-}
+import type { Combined, Standing, Use } from '../stages.ts'
+import { seenTwice } from './seen-twice.ts'
 
 /** Largest number of uses a combination may have; more is a sign that the line itself should change. */
 const MOST_USES = 3
@@ -24,32 +18,32 @@ function* subsets<T>(items: readonly T[], size: number, from = 0): Generator<T[]
 }
 
 /** Each use with the contaminants it is there for: of several that meet one, the last in the flow. */
-function jobs(brief: Brief, uses: readonly Use[]): Advice['combination']['uses'] {
+function jobs(uses: readonly Use[]): Use[] {
   const taken = new Set<number>()
   const named = [...uses]
     .sort((a, b) => b.point - a.point)
-    .map(({ point, option, covers }) => {
-      const contaminants = covers.filter((c) => !taken.has(c))
+    .map((use) => {
+      const contaminants = use.contaminants.filter((c) => !taken.has(c))
       for (const c of contaminants) taken.add(c)
-      return { point: brief.points[point]!.name, equipment: option.equipment, contaminants }
+      return { ...use, contaminants }
     })
   return named.filter((use) => use.contaminants.length > 0).reverse()
 }
 
-function reachOf(set: readonly Use[]): Set<number> {
-  return new Set(set.flatMap((use) => use.covers))
-}
+const reachOf = (set: readonly Use[]): Set<number> => new Set(set.flatMap((use) => use.contaminants))
+
+const NO_USES = { uses: [], seenTwice: [] } as const
 
 /**
  * The smallest set of uses over the inspection points that meets every size at its cautious value; among sets
  * of one size the one with the least burden, then the one that works latest in the flow (nothing more can
  * enter behind it). A use does not count for what the flow says enters behind its point. What no option meets
- * stays unmet and is named.
+ * stays unmet.
  */
 export function combine(
   brief: Brief,
-  points: readonly { readonly options: readonly Option[] }[],
-): Advice['combination'] {
+  points: readonly { readonly options: readonly Standing[] }[],
+): Combined {
   const wanted = brief.contaminants.map((_, c) => c).filter((c) => brief.contaminants[c]!.mustFindMm !== null)
   const all: Use[] = points.flatMap(({ options }, point) =>
     options
@@ -57,22 +51,17 @@ export function combine(
       .map((option) => ({
         point,
         option,
-        covers: option.findings
+        contaminants: option.findings
           .filter((f) => isPromised(f.meets) && entersBehind(brief, f.contaminant, point) !== true)
           .map((f) => f.contaminant),
       })),
   )
-  const useful = all.filter((use) => use.covers.length > 0)
+  const useful = all.filter((use) => use.contaminants.length > 0)
   const reachable = reachOf(useful)
   const unmet = wanted.filter((c) => !reachable.has(c))
   const target = wanted.filter((c) => reachable.has(c))
-  if (target.length === 0) {
-    const because =
-      wanted.length === 0
-        ? 'No contaminant has a size to find, so nothing can be met or missed.'
-        : 'No machine compared here meets any size to find at the value that can be promised.'
-    return { uses: [], unmet, because, independence: '', stillEnters: stillEnters(brief) }
-  }
+  if (target.length === 0)
+    return { kind: wanted.length === 0 ? 'nothing-asked' : 'nothing-met', unmet, ...NO_USES }
   let best: { uses: Use[]; burden: number; latest: number } | null = null
   for (let size = 1; size <= MOST_USES && !best; size++) {
     for (const uses of subsets(useful, size)) {
@@ -85,26 +74,11 @@ export function combine(
       }
     }
   }
-  if (!best) {
-    return {
-      uses: [],
-      unmet: wanted,
-      because: `More than ${MOST_USES} machines would be needed; look at the line itself first.`,
-      independence: '',
-      stillEnters: stillEnters(brief),
-    }
-  }
-  const uses = jobs(brief, best.uses)
-  const count = uses.length
-  const because =
-    count === 1
-      ? 'One machine meets every size that any machine here meets, at the value that can be promised.'
-      : `${count} machines together meet every size that any machine here meets; no smaller set does.`
+  if (!best) return { kind: 'too-many', unmet: wanted, ...NO_USES }
   return {
-    uses,
+    kind: 'met',
+    uses: jobs(best.uses),
     unmet,
-    because,
-    independence: independenceWords(brief, best.uses),
-    stillEnters: stillEnters(brief),
+    seenTwice: seenTwice(best.uses.map(({ option }) => option)),
   }
 }

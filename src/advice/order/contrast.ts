@@ -1,5 +1,6 @@
-import type { Advice, Brief, Contrast, Finding, Option, RuleTrace } from '../../contract/index.ts'
-import { partingWords } from '../say/parting-words.ts'
+import type { Contaminant, Contrast, Finding, RuleTrace } from '../../contract/index.ts'
+import type { Apart, PartingOfTwo, Standing, Worst } from '../stages.ts'
+import { isUnmet, partOptions, sizeRatio, worstRatio } from './order.ts'
 
 /** Sizes closer than this share are the same: the model cannot tell them apart (judgement). */
 const SAME_SIZE_SHARE = 0.02
@@ -10,7 +11,7 @@ function differ(a: number | null, b: number | null): boolean {
 }
 
 /** Findings of both that are told apart. */
-function sizesApart(first: Option, second: Option): Contrast['sizes'] {
+function sizesApart(first: Standing, second: Standing): Contrast['sizes'] {
   return first.findings.flatMap((a) => {
     const b = second.findings.find((f: Finding) => f.contaminant === a.contaminant)
     if (!b) return []
@@ -33,60 +34,74 @@ function sizesApart(first: Option, second: Option): Contrast['sizes'] {
 const quiet = (outcome: RuleTrace['outcome'] | null) =>
   outcome === null || outcome === 'not-fired' || outcome === 'not-applicable'
 
-/** The part of an advice that two options are compared in. */
-export type Compared = { readonly trace: { readonly rules: readonly RuleTrace[] } } & {
-  readonly points: readonly Pick<Advice['points'][number], 'name' | 'options'>[]
-}
-
 /** Effects that speak for or against a machine; of machines of two families only these are set side by side. */
 const ARGUES: readonly RuleTrace['type'][] = ['excludes', 'weakens', 'favours']
 
+/** A rule asked of one machine at one point. */
+export type Asked = Pick<RuleTrace, 'title' | 'type' | 'contaminant' | 'outcome'> & {
+  readonly rule: string
+  readonly equipment: string | null
+}
+
 /** Rules of the machines themselves that came out differently and fired, or could not be settled, for one. */
-function rulesApart(advice: Compared, point: string, first: Option, second: Option): Contrast['rules'] {
+function rulesApart(rules: readonly Asked[], first: string, second: string): Apart['rules'] {
   const asked = (equipment: string) =>
     new Map(
-      advice.trace.rules
-        .filter((rule) => rule.point === point && rule.equipment === equipment)
-        .map((rule) => [`${rule.id} ${rule.contaminant}`, rule]),
+      rules
+        .filter((one) => one.equipment === equipment)
+        .map((one) => [`${one.rule} ${one.contaminant}`, one]),
     )
-  const a = asked(first.equipment)
-  const b = asked(second.equipment)
-  const textOf = (option: Option, trace: RuleTrace | undefined) =>
-    (trace && option.reasons.find((reason) => reason.trace === trace.key)?.text) ?? ''
+  const a = asked(first)
+  const b = asked(second)
   return [...new Set([...a.keys(), ...b.keys()])].sort().flatMap((key) => {
     const [left, right] = [a.get(key), b.get(key)]
     const outcomes: Contrast['rules'][number]['outcomes'] = [left?.outcome ?? null, right?.outcome ?? null]
     if (outcomes[0] === outcomes[1] || outcomes.every(quiet)) return []
-    const { id, title, type, contaminant } = (left ?? right)!
+    const { rule, title, type, contaminant } = (left ?? right)!
     if ((!left || !right) && !ARGUES.includes(type)) return []
-    const text = textOf(first, left) || textOf(second, right)
-    return [{ rule: id, title, type, contaminant, outcomes, text }]
+    return [{ rule, title, type, contaminant, outcomes }]
   })
 }
 
-/** Two options of one point side by side: only what differs, and what puts one before the other. */
+/** Where two options part in the order, with what each has there. */
+function partingOf(contaminants: readonly Contaminant[], first: Standing, second: Standing): PartingOfTwo {
+  const parting = partOptions(contaminants)(first, second)
+  const unmet = ({ findings }: Standing) =>
+    findings
+      .filter((f) => isUnmet(f) && contaminants[f.contaminant]!.severity === parting.severity)
+      .map((f) => f.contaminant)
+  const worst = (option: Standing): Worst => {
+    const ratio = worstRatio(option)
+    return { ratio, contaminant: option.findings.find((f) => sizeRatio(f) === ratio)?.contaminant ?? null }
+  }
+  return { ...parting, unmet: [unmet(first), unmet(second)], worst: [worst(first), worst(second)] }
+}
+
+/** Two options of one point side by side: only what differs. `rules` are those asked at the point. */
 export function contrastOf(
-  brief: Brief,
-  advice: Compared,
-  pointIndex: number,
-  first: Option,
-  second: Option,
-): Contrast {
-  const point = advice.points[pointIndex]!.name
+  contaminants: readonly Contaminant[],
+  rules: readonly Asked[],
+  first: Standing,
+  second: Standing,
+): Apart {
   const pair = <T>(a: T, b: T): [T, T] | null => (a === b ? null : [a, b])
   return {
     first: first.equipment,
     second: second.equipment,
-    because: partingWords(brief, first, second),
+    parting: (first.rank === null) === (second.rank === null) ? partingOf(contaminants, first, second) : null,
     verdict: pair(first.verdict, second.verdict),
     burden: pair(first.burden, second.burden),
     sizes: sizesApart(first, second),
-    rules: rulesApart(advice, point, first, second),
+    rules: rulesApart(rules, first.equipment, second.equipment),
   }
 }
 
 /** The first option of a point against each other ranked one. */
-export function contrastsAt(brief: Brief, advice: Compared, pointIndex: number): Contrast[] {
-  const [first, ...others] = advice.points[pointIndex]!.options.filter((o) => o.rank !== null)
-  return first ? others.map((other) => contrastOf(brief, advice, pointIndex, first, other)) : []
+export function contrastsAt(
+  contaminants: readonly Contaminant[],
+  rules: readonly Asked[],
+  options: readonly Standing[],
+): Apart[] {
+  const [first, ...others] = options.filter((o) => o.rank !== null)
+  return first ? others.map((other) => contrastOf(contaminants, rules, first, other)) : []
 }

@@ -1,20 +1,15 @@
-import type { Contaminant, Finding } from '../../contract/index.ts'
+import type { Contaminant, Finding, Option } from '../../contract/index.ts'
 import { isPromised } from '../assess/meets.ts'
+import type { Parting, Standing } from '../stages.ts'
 
 /** What the order of options is made from. */
-export interface Orderable {
-  readonly excluded: boolean
-  readonly burden: number
-  readonly findings: readonly Finding[]
-}
+export type Orderable = Pick<Standing, 'excluded' | 'burden' | 'findings'>
 
-/** The step of the order at which two options part; a negative sign puts the first one before. */
-export interface Parting {
-  readonly step: 'excluded' | 'unmet' | 'ratio' | 'burden' | 'nothing'
-  /** Severity of the sizes counted, at the step `unmet`. */
-  readonly severity: number | null
-  readonly sign: number
-}
+/** An option of an advice as the order sees it: excluded by a rule that speaks of the machine itself. */
+export const standing = (option: Option): Standing => ({
+  ...option,
+  excluded: option.reasons.some(({ type, contaminant }) => type === 'excludes' && contaminant === null),
+})
 
 const SEVERITIES = [5, 4, 3, 2, 1] as const
 

@@ -1,7 +1,7 @@
 import type { Brief, Caution } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
-import type { PlacedOutcome } from '../decide/judge.ts'
-import { contaminantWords, wordList } from './why-not.ts'
+import type { PlacedOutcome } from '../stages.ts'
+import { contaminantWords, wordList } from './words.ts'
 
 type Fired = Pick<PlacedOutcome, 'rule' | 'text' | 'sources' | 'contaminant' | 'pointIndex'>
 

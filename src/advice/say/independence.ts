@@ -1,20 +1,11 @@
-import type { Brief, Finding, Option } from '../../contract/index.ts'
-import { contaminantWords, wordList } from './why-not.ts'
+import type { Brief } from '../../contract/index.ts'
+import type { Standing } from '../stages.ts'
+import { contaminantWords, wordList } from './words.ts'
 
 /** A machine at a point. */
 export interface Placed {
   readonly point: number
-  readonly option: Pick<Option, 'family' | 'label' | 'findings'>
-}
-
-const finds = ({ findings }: Placed['option']) =>
-  new Set(findings.filter((f: Finding) => f.expectedMm !== null).map((f) => f.contaminant))
-
-/** Contaminants that more than one of the uses can find at some size. */
-function seenTwice(uses: readonly Placed[]): number[] {
-  const times = new Map<number, number>()
-  for (const use of uses) for (const c of finds(use.option)) times.set(c, (times.get(c) ?? 0) + 1)
-  return [...times].flatMap(([c, n]) => (n > 1 ? [c] : [])).sort((a, b) => a - b)
+  readonly option: Pick<Standing, 'family' | 'label'>
 }
 
 /** Why two machines miss, or do not miss, the same piece. */
@@ -26,10 +17,12 @@ function why(a: Placed, b: Placed): string {
   return `${a.option.label} and ${b.option.label} look at the same thing in the same pack: what hides a piece from one, a thick place, an edge, its size, hides it from the other.`
 }
 
-/** Whether the misses of several uses may be multiplied, in words; empty for one use or none. */
-export function independenceWords(brief: Brief, uses: readonly Placed[]): string {
+/**
+ * Whether the misses of several uses may be multiplied, in words; empty for one use or none. `twice` are the
+ * contaminants that more than one of them can find.
+ */
+export function independenceWords(brief: Brief, uses: readonly Placed[], twice: readonly number[]): string {
   if (uses.length < 2) return ''
-  const twice = seenTwice(uses)
   if (twice.length === 0)
     return 'No contaminant is looked for twice in this set, so there are no chances to multiply.'
   const pieces = wordList(twice.map((c) => contaminantWords(brief, c)))

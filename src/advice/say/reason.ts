@@ -1,6 +1,6 @@
 import type { Brief, Reason, RuleTrace } from '../../contract/index.ts'
-import type { PlacedOutcome } from '../decide/judge.ts'
 import { placeId } from '../facts/place-id.ts'
+import type { PlacedOutcome } from '../stages.ts'
 
 /** Where a rule was asked and which rule: "p1.xray-dual.c0.rule-id", "c0.rule-id" on the brief. */
 export const traceKey = (outcome: Pick<PlacedOutcome, 'pointIndex' | 'equipment' | 'contaminant' | 'rule'>) =>

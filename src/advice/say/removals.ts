@@ -1,7 +1,7 @@
 import type { Removal } from '../../contract/index.ts'
 import type { RemovalAssessment } from '../../separation/assessment.ts'
 import { removalRows } from '../../separation/removal-rows.ts'
-import type { PlacedOutcome } from '../decide/judge.ts'
+import type { PlacedOutcome } from '../stages.ts'
 import { toReason } from './reason.ts'
 
 /**

@@ -1,6 +1,6 @@
 import { entersBehind } from '../../brief/entry.ts'
 import type { Brief, Point, StillEnters } from '../../contract/index.ts'
-import { contaminantWords, wordList } from './why-not.ts'
+import { contaminantWords, wordList } from './words.ts'
 
 /** Parts that close a pack. */
 const CLOSING = ['lid', 'closure', 'wrap', 'sleeve']

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { closeCallOf } from '../../../src/advice/order/close-call.ts'
-import { adviceSchema } from '../../../src/contract/index.ts'
+import { standing } from '../../../src/advice/order/order.ts'
+import { closeCallWords } from '../../../src/advice/say/close-call.ts'
+import { adviceSchema, type Option } from '../../../src/contract/index.ts'
 import { sampleBrief } from '../sample.ts'
 import { finding, option } from './options-by-hand.ts'
 
@@ -11,11 +13,17 @@ const brief = sampleBrief({
   ],
 })
 
+/** The close call among options of an advice, in words. */
+const closeCall = (options: Option[]) => {
+  const close = closeCallOf(brief, options.map(standing))
+  return close && closeCallWords(brief, close)
+}
+
 describe('a close call', () => {
   it('is where a lighter machine is expected to meet what it cannot promise', () => {
     const sure = option('sure', 1, [finding(0), finding(1)], { burden: 4, verdict: 'best-fit' })
     const light = option('light', 2, [finding(0), finding(1, { cautiousMm: 3.4 })], { burden: 2 })
-    const close = closeCallOf(brief, [sure, light])
+    const close = closeCall([sure, light])
     expect(close).toMatchObject({ first: 'sure', second: 'light', contaminants: [1] })
     expect(close?.because).toContain('stainless steel 316 sphere of 3.0 mm')
     expect(close?.test).toMatch(/29 of 29 found .* 95 % confidence/)
@@ -27,17 +35,17 @@ describe('a close call', () => {
   it('is none where the lighter one is not even expected to meet it', () => {
     const sure = option('sure', 1, [finding(0)], { burden: 4 })
     const light = option('light', 2, [finding(0, { expectedMm: 3.2, cautiousMm: 3.4 })], { burden: 2 })
-    expect(closeCallOf(brief, [sure, light])).toBeNull()
+    expect(closeCall([sure, light])).toBeNull()
   })
   it('is none where the first is lighter too', () => {
     const sure = option('sure', 1, [finding(0)], { burden: 2 })
     const heavy = option('heavy', 2, [finding(0, { cautiousMm: 3.4 })], { burden: 4 })
-    expect(closeCallOf(brief, [sure, heavy])).toBeNull()
+    expect(closeCall([sure, heavy])).toBeNull()
   })
   it('is one where both miss sizes and the worst ratios cross on the way to the expected values', () => {
     const narrow = option('narrow', 1, [finding(0, { expectedMm: 3.1, cautiousMm: 3.3 })])
     const wide = option('wide', 2, [finding(0, { expectedMm: 2.2, cautiousMm: 4.4 })])
-    expect(closeCallOf(brief, [narrow, wide])).toMatchObject({ first: 'narrow', second: 'wide' })
+    expect(closeCall([narrow, wide])).toMatchObject({ first: 'narrow', second: 'wide' })
   })
   it('never names an excluded machine or one that is not ranked', () => {
     const sure = option('sure', 1, [finding(0)], { burden: 4 })
@@ -45,6 +53,6 @@ describe('a close call', () => {
     const reason = { type: 'excludes', contaminant: null } as never
     const out = option('out', 2, maybe, { burden: 1, reasons: [reason] })
     const ideal = option('ideal', null, maybe, { burden: 1 })
-    expect(closeCallOf(brief, [sure, out, ideal])).toBeNull()
+    expect(closeCall([sure, out, ideal])).toBeNull()
   })
 })

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest'
-import { combine } from '../../../src/advice/order/combine.ts'
+import { combine as combineStanding } from '../../../src/advice/order/combine.ts'
+import { standing } from '../../../src/advice/order/order.ts'
+import { seenTwice } from '../../../src/advice/order/seen-twice.ts'
+import { combinationWords } from '../../../src/advice/say/combination.ts'
 import { independenceWords } from '../../../src/advice/say/independence.ts'
 import { preventionOf } from '../../../src/advice/say/prevention.ts'
 import { stillEnters } from '../../../src/advice/say/still-enters.ts'
 import { advise } from '../../../src/advise.ts'
+import type { Brief, Option } from '../../../src/contract/index.ts'
 import { materials } from '../../../src/reference/index.ts'
 import { demoBrief, QUICK } from '../demo.ts'
 import { sampleBrief } from '../sample.ts'
@@ -35,6 +39,14 @@ const line = (over: Record<string, unknown> = {}) =>
       },
     ],
     ...over,
+  })
+const combine = (brief: Brief, points: { options: Option[] }[]) =>
+  combinationWords({
+    brief,
+    combination: combineStanding(
+      brief,
+      points.map(({ options }) => ({ options: options.map(standing) })),
+    ),
   })
 const lost = (c: number) => finding(c, { expectedMm: 4, cautiousMm: 5 })
 
@@ -87,8 +99,10 @@ describe('what can still enter behind a point', () => {
 
 describe('whether misses may be multiplied', () => {
   const seen = [finding(0), finding(1)]
+  const independenceOf = (uses: { point: number; option: Option }[]) =>
+    independenceWords(line(), uses, seenTwice(uses.map((use) => use.option)))
   const words = (a: Parameters<typeof option>[3], b: typeof a, points = [0, 1]) =>
-    independenceWords(line(), [
+    independenceOf([
       { point: points[0]!, option: option('a', 1, seen, a ?? {}) },
       { point: points[1]!, option: option('b', 1, seen, b ?? {}) },
     ])
@@ -100,8 +114,8 @@ describe('whether misses may be multiplied', () => {
   it('is no matter where nothing is looked for twice, or there is one machine', () => {
     const one = { point: 0, option: option('a', 1, [finding(0)]) }
     const other = { point: 1, option: option('b', 1, [finding(1)]) }
-    expect(independenceWords(line(), [one, other])).toMatch(/No contaminant is looked for twice/)
-    expect(independenceWords(line(), [one])).toBe('')
+    expect(independenceOf([one, other])).toMatch(/No contaminant is looked for twice/)
+    expect(independenceOf([one])).toBe('')
   })
 })
 

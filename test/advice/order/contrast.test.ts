@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { contrastOf } from '../../../src/advice/order/contrast.ts'
-import { partOptions } from '../../../src/advice/order/order.ts'
-import { orderable } from '../../../src/advice/say/parting-words.ts'
+import { partOptions, standing } from '../../../src/advice/order/order.ts'
 import { advise } from '../../../src/advise.ts'
+import { rather } from '../../../src/compare/rather.ts'
 import type { RuleTrace } from '../../../src/contract/index.ts'
 import { demoBrief, QUICK } from '../demo.ts'
 import { sampleBrief } from '../sample.ts'
@@ -22,23 +21,23 @@ describe('where two options part', () => {
     ['unmet', 'the gravest first', [lost(0), finding(1)], [finding(0), lost(1)], 5],
     ['unmet', 'then the others', [finding(0), lost(1)], [finding(0), finding(1)], 2],
   ] as const)('%s: %s', (step, _, worse, better, severity) => {
-    const parting = part(orderable(option('a', 1, [...worse])), orderable(option('b', 2, [...better])))
+    const parting = part(standing(option('a', 1, [...worse])), standing(option('b', 2, [...better])))
     expect(parting).toMatchObject({ step, severity })
     expect(parting.sign).toBeGreaterThan(0)
   })
   it('burden, where both meet everything', () => {
     const light = option('a', 1, [finding(0)], { burden: 2 })
     const heavy = option('b', 2, [finding(0, { cautiousMm: 2.1 })], { burden: 4 })
-    expect(part(orderable(light), orderable(heavy))).toEqual({ step: 'burden', severity: null, sign: -2 })
+    expect(part(standing(light), standing(heavy))).toEqual({ step: 'burden', severity: null, sign: -2 })
   })
   it('ratio, where both miss as many', () => {
     const far = option('a', 1, [lost(0)])
     const near = option('b', 2, [finding(0, { expectedMm: 3.1, cautiousMm: 3.2 })], { burden: 5 })
-    expect(part(orderable(far), orderable(near)).step).toBe('ratio')
+    expect(part(standing(far), standing(near)).step).toBe('ratio')
   })
   it('nothing, where nothing differs', () => {
     const one = option('a', 1, [finding(0)])
-    expect(part(orderable(one), orderable({ ...one, equipment: 'b' })).step).toBe('nothing')
+    expect(part(standing(one), standing({ ...one, equipment: 'b' })).step).toBe('nothing')
   })
 })
 
@@ -67,13 +66,7 @@ describe('A rather than B', () => {
     trace('quiet', 'a', 'not-fired'),
     trace('quiet', 'b', 'not-applicable'),
   ]
-  const contrast = contrastOf(
-    brief,
-    { trace: { rules }, points: [{ name: 'there', options: [a, b] }] },
-    0,
-    a,
-    b,
-  )
+  const contrast = rather(brief, { trace: { rules }, points: [{ name: 'there' }] }, 0, a, b)
 
   it('shows only what differs: no equal burden, no size within 2 %, no rule that came out alike', () => {
     expect(contrast.burden).toBeNull()
@@ -88,13 +81,7 @@ describe('A rather than B', () => {
     )
   })
   it('turned round says the same and turns every pair', () => {
-    const back = contrastOf(
-      brief,
-      { trace: { rules }, points: [{ name: 'there', options: [a, b] }] },
-      0,
-      b,
-      a,
-    )
+    const back = rather(brief, { trace: { rules }, points: [{ name: 'there' }] }, 0, b, a)
     expect(back.because).toBe(contrast.because)
     expect(back.rules[0]?.outcomes).toEqual(['not-fired', 'fired'])
     expect(back.sizes[0]?.meets).toEqual([...contrast.sizes[0]!.meets].reverse())

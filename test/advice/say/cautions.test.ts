@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { cautionsFrom } from '../../../src/advice/say/cautions.ts'
-import { contaminantWords } from '../../../src/advice/say/why-not.ts'
+import { contaminantWords } from '../../../src/advice/say/words.ts'
 import { advise } from '../../../src/advise.ts'
 import { materials } from '../../../src/reference/index.ts'
 import { briefOf, demoInput, QUICK } from '../demo.ts'

@@ -3,7 +3,7 @@ import { HTTPException } from 'hono/http-exception'
 import { wantedOf } from '../../../../views/advice/sizes/findings.ts'
 import { RatherPage } from '../../../../views/rather/rather-page.tsx'
 import { pieceWords } from '../../../../views/words/contaminant.ts'
-import { contrastOf } from '../../../advice/order/contrast.ts'
+import { rather } from '../../../compare/rather.ts'
 import type { Advisor } from '../../advisor.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { showPage } from '../../show-page.ts'
@@ -22,7 +22,7 @@ export const ratherPage = (advisor: Advisor) => async (c: Context) => {
   return showPage(
     c,
     <RatherPage
-      contrast={contrastOf(brief, advice, at, first, second)}
+      contrast={rather(brief, advice, at, first, second)}
       machines={point.options.map(({ equipment, label }) => ({ equipment, label }))}
       point={at}
       pointName={point.name}

@@ -1,22 +1,6 @@
 import type { Brief, Finding, WhyNot } from '../../contract/index.ts'
-import { materials } from '../../reference/index.ts'
 import { isPromised } from '../assess/meets.ts'
-
-const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
-
-/** A contaminant in words: "quartz sphere", "316 wire 10 mm long". */
-export function contaminantWords(brief: Brief, index: number): string {
-  const c = brief.contaminants[index]!
-  const name = materials.get(c.material)?.label ?? c.material
-  if (c.shape === 'wire') return `${name} wire ${c.lengthMm} mm long`
-  if (c.shape === 'flake') return `${name} flake of ${c.faceMm2} mm²`
-  return `${name} sphere`
-}
-
-/** "a", "a and b", "a, b and c". */
-export function wordList(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
-}
+import { contaminantWords, mm } from './words.ts'
 
 /** The sizes an option misses, each with its gap to the size to find. */
 export function missedSizes(brief: Brief, findings: readonly Finding[]): WhyNot[] {

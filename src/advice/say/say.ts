@@ -1,0 +1,87 @@
+import type { Advice, Caution, Removal, Versions } from '../../contract/index.ts'
+import type { Ordered } from '../stages.ts'
+import { cautionsFrom } from './cautions.ts'
+import { closeCallWords } from './close-call.ts'
+import { combinationWords } from './combination.ts'
+import { contrastWords } from './contrast.ts'
+import { optionWords } from './option.ts'
+import { preventionOf } from './prevention.ts'
+import { judgeQuotes } from './quotes.ts'
+import { toRuleTrace } from './reason.ts'
+import { judgedRemovals } from './removals.ts'
+import { RADIATION_CAUTION, STANDING_CAUTIONS } from './safety.ts'
+import { sourcesUsed } from './sources-used.ts'
+import { summarise } from './summary.ts'
+
+/** All of an advice that is known before anything is searched, registered or planned. */
+export type Said = Omit<Advice, 'missing' | 'changes' | 'changesNote' | 'register' | 'checks'>
+
+/** Each id once, in the order first met. */
+function byId<T extends { readonly id: string }>(items: readonly T[]): T[] {
+  return [...new Map(items.map((item) => [item.id, item])).values()]
+}
+
+/** The stage: what was decided and ordered, in words. */
+export function say(ordered: Ordered, versions: Versions): Said {
+  const { brief, facts, outcomes } = ordered
+  const points = pointsOf(ordered)
+  const fired = outcomes.filter((o) => o.outcome === 'fired')
+  const prevention = preventionOf(
+    brief,
+    [...ordered.hopeless, ...ordered.combination.unmet],
+    new Set(fired.map(({ rule }) => rule)),
+  )
+  const calculations = calculationsOf(ordered)
+  return {
+    brief: brief.given,
+    assumed: brief.assumed.map((a) => ({ ...a, range: a.range ? [a.range[0], a.range[1]] : null })),
+    versions,
+    summary: summarise(ordered),
+    points,
+    combination: combinationWords(ordered),
+    prevention,
+    quotes: judgeQuotes(brief, points),
+    trace: {
+      versions,
+      facts: [...facts],
+      calculations,
+      rules: outcomes.map((o) => toRuleTrace(o, brief)),
+      sources: sourcesUsed(ordered.book, calculations, [...fired, ...prevention]),
+    },
+    cautions: cautionsOf(ordered),
+  }
+}
+
+function pointsOf({ brief, points, removals, outcomes }: Ordered): Advice['points'] {
+  return points.map(({ options, apart, close }, at) => {
+    const said = options.map((option) => optionWords(brief, option))
+    const named = (equipment: string) => said.find((option) => option.equipment === equipment)!
+    return {
+      name: brief.points[at]!.name,
+      options: said,
+      removals: removals[at]!.flatMap((one): Removal[] => judgedRemovals(one, at, outcomes)),
+      contrasts: apart.map((one) => contrastWords(brief, at, one, [named(one.first), named(one.second)])),
+      closeCall: close && closeCallWords(brief, close),
+    }
+  })
+}
+
+const calculationsOf = ({ detectors, removals, calculations }: Ordered) =>
+  byId([
+    ...detectors.flat().flatMap(({ assessed }) => assessed.assessment.calculations),
+    ...removals.flat().flatMap((one) => one.calculations),
+    ...calculations,
+  ])
+
+/** What rules say of the whole brief, what warns at a point, then what holds for every advice. */
+function cautionsOf({ brief, detectors, outcomes }: Ordered): Caution[] {
+  const general = outcomes.filter(
+    (o) => o.outcome === 'fired' && o.equipment === null && (o.pointIndex === null || o.type === 'warns'),
+  )
+  const radiates = detectors.flat().some(({ assessed }) => assessed.family === 'xray')
+  return byId([
+    ...cautionsFrom(brief, general),
+    ...(radiates ? [RADIATION_CAUTION] : []),
+    ...STANDING_CAUTIONS,
+  ])
+}

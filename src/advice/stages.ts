@@ -1,0 +1,202 @@
+import type { CoilAssessment } from '../coil/assessment.ts'
+import type {
+  Brief,
+  Calculation,
+  ConditionTrace,
+  Contrast,
+  Fact,
+  Finding,
+  Machine,
+  Reason,
+  RuleTrace,
+  Truth,
+  Verdict,
+  XrayMachine,
+} from '../contract/index.ts'
+import type { RemovalAssessment } from '../separation/assessment.ts'
+import type { XrayAssessment } from '../xray/assessment.ts'
+import type { LinedUp } from './assess/line-up.ts'
+import type { Rulebook } from './book/rule-schema.ts'
+import type { RuleScope } from './book/rule-scope.ts'
+
+/**
+ * What a brief has become after each stage of `advise`: every stage is handed the whole of the one before and
+ * adds its own. Types only, so that any storey may name what it is handed without knowing who made it.
+ */
+
+/** A machine at a point with what the physics says of it. */
+export type AssessedOption =
+  | {
+      readonly family: 'xray'
+      readonly pointIndex: number
+      readonly machine: XrayMachine
+      readonly assessment: XrayAssessment
+    }
+  | {
+      readonly family: 'coil' | 'static-field'
+      readonly pointIndex: number
+      readonly machine: Machine
+      readonly assessment: CoilAssessment
+    }
+
+/** A detector of the line-up, assessed. */
+export interface Detector {
+  readonly linedUp: LinedUp
+  readonly assessed: AssessedOption
+  readonly findings: readonly Finding[]
+}
+
+/** After `assess/`: sizes and shares of every machine, by inspection point. */
+export interface Assessed {
+  readonly brief: Brief
+  readonly detectors: readonly (readonly Detector[])[]
+  readonly removals: readonly (readonly RemovalAssessment[])[]
+}
+
+/** What became of one rule: outcome, the explainer's tree, and the words for a reader. */
+export interface RuleOutcome {
+  readonly rule: string
+  readonly title: string
+  readonly scope: RuleScope
+  readonly type: Reason['type']
+  readonly outcome: RuleTrace['outcome']
+  readonly truth: Truth
+  /** Filled with this run's values when the rule fired, else empty. */
+  readonly text: string
+  readonly because: string
+  readonly exception: string
+  readonly evidence: Reason['evidence']
+  /** Sources of the rule, then of the thresholds it compares with, each once. */
+  readonly sources: readonly string[]
+  readonly book: string
+  readonly conditions: ConditionTrace
+  /** Paths into `conditions` of the leaves that settle it; of an unknown rule, of the values that are missing. */
+  readonly decisive: readonly string[]
+}
+
+/** An outcome with its place: a rule on "brief" has neither point nor equipment. */
+export interface PlacedOutcome extends RuleOutcome {
+  readonly pointIndex: number | null
+  readonly equipment: string | null
+  readonly contaminant: number | null
+}
+
+export interface Judgement {
+  /** Every fact once, with its scope; for the trace. */
+  readonly facts: readonly Fact[]
+  /** Small calculations made while the facts were collected; for the trace, beside those of the physics. */
+  readonly calculations: readonly Calculation[]
+  /** In the order brief, points, options; within a place by contaminant and rule id. */
+  readonly outcomes: readonly PlacedOutcome[]
+}
+
+/** After `decide/`: what every rule says wherever it was asked. */
+export interface Judged extends Assessed, Judgement {
+  readonly book: Rulebook
+}
+
+/** An option as the order sees it. */
+export interface Standing {
+  readonly equipment: string
+  readonly label: string
+  readonly family: string
+  /** Ruled out by a rule that speaks of the machine itself. */
+  readonly excluded: boolean
+  readonly rank: number | null
+  readonly burden: number
+  readonly verdict: Verdict
+  readonly findings: readonly Finding[]
+}
+
+/** Why an option stands where it stands. */
+export type Ground =
+  | { readonly kind: 'excluded'; readonly by: PlacedOutcome }
+  | { readonly kind: 'ideal' | 'best' | 'only-the-film' | 'short' }
+  /** Meets all, behind the best fit: the best fit's burden, and the most it finds smaller than that one, mm. */
+  | { readonly kind: 'meets-all-too'; readonly bestBurden: number; readonly smallerByMm: number | null }
+
+/** An option in its place, with all it was judged by. */
+export interface Ranked extends Standing {
+  readonly detector: Detector
+  /** Fired rules that speak of this machine, and of its point where they ask or place something. */
+  readonly outcomes: readonly PlacedOutcome[]
+  readonly ground: Ground
+}
+
+/** The step of the order at which two options part; a negative sign puts the first one before. */
+export interface Parting {
+  readonly step: 'excluded' | 'unmet' | 'ratio' | 'burden' | 'nothing'
+  /** Severity of the sizes counted, at the step `unmet`. */
+  readonly severity: number | null
+  readonly sign: number
+}
+
+/** A parting with what each of the two has at its step. */
+export interface PartingOfTwo extends Parting {
+  /** Contaminants of that severity that each leaves unmet. */
+  readonly unmet: readonly [readonly number[], readonly number[]]
+  /** The worst size each can promise over the size to find, infinite for none, and whose size it is. */
+  readonly worst: readonly [Worst, Worst]
+}
+
+export interface Worst {
+  readonly ratio: number
+  readonly contaminant: number | null
+}
+
+/** What two options of one point differ in; null parting where one of them has no place in the order. */
+export interface Apart extends Omit<Contrast, 'because' | 'rules'> {
+  readonly parting: PartingOfTwo | null
+  readonly rules: readonly Omit<Contrast['rules'][number], 'text'>[]
+}
+
+/** Another option comes first somewhere between expected and cautious sizes. */
+export interface Close {
+  readonly first: Standing
+  readonly second: Standing
+  /** What the second option's place hangs on. */
+  readonly contaminants: readonly number[]
+  /** True where it meets them nearer to the expected values; false where only sizes compare. */
+  readonly turned: boolean
+}
+
+export interface OrderedPoint {
+  readonly options: readonly Ranked[]
+  readonly apart: readonly Apart[]
+  readonly close: Close | null
+  readonly headline: PointHeadline
+}
+
+/** What there is to say of a point in one sentence, and of which option. */
+export type PointHeadline =
+  | { readonly kind: 'best-fit' | 'worth-a-test' | 'sizes-open' | 'too-small'; readonly option: Standing }
+  | {
+      readonly kind: 'closest'
+      readonly option: Standing
+      readonly missed: number
+      readonly expected: number
+    }
+  | { readonly kind: 'no-detector' | 'none' }
+
+/** A machine at a point, there for some contaminants. */
+export interface Use {
+  readonly point: number
+  readonly option: Standing
+  readonly contaminants: readonly number[]
+}
+
+export interface Combined {
+  readonly kind: 'nothing-asked' | 'nothing-met' | 'too-many' | 'met'
+  readonly uses: readonly Use[]
+  readonly unmet: readonly number[]
+  /** Contaminants that more than one of the uses can find at some size. */
+  readonly seenTwice: readonly number[]
+}
+
+/** After `order/`: verdicts, ranks and the smallest set, as values. */
+export interface Ordered extends Judged {
+  readonly points: readonly OrderedPoint[]
+  readonly combination: Combined
+  /** Contaminants that no ranked machine at any point finds at any size. */
+  readonly hopeless: readonly number[]
+}
