@@ -7,8 +7,8 @@ import {
   fragmentSchema,
   type Problem,
 } from '../contract/index.ts'
-import { nearestWord } from './nearest.ts'
 import { parseBrief } from './parse.ts'
+import { unknownKeys } from './problems.ts'
 
 export type ParsedFragment =
   | { ok: true; brief: Brief; piece: Contaminant; given: ContaminantInput }
@@ -30,11 +30,7 @@ function schemaProblems(input: unknown): Problem[] {
   return read.error.issues.flatMap((issue): Problem[] => {
     const path = ['fragment', ...issue.path].join('.')
     if (issue.code !== 'unrecognized_keys') return [{ path, message: issue.message }]
-    return issue.keys.map((key) => {
-      const near = nearestWord(key, allowed)
-      const hint = near ? `did you mean ${near}?` : `allowed here: ${allowed.join(', ')}`
-      return { path: `${path}.${key}`, message: `unknown key ${JSON.stringify(key)}; ${hint}` }
-    })
+    return unknownKeys(issue.keys, [path], allowed)
   })
 }
 

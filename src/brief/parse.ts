@@ -6,6 +6,7 @@ import {
   type ContaminantInput,
   type Problem,
 } from '../contract/index.ts'
+import { firstProblems } from '../intake/problem-list.ts'
 import { archetypes } from '../reference/index.ts'
 import { contaminantMaterial } from './contaminant-material.ts'
 import { geometryProblems } from './geometry.ts'
@@ -179,7 +180,8 @@ export function parseBrief(input: unknown): Parsed {
   problems.push(...recordProblems(given))
   const unique = [...new Map(problems.map((p) => [`${p.path}|${p.message}`, p])).values()]
   const points = filled.flatMap((f) => (f.point ? [f.point] : []))
-  if (points.length < given.points.length || unique.length > 0) return { ok: false, problems: unique }
+  if (points.length < given.points.length || unique.length > 0)
+    return { ok: false, problems: firstProblems(unique) }
 
   const brief: Brief = {
     given,

@@ -1,5 +1,8 @@
 import type { z } from 'zod'
 import { briefSchema, type Problem } from '../contract/index.ts'
+import { quoted, shortened } from '../contract/quoted.ts'
+import { MOST_PROBLEMS } from '../intake/bounds.ts'
+import { firstProblems } from '../intake/problem-list.ts'
 import { nearestWord } from './nearest.ts'
 
 type Issue = z.core.$ZodIssue
@@ -59,11 +62,7 @@ function toProblems(issue: Issue, before: readonly PropertyKey[], input: unknown
   const path = [...before, ...issue.path]
   if (issue.code === 'unrecognized_keys') {
     const allowed = keysAt(path, input)
-    return issue.keys.map((key) => {
-      const near = nearestWord(key, allowed)
-      const advice = near ? `did you mean ${near}?` : `allowed here: ${allowed.join(', ')}`
-      return { path: [...path, key].join('.'), message: `unknown key ${JSON.stringify(key)}; ${advice}` }
-    })
+    return unknownKeys(issue.keys, path, allowed)
   }
   if (issue.code === 'invalid_union' && issue.errors.length > 0) {
     const isText = typeof at(input, path) === 'string'
@@ -80,13 +79,35 @@ function toProblems(issue: Issue, before: readonly PropertyKey[], input: unknown
     return [{ path: path.join('.'), message: `${String(path.at(-1) ?? 'the brief')} is missing` }]
   }
   if (issue.code === 'invalid_type' && !issue.message.includes('given')) {
-    const given = JSON.stringify(at(input, path))?.slice(0, 60)
-    return [{ path: path.join('.'), message: `must be ${issue.expected}; ${given} was given` }]
+    return [
+      { path: path.join('.'), message: `must be ${issue.expected}; ${quoted(at(input, path))} was given` },
+    ]
   }
   return [{ path: path.join('.'), message: issue.message }]
 }
 
-/** Everything the schema has against an input, in words that name the field and what is allowed. */
+/** Keys that a group does not know, each with the nearest it does know. */
+export function unknownKeys(
+  keys: readonly string[],
+  path: readonly PropertyKey[],
+  allowed: readonly string[],
+): Problem[] {
+  const said = keys.slice(0, MOST_PROBLEMS).map((key) => {
+    const word = shortened(key)
+    const near = nearestWord(word, allowed)
+    const advice = near ? `did you mean ${near}?` : `allowed here: ${allowed.join(', ')}`
+    return { path: [...path, word].join('.'), message: `unknown key ${quoted(key)}; ${advice}` }
+  })
+  const more = keys.length - said.length
+  return more > 0 ? [...said, { path: path.join('.'), message: `${more} more unknown keys` }] : said
+}
+
+/** What the schema has against an input, in words that name the field and what is allowed; the first of many. */
 export function problemsOf(issues: readonly Issue[], input: unknown): Problem[] {
-  return issues.flatMap((issue) => toProblems(issue, [], input))
+  const problems: Problem[] = []
+  for (const issue of issues) {
+    if (problems.length > MOST_PROBLEMS) break
+    problems.push(...toProblems(issue, [], input))
+  }
+  return firstProblems(problems)
 }

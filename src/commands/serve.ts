@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util'
-import { serve } from '../web/serve.ts'
+import { serve } from '../web/serving/serve.ts'
 import { InputError } from './input.ts'
 
 /** gritwise serve [--port 8317] [--listen 127.0.0.1] [--rules DIR] */

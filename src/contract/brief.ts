@@ -14,6 +14,9 @@ import {
 import { machineSchema } from './machine.ts'
 import { oneOf, quantity, text, yesNo } from './quantity.ts'
 
+/** Machines of one brief, ids and quoted ones together. */
+export const MOST_MACHINES = 30
+
 /** UK: Great Britain and Northern Ireland, whose food law differs; GB and NI: one of the two. */
 export const MARKETS = ['US', 'EU', 'UK', 'GB', 'NI', 'other'] as const
 export const CONSUMERS = ['general', 'infants', 'elderly-or-patients', 'animals'] as const
@@ -71,7 +74,7 @@ export const partSchema = z.strictObject({
 
 export const flowStepSchema = z.strictObject({
   step: text('step'),
-  entersHere: z.array(text('what enters here', 60)).optional(),
+  entersHere: z.array(text('what enters here', 60)).max(40).optional(),
   upstreamControl: text('upstream control').optional(),
   rework: yesNo('rework').optional(),
 })
@@ -162,7 +165,7 @@ export const briefSchema = z
     quotes: z.array(quoteSchema).max(40).optional(),
     equipment: z
       .array(z.union([text('equipment', 60), machineSchema]))
-      .max(30)
+      .max(MOST_MACHINES)
       .optional(),
     finds: z.array(findSchema).max(200).optional(),
     answers: z.array(answerSchema).max(400).optional(),

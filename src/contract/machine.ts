@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { oneOf, quantity, text } from './quantity.ts'
+import { quoted } from './quoted.ts'
 
 const common = {
   id: text('machine id', 60).min(1, { error: 'a machine needs an id' }),
@@ -119,7 +120,7 @@ export const machineSchema = z.discriminatedUnion(
   ],
   {
     error: (issue) =>
-      `family must be one of xray, coil, static-field, optical, magnet, sieve, density; ${JSON.stringify((issue.input as { family?: unknown } | undefined)?.family)} was given`,
+      `family must be one of xray, coil, static-field, optical, magnet, sieve, density; ${quoted((issue.input as { family?: unknown } | null | undefined)?.family)} was given`,
   },
 )
 

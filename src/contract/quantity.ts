@@ -1,10 +1,10 @@
 import { z } from 'zod'
+import { quoted } from './quoted.ts'
 
 /** A number with a unit and an allowed range; the error says what was given and what is allowed. */
 export function quantity(label: string, unit: string, min: number, max: number) {
   const range = `${min} to ${max}${unit ? ` ${unit}` : ''}`
-  const message = (given: unknown) =>
-    `${label} must be a number from ${range}; ${given === undefined ? 'nothing' : JSON.stringify(given)} was given`
+  const message = (given: unknown) => `${label} must be a number from ${range}; ${quoted(given)} was given`
   return z
     .number({ error: (issue) => message(issue.input) })
     .min(min, { error: (issue) => message(issue.input) })
@@ -15,21 +15,20 @@ export function quantity(label: string, unit: string, min: number, max: number) 
 /** A closed list of words; the error lists them. */
 export function oneOf<const T extends readonly [string, ...string[]]>(label: string, words: T) {
   return z.enum(words, {
-    error: (issue) =>
-      `${label} must be one of ${words.join(', ')}; ${issue.input === undefined ? 'nothing' : JSON.stringify(issue.input)} was given`,
+    error: (issue) => `${label} must be one of ${words.join(', ')}; ${quoted(issue.input)} was given`,
   })
 }
 
 /** Free text of bounded length. */
 export function text(label: string, max = 200) {
   return z
-    .string({ error: (issue) => `${label} must be text; ${JSON.stringify(issue.input)} was given` })
+    .string({ error: (issue) => `${label} must be text; ${quoted(issue.input)} was given` })
     .max(max, { error: `${label} must be at most ${max} characters` })
 }
 
 /** True or false; the error says what was given. */
 export function yesNo(label: string) {
   return z.boolean({
-    error: (issue) => `${label} must be true or false; ${JSON.stringify(issue.input)} was given`,
+    error: (issue) => `${label} must be true or false; ${quoted(issue.input)} was given`,
   })
 }

@@ -1,14 +1,12 @@
 import { Hono } from 'hono'
-import { compress } from 'hono/compress'
+import { methodNotAllowed } from 'hono/method-not-allowed'
 import { advise } from '../advise.ts'
 import { type Advise, remembering, under } from './advisor.ts'
 import { adviceApi } from './api/advice.ts'
 import { cardApi } from './api/card.ts'
 import { fragmentApi } from './api/fragment.ts'
 import { openapiDocument } from './api/openapi.ts'
-import { assetFile } from './assets.ts'
-import { notFound, onError } from './failures.tsx'
-import { bodySize, safeHeaders } from './guards.ts'
+import { notFound, onError, wrongMethod } from './failures.tsx'
 import { houseOf } from './house-book.ts'
 import { advicePage } from './pages/advice/advice-page.tsx'
 import { comparePage } from './pages/advice/compare-page.tsx'
@@ -31,16 +29,19 @@ import { tradeOffsPage, tradeOffsPart } from './pages/classroom/trade-offs-page.
 import { differencePage, pastedDifference } from './pages/rules/difference-page.tsx'
 import { ruleBookPage, rulePage } from './pages/rules/rule-book-page.tsx'
 import { rulesPage, rulesPart } from './pages/rules/rules-page.tsx'
+import { door } from './serving/door.ts'
+
+/** The pages behind the door, answered in this thread; the server answers them in workers (pool.ts). */
+export const createApp = (advises: Advise = advise, overlays: readonly string[] = []): Hono =>
+  door(createPages(advises, overlays).fetch)
 
 /** Every address the program answers, with a company's own rule books (folders) laid over the house's. */
-export function createApp(advises: Advise = advise, overlays: readonly string[] = []): Hono {
+export function createPages(advises: Advise = advise, overlays: readonly string[] = []): Hono {
   const house = houseOf(overlays)
   const answers = overlays.length > 0 ? under(house.book(), advises) : advises
   const advisor = remembering(answers, house)
   const app = new Hono()
-  app.use(safeHeaders)
-  app.use(compress())
-  app.use(bodySize)
+  app.use(methodNotAllowed({ app, onMethodNotAllowed: wrongMethod }))
   app.onError(onError)
   app.notFound(notFound)
 
@@ -82,6 +83,5 @@ export function createApp(advises: Advise = advise, overlays: readonly string[] 
   app.post('/api/card', cardApi)
   app.post('/api/fragment', fragmentApi(answers))
   app.get('/api/openapi.json', openapiDocument)
-  app.get('/assets/:name', assetFile)
   return app
 }

@@ -9,7 +9,7 @@ import { Agent, request } from 'node:http'
 import { demos } from '../../src/brief/demos.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
-import { serve } from '../../src/web/serve.ts'
+import { serve } from '../../src/web/serving/serve.ts'
 
 const MOST_MS = 10
 const TIMES = 25

@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
-import { readForm, writeForm } from '../../src/brief/form/form.ts'
+import { readForm } from '../../src/brief/form/form.ts'
 import { BRIEF_FIELDS, type Field, fieldAt } from '../../src/brief/form/form-fields.ts'
 import { labelOf } from '../../src/brief/form/form-labels.ts'
 import { addRow, readAction, removeRow } from '../../src/brief/form/form-rows.ts'
+import { writeForm } from '../../src/brief/form/form-writing.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import { type BriefInput, briefSchema } from '../../src/contract/index.ts'
 
@@ -149,7 +150,7 @@ describe('a form as people fill it', () => {
     })
     expect(readForm({ machines: '{"id":' }).problems).toContainEqual({
       path: 'machines',
-      message: expect.stringContaining('not readable JSON'),
+      message: expect.stringContaining('not readable as JSON'),
     })
   })
 })

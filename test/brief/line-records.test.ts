@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
-import { readForm, writeForm } from '../../src/brief/form/form.ts'
+import { readForm } from '../../src/brief/form/form.ts'
 import { removeRow } from '../../src/brief/form/form-rows.ts'
+import { writeForm } from '../../src/brief/form/form-writing.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { BriefInput } from '../../src/contract/index.ts'
 

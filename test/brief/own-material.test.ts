@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readForm, writeForm } from '../../src/brief/form/form.ts'
+import { readForm } from '../../src/brief/form/form.ts'
+import { writeForm } from '../../src/brief/form/form-writing.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { BriefInput } from '../../src/contract/index.ts'
 import { materials, ownMaterialId, readElements } from '../../src/reference/index.ts'

@@ -1,7 +1,6 @@
-import type { ServerType } from '@hono/node-server'
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect } from 'vitest'
-import { serve } from '../../src/web/serve.ts'
+import { type Served, serve } from '../../src/web/serving/serve.ts'
 import { violationsOn } from './axe.ts'
 import { startBrowser } from './chromium.ts'
 
@@ -17,18 +16,17 @@ export interface House {
 /** Serves the house and starts a browser for the tests of a describe block. */
 export function openHouse(): House {
   let browser: Browser
-  let server: ServerType
+  let served: Served
   let address: string
   const complaints: string[] = []
   beforeAll(async () => {
     browser = await startBrowser()
-    const started = await serve({ port: 0, listen: '127.0.0.1' })
-    server = started.server
-    address = started.address
+    served = await serve({ port: 0, listen: '127.0.0.1', pool: { budgetMs: 120_000 } })
+    address = served.address
   })
   afterAll(async () => {
     await browser?.close()
-    server?.close()
+    await served?.stop()
   })
   const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
     const page = await (await browser.newContext(options)).newPage()

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { adviceSchema } from '../../src/contract/index.ts'
 import { openapi } from '../../src/web/api/openapi.ts'
-import { createApp } from '../../src/web/app.ts'
+import { createApp, createPages } from '../../src/web/app.ts'
 import { brief } from '../views/fixture.ts'
 import { app } from './stand-in.ts'
 
@@ -54,7 +54,9 @@ describe('POST /api/advice', () => {
 
 describe('GET /api/openapi.json', () => {
   it('describes every address of the API, and no other', () => {
-    const served = app.routes.filter(({ path, method }) => path.startsWith('/api/') && method !== 'ALL')
+    const served = createPages().routes.filter(
+      ({ path, method }) => path.startsWith('/api/') && method !== 'ALL',
+    )
     const described = Object.entries(openapi.paths).flatMap(([path, methods]) =>
       Object.keys(methods).map((method) => `${method.toUpperCase()} ${path}`),
     )

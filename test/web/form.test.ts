@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
-import { writeForm } from '../../src/brief/form/form.ts'
+import { writeForm } from '../../src/brief/form/form-writing.ts'
 import { unpackBrief } from '../../src/web/asked/packed-brief.ts'
 import { brief } from '../views/fixture.ts'
 import { app, formOf, text } from './stand-in.ts'

@@ -1,4 +1,4 @@
-import { rowsOf } from '../../src/brief/form/form.ts'
+import { rowsOf } from '../../src/brief/form/form-index.ts'
 import { Choose, Measure } from './field.tsx'
 import { AddRow, RowEnd } from './row-buttons.tsx'
 import type { Sheet } from './sheet.ts'

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { EFFECTS, EVIDENCE } from '../../contract/index.ts'
+import { quoted } from '../../contract/quoted.ts'
 import { UNITS } from '../facts/list/fact-definition.ts'
 import { type Condition, conditionProblems } from './condition.ts'
 import { EACH, GROUNDS } from './rule-scope.ts'
@@ -24,7 +25,7 @@ const identifier = (label: string) =>
 const word = <const T extends readonly [string, ...string[]]>(label: string, words: T) =>
   z.enum(words, {
     error: (issue) =>
-      `${label} must be one of ${words.map((w) => JSON.stringify(w)).join(', ')}; ${JSON.stringify(issue.input)} was given`,
+      `${label} must be one of ${words.map((w) => JSON.stringify(w)).join(', ')}; ${quoted(issue.input)} was given`,
   })
 
 const conditionSchema = z.custom<Condition>().superRefine((value, context) => {

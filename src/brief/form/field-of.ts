@@ -8,8 +8,8 @@ export type Field =
   | { kind: 'yes-no'; needed: boolean }
   | { kind: 'words'; needed: boolean }
   | { kind: 'group'; fields: Fields; needed: boolean }
-  | { kind: 'rows'; fields: Fields; needed: boolean }
-  | { kind: 'equipment'; needed: boolean }
+  | { kind: 'rows'; fields: Fields; most: number; needed: boolean }
+  | { kind: 'equipment'; most: number; needed: boolean }
 
 export type Fields = Readonly<Record<string, Field>>
 
@@ -46,12 +46,26 @@ export function fieldOf(schema: z.ZodType, needed = true): Field {
       return { kind: 'group', fields: fieldsOf(any.shape), needed }
     case 'array':
       if (any.element.def.type === 'object')
-        return { kind: 'rows', fields: fieldsOf((any.element as Anything).shape), needed }
+        return {
+          kind: 'rows',
+          fields: fieldsOf((any.element as Anything).shape),
+          most: mostOf(schema),
+          needed,
+        }
       if (any.element.def.type === 'string') return { kind: 'words', needed }
-      return { kind: 'equipment', needed }
+      return { kind: 'equipment', most: mostOf(schema), needed }
     default:
       throw new Error(`the form has no field for a ${schema.def.type}`)
   }
+}
+
+/** Entries a list takes at most; the contract bounds every list of groups. */
+function mostOf(list: z.ZodType): number {
+  for (const check of list.def.checks ?? []) {
+    const { maximum } = check._zod.def as { maximum?: number }
+    if (maximum !== undefined) return maximum
+  }
+  throw new Error('the contract leaves a list of the form unbounded')
 }
 
 export function fieldsOf(shape: Shape): Fields {

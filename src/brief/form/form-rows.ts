@@ -1,6 +1,7 @@
 import { renumber } from '../renumber.ts'
-import { type Answers, rowsOf } from './form.ts'
+import type { Answers } from './form.ts'
 import { fieldAt } from './form-fields.ts'
+import { mostRows, rowsOf } from './form-index.ts'
 
 /** What a button of the form asks for: "advise", "check", "add:points" or "remove:contaminants.1". */
 export type Action =
@@ -16,6 +17,10 @@ export function readAction(value: string | undefined): Action {
   if (verb === 'remove' && fieldAt(list)?.kind === 'rows' && list !== path) return { do: 'remove', row: path }
   return verb === 'check' ? { do: 'check' } : { do: 'advise' }
 }
+
+/** True where a list of the form takes no more rows. */
+export const isFull = (answers: Answers, list: string): boolean =>
+  rowsOf(answers, list).length >= (mostRows(list) ?? 0)
 
 /** The same answers with one more empty row at the end of a list. */
 export function addRow(answers: Answers, list: string): Answers {

@@ -1,9 +1,10 @@
-import type { BriefInput, Problem } from '../../contract/brief.ts'
+import type { Problem } from '../../contract/brief.ts'
+import { readJsonText } from '../../intake/json-text.ts'
 import { BRIEF_FIELDS, type Field, type Fields } from './form-fields.ts'
+import { formIndex, rowsOf } from './form-index.ts'
 import { askFor, labelOf } from './form-labels.ts'
 import { readMeasure, writeMeasure } from './measure.ts'
 import { quotedField, readQuotedMachines } from './quoted-machines.ts'
-import { hasRow, writeQuotedMachine } from './quoted-writing.ts'
 
 /** A form as the browser sends it: one string per dotted path, e.g. "points.0.heightMm": "3 cm". */
 export type Answers = Readonly<Record<string, string>>
@@ -21,6 +22,12 @@ export interface ReadForm {
   readonly formPath: (briefPath: string) => string
 }
 
+/** Characters of one answer, other than machines written as JSON. */
+const LONGEST_ANSWER = 2000
+
+const tooLong = (path: string, typed: string) =>
+  `${labelOf(path)}: at most ${LONGEST_ANSWER.toLocaleString('en')} characters; ${typed.length.toLocaleString('en')} were given`
+
 interface Notes {
   problems: Problem[]
   understood: Record<string, string>
@@ -33,6 +40,8 @@ interface Notes {
 /** Reads a form. Empty fields stay out of the brief (they will be assumed, and said to be). */
 export function readForm(answers: Answers): ReadForm {
   const notes: Notes = { problems: [], understood: {}, taken: {}, rows: {}, ticked: 0 }
+  for (const { list, most, sent } of formIndex(answers).overfull)
+    notes.problems.push({ path: list, message: tooManyRows(list, most, sent) })
   const input = readGroup(BRIEF_FIELDS, '', answers, notes)
   return {
     input,
@@ -42,6 +51,10 @@ export function readForm(answers: Answers): ReadForm {
     formPath: (path) => toFormPath(path, notes),
   }
 }
+
+/** In words: this list takes no more rows than that. */
+export const tooManyRows = (list: string, most: number, sent: number): string =>
+  `${labelOf(list)}: at most ${most} rows; ${sent.toLocaleString('en')} were given`
 
 function readGroup(fields: Fields, prefix: string, answers: Answers, notes: Notes): Record<string, unknown> {
   const given: Record<string, unknown> = {}
@@ -54,9 +67,13 @@ function readGroup(fields: Fields, prefix: string, answers: Answers, notes: Note
 
 function readField(field: Field, path: string, answers: Answers, notes: Notes): unknown {
   const typed = answers[path]?.trim() ?? ''
+  if (typed.length > LONGEST_ANSWER) {
+    notes.problems.push({ path, message: tooLong(path, typed) })
+    return undefined
+  }
   switch (field.kind) {
     case 'group':
-      return isBlank(answers, `${path}.`) && !field.needed
+      return !formIndex(answers).filled.has(path) && !field.needed
         ? undefined
         : readGroup(field.fields, `${path}.`, answers, notes)
     case 'rows':
@@ -87,9 +104,8 @@ function readAnswer(field: Field, path: string, typed: string, notes: Notes): un
 }
 
 function readRows(fields: Fields, path: string, needed: boolean, answers: Answers, notes: Notes): unknown {
-  const filled = rowsOf(answers, path).filter(
-    (row) => path === 'points' || !isBlank(answers, `${path}.${row}.`),
-  )
+  const { filled: answered } = formIndex(answers)
+  const filled = rowsOf(answers, path).filter((row) => path === 'points' || answered.has(`${path}.${row}`))
   notes.rows[path] = filled
   if (filled.length === 0) return needed ? [] : undefined
   return filled.map((row) => readGroup(fields, `${path}.${row}.`, answers, notes))
@@ -99,7 +115,8 @@ function readEquipment(path: string, answers: Answers, notes: Notes): unknown {
   const ticked = Object.keys(answers).filter((key) => key.startsWith(`${path}.`) && answers[key] === 'on')
   notes.ticked = ticked.length
   const ids: unknown[] = ticked.map((key) => key.slice(path.length + 1))
-  const rows = rowsOf(answers, 'quoted').filter((row) => !isBlank(answers, `quoted.${row}.`))
+  const { filled } = formIndex(answers)
+  const rows = rowsOf(answers, 'quoted').filter((row) => filled.has(`quoted.${row}`))
   const quoted = readQuotedMachines(answers, rows)
   notes.rows.quoted = [...quoted.rows]
   notes.problems.push(...quoted.problems)
@@ -108,86 +125,11 @@ function readEquipment(path: string, answers: Answers, notes: Notes): unknown {
   ids.push(...quoted.machines)
   const typed = answers.machines?.trim() ?? ''
   if (typed !== '') {
-    try {
-      const machines: unknown = JSON.parse(typed)
-      ids.push(...(Array.isArray(machines) ? machines : [machines]))
-    } catch (error) {
-      const because = error instanceof Error ? error.message : 'it could not be read'
-      notes.problems.push({
-        path: 'machines',
-        message: `${labelOf('machines')}: not readable JSON (${because})`,
-      })
-    }
+    const read = readJsonText(typed)
+    if (read.ok) ids.push(...(Array.isArray(read.value) ? read.value : [read.value]))
+    else notes.problems.push({ path: 'machines', message: `${labelOf('machines')}: ${read.because}` })
   }
   return ids.length > 0 ? ids : undefined
-}
-
-/** Fills a form from a brief; reading the form again gives the same brief. */
-export function writeForm(brief: BriefInput): Answers {
-  const answers: Record<string, string> = {}
-  writeGroup(BRIEF_FIELDS, '', brief, answers)
-  return answers
-}
-
-function writeGroup(
-  fields: Fields,
-  prefix: string,
-  given: Readonly<Record<string, unknown>>,
-  answers: Record<string, string>,
-) {
-  for (const [key, field] of Object.entries(fields)) {
-    if (given[key] !== undefined) writeField(field, prefix + key, given[key], answers)
-  }
-}
-
-function writeField(field: Field, path: string, value: unknown, answers: Record<string, string>) {
-  switch (field.kind) {
-    case 'group':
-      return writeGroup(field.fields, `${path}.`, value as Record<string, unknown>, answers)
-    case 'rows':
-      for (const [row, given] of (value as Record<string, unknown>[]).entries()) {
-        answers[`${path}.${row}`] = 'row'
-        writeGroup(field.fields, `${path}.${row}.`, given, answers)
-      }
-      return
-    case 'equipment': {
-      const machines = (value as unknown[]).filter((one) => typeof one !== 'string')
-      for (const id of value as unknown[]) if (typeof id === 'string') answers[`${path}.${id}`] = 'on'
-      for (const [row, machine] of machines.filter(hasRow).entries())
-        writeQuotedMachine(machine, row, answers)
-      const others = machines.filter((machine) => !hasRow(machine))
-      if (others.length > 0) answers.machines = JSON.stringify(others, null, 2)
-      return
-    }
-    case 'words':
-      answers[path] = joinWords(value as string[])
-      return
-    case 'yes-no':
-      answers[path] = value === true ? 'yes' : 'no'
-      return
-    case 'measure':
-      answers[path] = writeMeasure(value as number)
-      return
-    default:
-      answers[path] = String(value)
-  }
-}
-
-/** Row numbers present under a list's path, in order. */
-export function rowsOf(answers: Answers, listPath: string): number[] {
-  const rows = new Set<number>()
-  for (const key of Object.keys(answers)) {
-    if (!key.startsWith(`${listPath}.`)) continue
-    const row = Number(key.slice(listPath.length + 1).split('.')[0])
-    if (Number.isInteger(row) && row >= 0) rows.add(row)
-  }
-  return [...rows].sort((a, b) => a - b)
-}
-
-function isBlank(answers: Answers, prefix: string): boolean {
-  return !Object.entries(answers).some(
-    ([key, value]) => key.startsWith(prefix) && value.trim() !== '' && !/\.\d+$/.test(key),
-  )
 }
 
 function toFormPath(path: string, { rows, ticked }: Notes): string {
@@ -211,8 +153,4 @@ function splitWords(typed: string): string[] {
     .split(typed.includes(';') ? ';' : ',')
     .map((word) => word.trim())
     .filter((word) => word !== '')
-}
-
-function joinWords(words: readonly string[]): string {
-  return words.some((word) => word.includes(',')) ? `${words.join('; ')};` : words.join(', ')
 }

@@ -1,3 +1,4 @@
+import { MOST_MACHINES } from '../../contract/brief.ts'
 import {
   coilMachineSchema,
   DETECTOR_FAMILIES,
@@ -54,6 +55,7 @@ export const NEAREST_KINDS: readonly string[] = [...archetypes.values()]
 export const QUOTED_ROWS: Field = {
   kind: 'rows',
   needed: false,
+  most: MOST_MACHINES,
   fields: {
     kind: { kind: 'choice', choices: NEAREST_KINDS, needed: false },
     label: { kind: 'text', needed: false },

@@ -1,7 +1,8 @@
 import type { Context } from 'hono'
-import { HTTPException } from 'hono/http-exception'
 import { type Card, CardError, type CardOptions, cardOf } from '../../card/card.ts'
 import type { Brief } from '../../contract/index.ts'
+import { quoted, shortened } from '../../contract/quoted.ts'
+import { refuse } from '../asked/refusal.ts'
 
 /** A card and its pictures are worth a second or two of work; the pages about one card share it. */
 const KEPT = 6
@@ -23,9 +24,7 @@ function whole(c: Context, name: string, usual: number, most: number): number {
   if (given === undefined || given === '') return usual
   const value = Number(given)
   if (!Number.isInteger(value) || value < 0 || value > most)
-    throw new HTTPException(422, {
-      message: `${name} must be a whole number from 0 to ${most}; ${JSON.stringify(given)} was given`,
-    })
+    refuse([{ path: name, message: `must be a whole number from 0 to ${most}; ${quoted(given)} was given` }])
   return value
 }
 
@@ -33,10 +32,6 @@ function whole(c: Context, name: string, usual: number, most: number): number {
 const VOLTAGES_KV = [20, 150] as const
 const SIZES_MM = [0.05, 50] as const
 const MOST_SIZES = 40
-
-function refuse(message: string): never {
-  throw new HTTPException(422, { message })
-}
 
 const within = (value: number, [from, to]: readonly [number, number]) => value >= from && value <= to
 
@@ -47,7 +42,12 @@ function askedVoltages(query: Readonly<Record<string, string>>): Record<string, 
     if (!name.startsWith('kv-') || text.trim() === '') continue
     const value = Number(text.replace(',', '.'))
     if (!within(value, VOLTAGES_KV))
-      refuse(`a tube voltage must be ${VOLTAGES_KV.join(' to ')} kV; ${JSON.stringify(text)} was given`)
+      refuse([
+        {
+          path: shortened(name),
+          message: `a tube voltage must be ${VOLTAGES_KV.join(' to ')} kV; ${quoted(text)} was given`,
+        },
+      ])
     kV[name.slice('kv-'.length)] = value
   }
   return kV
@@ -64,9 +64,12 @@ function askedSizes(query: Readonly<Record<string, string>>): (readonly number[]
       .filter(Boolean)
       .map(Number)
     if (given.length > MOST_SIZES || !given.every((mm) => within(mm, SIZES_MM)))
-      refuse(
-        `sizes of a card are at most ${MOST_SIZES} numbers from ${SIZES_MM.join(' to ')} mm, such as "2, 3, 4"; ${JSON.stringify(text)} was given`,
-      )
+      refuse([
+        {
+          path: name,
+          message: `sizes of a card are at most ${MOST_SIZES} numbers from ${SIZES_MM.join(' to ')} mm, such as "2, 3, 4"; ${quoted(text)} was given`,
+        },
+      ])
     sizes[Number(index)] = given
   }
   return Array.from(sizes, (one) => one ?? null)
@@ -89,12 +92,15 @@ export function askedCard(c: Context): CardOptions {
   }
 }
 
-/** The card asked for; what cannot be is answered in words, 422. */
-export function answerCard(brief: Brief, options: CardOptions): Card {
+/** A card; what cannot be is answered in words, 422. */
+export function cardOrRefusal(make: () => Card): Card {
   try {
-    return rememberedCard(brief, options)
+    return make()
   } catch (error) {
-    if (error instanceof CardError) throw new HTTPException(422, { message: error.message })
+    if (error instanceof CardError) refuse([{ path: '', message: error.message }])
     throw error
   }
 }
+
+export const answerCard = (brief: Brief, options: CardOptions): Card =>
+  cardOrRefusal(() => rememberedCard(brief, options))

@@ -5,6 +5,7 @@ import { valueWords } from '../../../views/words/size.ts'
 import { type Answers, type ReadForm, readForm } from '../../brief/form/form.ts'
 import { parseBrief } from '../../brief/index.ts'
 import type { Assumption, Brief, Problem } from '../../contract/index.ts'
+import { firstProblems } from '../../intake/problem-list.ts'
 import { contaminants, detectors, foods, machines, packaging } from './choices.ts'
 
 /** A form with one row of each list, nothing answered. */
@@ -28,7 +29,17 @@ export function checkForm(answers: Answers): Checked {
   const problems = [
     ...new Map([...parsing, ...read.problems].map((problem) => [problem.path, problem])).values(),
   ]
-  return { read, brief: parsed.ok && problems.length === 0 ? parsed.brief : null, problems }
+  return {
+    read,
+    brief: parsed.ok && problems.length === 0 ? parsed.brief : null,
+    problems: firstProblems(problems),
+  }
+}
+
+/** What is wrong in a form filled from a brief: in the form's words, or in the brief's where the form cannot show it. */
+export function problemsIn(answers: Answers, ofBrief: readonly Problem[]): readonly Problem[] {
+  const { problems } = checkForm(answers)
+  return problems.length > 0 ? problems : ofBrief
 }
 
 /** Everything the form page shows for these answers. */

@@ -3,7 +3,7 @@ import { AdvicePage } from '../../../../views/advice/advice-page.tsx'
 import { reasonsAnchor } from '../../../../views/advice/links.ts'
 import { falseRejectWords } from '../../../../views/words/false-rejects.ts'
 import { moved } from '../../../advice/change/lever.ts'
-import { writeForm } from '../../../brief/form/form.ts'
+import { writeForm } from '../../../brief/form/form-writing.ts'
 import type { Advice, Brief } from '../../../contract/index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { askedBrief } from '../../asked/asked-brief.ts'
@@ -12,7 +12,7 @@ import { drawnOnce } from '../../drawn-once.ts'
 import { showPage } from '../../show-page.ts'
 import { materialNames } from '../../shown/choices.ts'
 import { doseLawOf } from '../../shown/dose-law.ts'
-import { checkForm } from '../../shown/sheet.ts'
+import { problemsIn } from '../../shown/sheet.ts'
 import { today } from '../../today.ts'
 import { showForm } from '../brief/brief-page.tsx'
 
@@ -21,7 +21,7 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
   const asked = askedBrief(c)
   if (!asked.ok) {
     const answers = writeForm(asked.input)
-    return showForm(c, advisor, answers, { problems: checkForm(answers).problems })
+    return showForm(c, advisor, answers, { problems: problemsIn(answers, asked.problems) })
   }
   const { brief, packed } = asked
   const advice = await advisor.whole(brief)

@@ -1,6 +1,7 @@
 import type { Context } from 'hono'
 import { BriefPage } from '../../../../views/brief/brief-page.tsx'
-import { type Answers, writeForm } from '../../../brief/form/form.ts'
+import type { Answers } from '../../../brief/form/form.ts'
+import { writeForm } from '../../../brief/form/form-writing.ts'
 import type { Problem } from '../../../contract/index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { askedBrief } from '../../asked/asked-brief.ts'
@@ -14,7 +15,11 @@ import { checkForm, EMPTY_FORM, sheetOf } from '../../shown/sheet.ts'
 export const briefPage = (advisor: Advisor) => async (c: Context) => {
   if (c.req.query('b') === undefined) return showForm(c, advisor, EMPTY_FORM)
   const asked = askedBrief(c)
-  return showForm(c, advisor, writeForm(asked.ok ? asked.brief.given : asked.input))
+  if (asked.ok) return showForm(c, advisor, writeForm(asked.brief.given))
+  const answers = writeForm(asked.input)
+  // What the form shows can be mended in it unasked; what it has no place for has to be said.
+  const problems = checkForm(answers).problems.length > 0 ? [] : asked.problems
+  return showForm(c, advisor, answers, { problems })
 }
 
 interface More {

@@ -1,0 +1,45 @@
+import type { MiddlewareHandler } from 'hono'
+import { bodyLimit } from 'hono/body-limit'
+import { HTTPException } from 'hono/http-exception'
+import { secureHeaders } from 'hono/secure-headers'
+import { MOST_BYTES } from '../../intake/bounds.ts'
+
+/** Nothing but our own files, no inline script or style, no frame; HSTS is the business of a proxy. */
+export const safeHeaders: MiddlewareHandler = secureHeaders({
+  contentSecurityPolicy: {
+    defaultSrc: ["'self'"],
+    baseUri: ["'none'"],
+    formAction: ["'self'"],
+    frameAncestors: ["'none'"],
+    objectSrc: ["'none'"],
+  },
+  strictTransportSecurity: false,
+  xFrameOptions: 'DENY',
+  referrerPolicy: 'no-referrer',
+})
+
+export const bodySize: MiddlewareHandler = bodyLimit({
+  maxSize: MOST_BYTES,
+  onError: () => {
+    throw new HTTPException(413, { message: `at most ${MOST_BYTES / 1024} kB can be sent` })
+  },
+})
+
+/** A brief is a company's own: what carries one, asked or answered, stays in no cache on the way. */
+export const notStored: MiddlewareHandler = async (c, next) => {
+  await next()
+  if (c.req.method === 'POST' || c.req.query('b') !== undefined)
+    c.res.headers.set('cache-control', 'no-store')
+}
+
+/**
+ * Another site may link here, but not send forms here or load its pictures from here: every page a person has open
+ * could otherwise set this machine to work. Browsers say where a request comes from; programs need not.
+ */
+export const fromHere: MiddlewareHandler = async (c, next) => {
+  const from = c.req.header('sec-fetch-site') ?? 'none'
+  const follows = c.req.method === 'GET' && c.req.header('sec-fetch-dest') === 'document'
+  if (from !== 'same-origin' && from !== 'none' && !follows)
+    throw new HTTPException(403, { message: 'Only pages of this program may send to it or load from it.' })
+  await next()
+}

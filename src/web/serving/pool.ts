@@ -1,0 +1,102 @@
+import { availableParallelism } from 'node:os'
+import { Piscina } from 'piscina'
+import { Busy } from './busy.ts'
+import { answerOf, type CarriedAnswer, type CarriedRequest, carryRequest } from './carried.ts'
+import { startLane } from './lane.ts'
+
+export interface PoolSettings {
+  /** Workers for pages and API; pictures have one of their own beside them. */
+  readonly threads: number
+  /** Requests that may wait for a worker of a lane. */
+  readonly queue: number
+  /** Time a request may wait and be worked on, ms. */
+  readonly budgetMs: number
+}
+
+export const usualSettings = (): PoolSettings => ({
+  threads: Math.max(2, availableParallelism()),
+  queue: 32,
+  budgetMs: 20_000,
+})
+
+export interface Pool {
+  readonly answer: (request: Request) => Promise<Response>
+  readonly close: () => Promise<void>
+}
+
+/**
+ * How long work goes on for a reader that has gone, ms: a person who types sends and takes back requests all the
+ * time, and ending a worker costs more than short work.
+ */
+const GRACE_MS = 2000
+const RETRY_S = 10
+
+/** Simulated pictures take longest and are asked for again and again: they wait for one another, not others for them. */
+const isPicture = (path: string) => path.startsWith('/card') || path === '/api/card'
+
+/** The brief in an address tells which worker has it at hand. */
+function preferred(url: URL): number | null {
+  const packed = url.searchParams.get('b')
+  return packed === null
+    ? null
+    : [...packed.slice(-8)].reduce((sum, one) => sum * 31 + one.charCodeAt(0), 7) >>> 0
+}
+
+/** Answers requests in workers, so that the server's own thread is always free to take the next. */
+export function startPool(overlays: readonly string[] = [], settings: PoolSettings = usualSettings()): Pool {
+  const pages = startLane({ threads: settings.threads, overlays })
+  const pictures = startLane({ threads: 1, ready: 0, overlays })
+  return {
+    answer: async (request) => {
+      const url = new URL(request.url)
+      const lane = isPicture(url.pathname) ? pictures : pages
+      const carried = await carryRequest(request)
+      if (lane.queueSize >= settings.queue)
+        throw new Busy(
+          `${settings.queue} requests are waiting already. Try again in ${RETRY_S} seconds.`,
+          RETRY_S,
+        )
+      return withinBudget(lane, carried, preferred(url), request.signal, settings.budgetMs)
+    },
+    close: async () => {
+      await Promise.all([pages.destroy(), pictures.destroy()])
+    },
+  }
+}
+
+async function withinBudget(
+  lane: Piscina,
+  carried: CarriedRequest,
+  prefer: number | null,
+  reader: AbortSignal,
+  budgetMs: number,
+): Promise<Response> {
+  const stop = new AbortController()
+  const late = setTimeout(() => stop.abort(), budgetMs)
+  let leaving: NodeJS.Timeout | undefined
+  const gone = () => {
+    leaving = setTimeout(() => stop.abort(), Math.min(GRACE_MS, budgetMs))
+  }
+  if (reader.aborted) gone()
+  else reader.addEventListener('abort', gone)
+  try {
+    const task = { ...carried, [Piscina.queueOptionsSymbol]: { prefer } }
+    return answerOf((await lane.run(task, { signal: stop.signal })) as CarriedAnswer)
+  } catch (error) {
+    if (stop.signal.aborted)
+      throw new Busy(
+        `This took longer than the ${budgetMs / 1000} seconds a request may take, so it was stopped. Ask for less at once: fewer inspection points, contaminants or machines; or try again when less is going on.`,
+        RETRY_S,
+      )
+    if ((error as { code?: string }).code === 'ERR_WORKER_OUT_OF_MEMORY')
+      throw new Busy(
+        'This took more memory than one request may take, so it was stopped. Ask for less at once.',
+        RETRY_S,
+      )
+    throw error
+  } finally {
+    clearTimeout(late)
+    clearTimeout(leaving)
+    reader.removeEventListener('abort', gone)
+  }
+}

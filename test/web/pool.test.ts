@@ -1,0 +1,62 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { demos } from '../../src/brief/demos.ts'
+import { packBrief } from '../../src/web/asked/packed-brief.ts'
+import { door } from '../../src/web/serving/door.ts'
+import { type Pool, startPool } from '../../src/web/serving/pool.ts'
+
+const bars = packBrief(demos.find(({ id }) => id === 'mince')!.brief)
+const nuts = packBrief(demos.find(({ id }) => id === 'hazelnuts')!.brief)
+
+describe('pages answered in workers', () => {
+  let pool: Pool
+  beforeAll(() => {
+    pool = startPool([], { threads: 1, queue: 2, budgetMs: 60_000 })
+  })
+  afterAll(() => pool.close())
+  const get = (path: string, init: RequestInit = {}) => door(pool.answer).request(path, init)
+
+  it('are those of the program, with the guards of the door', async () => {
+    const page = await get(`/brief?b=${bars}`)
+    expect(page.status).toBe(200)
+    expect(page.headers.get('content-security-policy')).toContain("default-src 'self'")
+    expect(page.headers.get('cache-control')).toBe('no-store')
+    expect(await page.text()).toContain('<form')
+    expect((await get('/nowhere')).status).toBe(404)
+  })
+
+  it('take bodies, and refuse in the form the asker can use', async () => {
+    const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: '{"product":3}' }
+    const answer = await get('/api/advice', sent)
+    expect(answer.status).toBe(422)
+    const { problems } = (await answer.json()) as { problems: { path: string }[] }
+    expect(problems.map(({ path }) => path)).toContain('product')
+  })
+
+  it('wait their turn as far as the queue goes; beyond it the answer says when to come again', async () => {
+    const many = await Promise.all(Array.from({ length: 6 }, () => get(`/advice?b=${bars}`)))
+    const refused = many.filter(({ status }) => status === 503)
+    expect(many.filter(({ status }) => status === 200).length).toBeGreaterThanOrEqual(1)
+    expect(refused.length).toBeGreaterThanOrEqual(1)
+    expect(Number(refused[0]?.headers.get('retry-after'))).toBeGreaterThan(0)
+    expect(await refused[0]?.text()).toContain('<h1>Not now</h1>')
+  })
+})
+
+describe('work beyond its time', () => {
+  it('is ended with its worker, and the next request finds another', async () => {
+    const pool = startPool([], { threads: 1, queue: 4, budgetMs: 50 })
+    const late = await door(pool.answer).request(`/advice?b=${nuts}`)
+    expect(late.status).toBe(503)
+    expect(await late.text()).toContain('longer than')
+    await pool.close()
+  })
+
+  it('goes on for a reader that has gone no longer than a moment', async () => {
+    const pool = startPool([], { threads: 1, queue: 4, budgetMs: 60_000 })
+    const leaving = new AbortController()
+    const left = pool.answer(new Request(`http://here/card?b=${nuts}`, { signal: leaving.signal }))
+    leaving.abort()
+    await expect(left).rejects.toMatchObject({ status: 503 })
+    await pool.close()
+  })
+})
