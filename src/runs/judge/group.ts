@@ -49,6 +49,7 @@ function readGroup(rows: readonly RunRow[], cleanRows: readonly RunRow[], link: 
   const first = rows[0]!
   const units = unitsOf(rows)
   const tallies = talliesOf(units)
+  const pieces = units.reduce((sum, { alike }) => sum + alike, 0)
   const clean = cleanRunOf(cleanRows)
   const curve = readCurve(tallies, clean, link)
   const exact = exactRows(tallies)
@@ -63,7 +64,7 @@ function readGroup(rows: readonly RunRow[], cleanRows: readonly RunRow[], link: 
     faceMm2: first.faceMm2 ?? null,
     placement: first.placement ?? 'inside',
     position: first.position ?? '',
-    pieces: units.length,
+    pieces,
     runs: rows.reduce((sum, row) => sum + row.runs, 0),
     found: rows.reduce((sum, row) => sum + row.found, 0),
     simulated,
@@ -84,7 +85,7 @@ function readGroup(rows: readonly RunRow[], cleanRows: readonly RunRow[], link: 
     a9095Delta: curve?.a9095Delta ?? null,
     demonstrated: simulated
       ? null
-      : demonstratedOf(curve?.a9095 ?? null, exact, clean, dates.at(-1) ?? null, units.length),
+      : demonstratedOf(curve?.a9095 ?? null, exact, clean, dates.at(-1) ?? null, pieces),
     card: cardReading(tallies),
     exact,
     signal: readSignal(rows, cleanRows),

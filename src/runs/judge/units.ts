@@ -9,7 +9,8 @@ export interface Unit {
   readonly sizeMm: number
   readonly runs: number
   readonly found: number
-  readonly signals: readonly number[]
+  /** How many units are alike in all this: more than one only where no pack is named. */
+  readonly alike: number
 }
 
 /** Runs of one size: units, how many were found in every run, and the units found counted by their shares. */
@@ -27,39 +28,33 @@ const unitKey = (row: RunRow): string | null => {
 
 /** Units of a group's rows. A row that names no pack stands for as many packs as it has runs. */
 export function unitsOf(rows: readonly RunRow[]): Unit[] {
-  const named = new Map<string, { sizeMm: number; runs: number; found: number; signals: number[] }>()
+  const named = new Map<string, { sizeMm: number; runs: number; found: number; alike: 1 }>()
   const units: Unit[] = []
   for (const row of rows) {
-    const signals = row.signal === undefined ? [] : [row.signal]
+    const sizeMm = row.sizeMm!
     const key = unitKey(row)
     if (key === null) {
-      for (let k = 0; k < row.runs; k++)
-        units.push({
-          sizeMm: row.sizeMm!,
-          runs: 1,
-          found: k < row.found ? 1 : 0,
-          signals: k === 0 ? signals : [],
-        })
+      units.push({ sizeMm, runs: 1, found: 1, alike: row.found })
+      units.push({ sizeMm, runs: 1, found: 0, alike: row.runs - row.found })
       continue
     }
-    const at = `${row.sizeMm} ${key}`
-    const unit = named.get(at) ?? { sizeMm: row.sizeMm!, runs: 0, found: 0, signals: [] }
+    const at = `${sizeMm} ${key}`
+    const unit = named.get(at) ?? { sizeMm, runs: 0, found: 0, alike: 1 as const }
     unit.runs += row.runs
     unit.found += row.found
-    unit.signals.push(...signals)
     named.set(at, unit)
   }
-  return [...units, ...named.values()]
+  return [...units, ...named.values()].filter(({ alike }) => alike > 0)
 }
 
 /** Tallies by size, smallest first. */
 export function talliesOf(units: readonly Unit[]): SizeTally[] {
   const bySize = new Map<number, { units: number; foundAlways: number; foundShare: number }>()
-  for (const { sizeMm, runs, found } of units) {
+  for (const { sizeMm, runs, found, alike } of units) {
     const tally = bySize.get(sizeMm) ?? { units: 0, foundAlways: 0, foundShare: 0 }
-    tally.units += 1
-    tally.foundAlways += found === runs ? 1 : 0
-    tally.foundShare += found / runs
+    tally.units += alike
+    tally.foundAlways += found === runs ? alike : 0
+    tally.foundShare += (found / runs) * alike
     bySize.set(sizeMm, tally)
   }
   return [...bySize].map(([sizeMm, tally]) => ({ sizeMm, ...tally })).sort((a, b) => a.sizeMm - b.sizeMm)

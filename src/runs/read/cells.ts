@@ -41,7 +41,9 @@ export function rowOfCells(
 export function rowProblems(row: Partial<RunRow>, path: (column: string) => string): Problem[] {
   const problems: Problem[] = []
   const say = (column: keyof RunRow, message: string) => problems.push({ path: path(column), message })
-  if (row.found > row.runs) say('found', `found cannot exceed runs; ${row.found} of ${row.runs} was given`)
+  const { found, runs } = row
+  if (typeof found === 'number' && typeof runs === 'number' && runs > 0 && found > runs)
+    say('found', `found cannot exceed runs; ${found} of ${runs} was given`)
   if (row.material === '') {
     for (const column of ['sizeMm', 'shape', 'lengthMm', 'faceMm2'] as const)
       if (row[column] !== undefined)
