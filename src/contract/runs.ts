@@ -163,3 +163,40 @@ export type SignalFit = z.infer<typeof signalFitSchema>
 export type Demonstrated = z.infer<typeof demonstratedSchema>
 export type RunGroup = z.infer<typeof runGroupSchema>
 export type Paired = z.infer<typeof pairedSchema>
+
+/** One group of runs held against what the advice predicts for the same machine, point and contaminant. */
+export const predictionSchema = z.object({
+  /** Number of the group. */
+  group: z.number().int(),
+  point: z.string(),
+  contaminant: z.number().int(),
+  bestMm: mm,
+  expectedMm: mm,
+  cautiousMm: mm,
+  curve: z.object({ sizesMm: z.array(z.number()), chance: z.array(z.number()) }),
+  /** Sizes as run, beside the chance predicted at each. */
+  sizes: z.array(z.object({ sizeMm: z.number(), runs: z.number(), found: z.number(), predicted: chance })),
+  /** Share of trials that would come out this far off if the prediction, with its stated spread, were right. */
+  agreement: chance.nullable(),
+  /** Demonstrated below the best possible size: something in the brief or the trial is not as stated. */
+  conflict: z.boolean(),
+  words: z.string(),
+})
+
+export const runsAnswerSchema = z
+  .object({
+    groups: z.array(runGroupSchema),
+    /** Clean packs by machine and setting. */
+    clean: z.array(z.object({ equipment: z.string(), setting: z.string(), run: cleanRunSchema })),
+    paired: z.array(pairedSchema),
+    /** What the rows do not hold and would have to, in sentences. */
+    missing: z.array(z.string()),
+    /** Null without a brief. */
+    prediction: z.array(predictionSchema).nullable(),
+    plan: z.null(),
+    problems: z.array(z.object({ path: z.string(), message: z.string() })),
+  })
+  .meta({ id: 'RunsAnswer', description: 'Test runs on the product, read with their confidence' })
+
+export type Prediction = z.infer<typeof predictionSchema>
+export type RunsAnswer = z.infer<typeof runsAnswerSchema>

@@ -16,6 +16,8 @@ export interface Asked {
   /** Constants held at a value while the others are fitted (profile likelihood), by their number. */
   readonly held?: ReadonlyMap<number, number>
   readonly start?: At
+  /** Gain in log-likelihood below which no further step is taken, relative; 1e-15 unless given. */
+  readonly smallestGain?: number
 }
 
 export interface Fitted extends At {
@@ -88,7 +90,7 @@ function stepFrom(rows: readonly Row[], asked: Asked, state: State): State | nul
   const longest = Math.max(...step.map(Math.abs))
   if (longest > LONGEST_STEP) step = step.map((v) => (v * LONGEST_STEP) / longest)
   const gain = step.reduce((sum, v, i) => sum + v * score[i]!, 0)
-  if (gain < 1e-15 * (1 + Math.abs(state.value))) return null
+  if (gain < (asked.smallestGain ?? 1e-15) * (1 + Math.abs(state.value))) return null
   for (let share = 1; share > 1e-10; share /= 2) {
     const b = [...at.b]
     for (const [i, j] of free.entries()) b[j] = at.b[j]! + share * step[i]!

@@ -20,3 +20,28 @@ export function rejectedCarriers(rows: readonly RunRow[]): string[] {
   const rejected = new Set(rows.filter((r) => r.material === '' && r.found > 0 && r.pack).map((r) => r.pack!))
   return [...rejected].filter((pack) => rows.some((row) => row.material !== '' && row.pack === pack))
 }
+
+const settingKey = ({ equipment, setting }: RunRow) => JSON.stringify([equipment, setting ?? ''])
+
+/** Clean packs by machine and setting. */
+export class CleanPacks {
+  readonly #rows = new Map<string, RunRow[]>()
+
+  constructor(rows: readonly RunRow[]) {
+    for (const row of rows) {
+      if (row.material !== '') continue
+      const there = this.#rows.get(settingKey(row))
+      if (there) there.push(row)
+      else this.#rows.set(settingKey(row), [row])
+    }
+  }
+
+  /** Those run at the machine and setting of a piece. */
+  beside(piece: RunRow): readonly RunRow[] {
+    return this.#rows.get(settingKey(piece)) ?? []
+  }
+
+  all(): readonly (readonly RunRow[])[] {
+    return [...this.#rows.values()]
+  }
+}

@@ -1,7 +1,7 @@
 import type { RunGroup, RunRow } from '../../contract/index.ts'
 import type { Curve } from '../fit/size-bound.ts'
 import { cardReading } from './card-reading.ts'
-import { cleanRunOf } from './clean-run.ts'
+import { type CleanPacks, cleanRunOf } from './clean-run.ts'
 import { readCurve } from './curve-reading.ts'
 import { demonstratedOf, exactRows } from './demonstrated.ts'
 import { groupWords } from './group-words.ts'
@@ -24,7 +24,7 @@ function keyOf(row: RunRow): string {
 }
 
 /** Runs in groups, each read by itself. Pooled over places, settings or machines they would show nothing. */
-export function groupsOf(rows: readonly RunRow[], link: Curve['link'] = 'logit'): RunGroup[] {
+export function groupsOf(rows: readonly RunRow[], clean: CleanPacks, link: Curve['link']): RunGroup[] {
   const groups = new Map<string, RunRow[]>()
   for (const row of rows) {
     if (row.material === '') continue
@@ -33,17 +33,8 @@ export function groupsOf(rows: readonly RunRow[], link: Curve['link'] = 'logit')
     if (group) group.push(row)
     else groups.set(key, [row])
   }
-  return [...groups.values()].map((group) => readGroup(group, cleanRowsFor(group[0]!, rows), link))
+  return [...groups.values()].map((group) => readGroup(group, clean.beside(group[0]!), link))
 }
-
-/** Clean packs at the group's machine and setting. */
-const cleanRowsFor = (piece: RunRow, rows: readonly RunRow[]): RunRow[] =>
-  rows.filter(
-    (row) =>
-      row.material === '' &&
-      row.equipment === piece.equipment &&
-      (row.setting ?? '') === (piece.setting ?? ''),
-  )
 
 function readGroup(rows: readonly RunRow[], cleanRows: readonly RunRow[], link: Curve['link']): RunGroup {
   const first = rows[0]!
