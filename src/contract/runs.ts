@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { PLACEMENTS, SHAPES } from './brief.ts'
+import { briefSchema, PLACEMENTS, SHAPES } from './brief.ts'
 import { oneOf, quantity, text } from './quantity.ts'
 
 /** A whole number of packs or runs; the error says what was given and what is allowed. */
@@ -55,6 +55,16 @@ export const RUN_COLUMNS = [
   'note',
   'date',
 ] as const satisfies readonly (keyof z.infer<typeof runRowSchema>)[]
+
+/** Runs as a table's text or as rows, and the brief they are held against, if any. */
+export const runsRequestSchema = z
+  .strictObject({
+    csv: z.string({ error: 'csv must be the text of a table of runs' }).optional(),
+    rows: z.array(runRowSchema).optional(),
+    brief: briefSchema.optional(),
+    link: oneOf('link', ['logit', 'probit']).optional(),
+  })
+  .meta({ id: 'RunsRequest', description: 'Test runs: csv or rows, one of the two' })
 
 const mm = z.number().nullable()
 const chance = z.number()

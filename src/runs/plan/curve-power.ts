@@ -1,5 +1,5 @@
 import { normalUpperQuantile } from '../../numerics/normal.ts'
-import { randomStream } from '../../xray/image/random.ts'
+import { randomStream } from '../../xray/image/food/random.ts'
 import { type Curve, fitCurve, logLThrough, type SizeRow, xAt } from '../fit/size-bound.ts'
 import { mixedSizes } from '../judge/curve-reading.ts'
 import { chanceAt, type Truth } from './truth.ts'

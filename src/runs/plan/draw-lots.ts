@@ -1,5 +1,5 @@
 import type { CurveRoute, OneSizeRoute, PlanPiece } from '../../contract/index.ts'
-import { randomStream } from '../../xray/image/random.ts'
+import { randomStream } from '../../xray/image/food/random.ts'
 
 /** Each pack carries a piece at most so often, never the same size twice. */
 const MOST_A_PACK = 2

@@ -11,6 +11,8 @@ export interface Aim {
   readonly confidence: number
   readonly power: number
   readonly seed: number
+  /** Lies of the piece, each shown by itself: the trial passes when all do. */
+  readonly lies: number
 }
 
 const SHOWN_CHANCE = 0.9
@@ -28,23 +30,26 @@ const HIGHEST = 0.985
 export const stepOf = (mm: number): number => (mm < 1 ? 0.05 : 0.1)
 const toStep = (mm: number): number => Number((Math.round(mm / stepOf(mm)) * stepOf(mm)).toFixed(2))
 
-/** Sizes even in their logarithm that bracket the 50 % and the 90 % size and end at or above the size asked. */
+/** The top of the sizes is moved to the size asked where that is no further off than this. */
+const NEAR = 1.1
+
+/**
+ * Sizes even in their logarithm that bracket the 50 % and the 90 % size; the size asked is the largest of them, or
+ * stands above them by itself. A size between two steps is asked exactly: no bound above the largest counts.
+ */
 export function bracketingSizes({ a50, a90, sizeMm }: Aim): number[] {
   const truth = truthOf(a50, a90)
-  const from = Math.log(sizeOfChance(truth, LOWEST))
-  const to = Math.max(Math.log(sizeOfChance(truth, HIGHEST)), Math.log(sizeMm))
-  const sizes = Array.from({ length: SIZES }, (_, i) =>
-    toStep(Math.exp(from + ((to - from) * i) / (SIZES - 1))),
-  )
-  // A size between two steps is asked exactly: the bound must not lie above the largest size tried.
-  if (sizes.at(-1)! < sizeMm) sizes[SIZES - 1] = sizeMm
-  return [...new Set(sizes)].sort((a, b) => a - b)
+  const from = sizeOfChance(truth, LOWEST)
+  const steep = sizeOfChance(truth, HIGHEST)
+  const to = sizeMm > steep && sizeMm < steep * NEAR ? sizeMm : steep
+  const sizes = Array.from({ length: SIZES }, (_, i) => toStep(from * (to / from) ** (i / (SIZES - 1))))
+  return [...new Set([...sizes.filter((size) => size < sizeMm || to > sizeMm), sizeMm])].sort((x, y) => x - y)
 }
 
-const powers = (of: (truth: Truth) => number, { a50, a90 }: Aim) => ({
-  asPredicted: of(truthOf(a50, a90)),
-  fiveWorse: of(truthOf(a50, a90, 0.05)),
-  tenWorse: of(truthOf(a50, a90, 0.1)),
+const powers = (of: (truth: Truth) => number, { a50, a90, lies }: Aim) => ({
+  asPredicted: of(truthOf(a50, a90)) ** lies,
+  fiveWorse: of(truthOf(a50, a90, 0.05)) ** lies,
+  tenWorse: of(truthOf(a50, a90, 0.1)) ** lies,
 })
 
 /** Curves with more and more pieces a size, up to the first that is enough. */
@@ -82,7 +87,7 @@ export function reachableSize(aim: Aim): number {
     let [low, high] = [SHOWN_CHANCE, 1 - 1e-9]
     for (let k = 0; k < 60; k++) {
       const middle = (low + high) / 2
-      if (binomialAtMost(misses, pieces, 1 - middle) < aim.power) low = middle
+      if (binomialAtMost(misses, pieces, 1 - middle) ** aim.lies < aim.power) low = middle
       else high = middle
     }
     return sizeOfChance(truth, high)

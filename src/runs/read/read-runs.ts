@@ -56,8 +56,11 @@ function checked(given: readonly Given[], problems: Problem[], options: ReadOpti
   for (const { row, where, bad } of given) {
     const taken = new Set(bad)
     const say = (more: readonly Problem[]) => {
-      for (const problem of more) if (!taken.has(problem.path)) problems.push(problem)
-      for (const { path } of more) taken.add(path)
+      for (const problem of more) {
+        if (taken.has(problem.path)) continue
+        taken.add(problem.path)
+        problems.push(problem)
+      }
     }
     const parsed = runRowSchema.safeParse(row)
     if (!parsed.success) say(parsed.error.issues.flatMap((issue) => issueProblems(issue, where)))
@@ -110,9 +113,9 @@ function materialProblems(
   ]
 }
 
+const TELLS_APART = RUN_COLUMNS.filter(
+  (column) => !['runs', 'found', 'signal', 'threshold', 'note', 'operator'].includes(column),
+)
+
 /** Two rows that agree in all that tells runs apart are the same run twice. */
-function sameAs(row: RunRow): string {
-  const { runs: _runs, found: _found, signal: _signal, threshold: _threshold, ...rest } = row
-  const { note: _note, operator: _operator, ...which } = rest
-  return JSON.stringify(Object.entries(which).sort(([a], [b]) => (a < b ? -1 : 1)))
-}
+const sameAs = (row: RunRow): string => TELLS_APART.map((column) => row[column] ?? '').join('\u0001')
