@@ -1,7 +1,6 @@
 import { parseArgs } from 'node:util'
 import { wouldHaveFound } from '../advice/found/fragment.ts'
 import { advise } from '../advise.ts'
-import { readMeasure } from '../brief/form/measure.ts'
 import { parseBrief, parseFragment } from '../brief/index.ts'
 import type { BriefInput } from '../contract/index.ts'
 import { fragmentText } from './fragment-text.ts'

@@ -1,4 +1,4 @@
-import { readMeasure } from '../brief/measure.ts'
+import { readMeasure } from '../brief/form/measure.ts'
 import { InputError } from './input.ts'
 
 /** A length or area of an option, in any unit a person types; undefined where it was not given. */

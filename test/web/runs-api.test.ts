@@ -56,7 +56,7 @@ describe('POST /api/plan', () => {
 
   it.each([
     [{ brief }, ['contaminant']],
-    [{ brief, contaminant: 0, sizemm: 5 }, ['']],
+    [{ brief, contaminant: 0, sizemm: 5 }, ['sizemm']],
     [{ brief, contaminant: 39, sizeMm: 5 }, ['contaminant']],
   ])('refuses what cannot be planned', async (body, paths) => {
     const answer = await post('/api/plan', body)

@@ -35,18 +35,25 @@ export function placedMachine(advice: Advice, { contaminant, equipment, point }:
   return recommended ?? best ?? null
 }
 
-/** Places of the pack with the size expected there; the counted runs are made where the size is largest. */
+/**
+ * Places of the pack with the size expected there. The counted runs are made in the weakest of those where the piece
+ * can lie and is found at all.
+ */
 export function placesOf({ finding }: Placed): {
   positions: Plan['positions']
   predicted: Plan['predicted']
 } {
-  const zones = finding.zones.filter(({ sizeMm }) => sizeMm !== null)
-  const weakest = [...zones].sort((a, b) => b.sizeMm! - a.sizeMm!)[0]
-  const worse = Math.max(1, (weakest?.sizeMm ?? 0) / finding.expectedMm!)
+  const reached = finding.zones.filter(({ canLieThere, sizes }) => canLieThere && sizes.expectedMm !== null)
+  const weakest = [...reached].sort((a, b) => b.sizes.expectedMm! - a.sizes.expectedMm!)[0]
+  const worse = Math.max(1, (weakest?.sizes.expectedMm ?? 0) / finding.expectedMm!)
   const place = weakest?.name ?? 'the weakest place of the pack'
   return {
     positions: [
-      ...finding.zones.map(({ name, sizeMm }) => ({ name, sizeMm, counted: name === weakest?.name })),
+      ...finding.zones.map(({ name, sizes }) => ({
+        name,
+        sizeMm: sizes.expectedMm,
+        counted: name === weakest?.name,
+      })),
       ...(weakest ? [] : [{ name: place, sizeMm: finding.expectedMm, counted: true }]),
     ],
     predicted: { a50: finding.halfMm! * worse, a90: finding.expectedMm! * worse, place },
