@@ -1,15 +1,28 @@
 import { defineConfig } from 'vitest/config'
 
 const report = process.env.GRITWISE_TEST_REPORT
+const BROWSER = 'test/browser/**/*.test.ts'
 
 export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'hono/jsx' } },
   test: {
-    include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    expect: { poll: { timeout: 15_000 } },
     maxWorkers: 2,
+    // The files of a worker share their modules, and with them what the program remembers of its physics.
+    isolate: false,
     reporters: report ? ['default', 'json'] : ['default'],
     ...(report ? { outputFile: { json: report } } : {}),
+    projects: [
+      {
+        extends: true,
+        test: { name: 'browser', include: [BROWSER], globalSetup: 'test/browser/served.ts' },
+      },
+      {
+        extends: true,
+        test: { name: 'rest', include: ['test/**/*.test.ts', 'test/**/*.test.tsx'], exclude: [BROWSER] },
+      },
+    ],
   },
 })

@@ -1,20 +1,23 @@
 import { existsSync } from 'node:fs'
-import { type Browser, chromium } from 'playwright-core'
+import { type BrowserServer, chromium } from 'playwright-core'
 
 const PATH = process.env.GRITWISE_CHROMIUM ?? '/usr/bin/chromium'
 
-/** True where there is a browser to drive. Without one the walk is skipped aloud, or fails where it is required. */
+/** True where there is a browser to drive. Without one the browser part is skipped, or fails where it is required. */
 export const hasBrowser = existsSync(PATH)
 
-if (!hasBrowser) {
-  const message = `the browser part was SKIPPED: there is no Chromium at ${PATH} (set GRITWISE_CHROMIUM)`
-  if (process.env.GRITWISE_REQUIRE_BROWSER === '1') throw new Error(message)
-  console.warn(`\n${'!'.repeat(message.length)}\n${message}\n${'!'.repeat(message.length)}\n`)
+const missing = `the browser part was SKIPPED: there is no Chromium at ${PATH} (set GRITWISE_CHROMIUM)`
+if (!hasBrowser && process.env.GRITWISE_REQUIRE_BROWSER === '1') throw new Error(missing)
+
+/** Says aloud that the browser part is left out. */
+export const warnOfNoBrowser = (): void => {
+  const line = '!'.repeat(missing.length)
+  console.warn(`\n${line}\n${missing}\n${line}\n`)
 }
 
-/** A browser that speaks to nobody but the page under test. */
-export const startBrowser = (): Promise<Browser> =>
-  chromium.launch({
+/** A browser for every file of tests, that speaks to nobody but the page under test. */
+export const startBrowser = (): Promise<BrowserServer> =>
+  chromium.launchServer({
     executablePath: PATH,
     args: [
       '--no-sandbox',

@@ -1,8 +1,6 @@
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect } from 'vitest'
-import { type Served, serve } from '../../src/web/serving/serve.ts'
-import { violationsOn } from './axe.ts'
-import { startBrowser } from './chromium.ts'
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, inject, it } from 'vitest'
+import { SEEN_IN_COLOUR, violationsOn } from './axe.ts'
 
 export interface House {
   /** Opens a page of the served house in a context of its own. */
@@ -13,21 +11,17 @@ export interface House {
   readonly complaints: string[]
 }
 
-/** Serves the house and starts a browser for the tests of a describe block. */
+/** The served house for the tests of a describe block. */
 export function openHouse(): House {
   let browser: Browser
-  let served: Served
   let address: string
   const complaints: string[] = []
   beforeAll(async () => {
-    browser = await startBrowser()
-    served = await serve({ port: 0, listen: '127.0.0.1', pool: { budgetMs: 120_000 } })
+    const served = inject('served')
     address = served.address
+    browser = await chromium.connect(served.browser)
   })
-  afterAll(async () => {
-    await browser?.close()
-    await served?.stop()
-  })
+  afterAll(() => browser?.close())
   const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
     const page = await (await browser.newContext(options)).newPage()
     page.on('console', (message) => {
@@ -43,14 +37,35 @@ export function openHouse(): House {
   return { open, address: () => address, complaints }
 }
 
-/** axe finds nothing, in light and dark, with everything unfolded, and nothing scrolls sideways at any width. */
-export async function expectReadable(page: Page): Promise<void> {
+/**
+ * Each page once, one after another in one window: axe finds nothing, in light and dark, with everything unfolded,
+ * and nothing scrolls sideways at any width (640 px is 200 % of a screen of 1280).
+ */
+export function itReadsEasily(house: House, pages: readonly (readonly [name: string, path: string])[]): void {
+  let page: Page
+  beforeAll(async () => {
+    page = await house.open('/')
+  })
+  afterAll(() => page?.context().close())
+  it.each(pages)(
+    '%s: axe finds nothing, in light and dark, and nothing scrolls sideways',
+    async (_, path) => {
+      await page.emulateMedia({ colorScheme: 'light' })
+      await page.setViewportSize({ width: 1280, height: 900 })
+      await page.goto(`${house.address()}${path.slice(1)}`)
+      await expectReadable(page)
+    },
+  )
+}
+
+const WIDTHS = [320, 390, 640, 768, 1280, 1600]
+
+async function expectReadable(page: Page): Promise<void> {
   await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true })")
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme })
-    expect(await violationsOn(page), colorScheme).toEqual([])
-  }
-  for (const width of [320, 390, 640, 768, 1280, 1600]) {
+  expect(await violationsOn(page), 'light').toEqual([])
+  await page.emulateMedia({ colorScheme: 'dark' })
+  expect(await violationsOn(page, SEEN_IN_COLOUR), 'dark').toEqual([])
+  for (const width of WIDTHS) {
     await page.setViewportSize({ width, height: 900 })
     expect(await page.evaluate('document.documentElement.scrollWidth'), `${width} px`).toBeLessThanOrEqual(
       width,

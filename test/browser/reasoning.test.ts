@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { hasBrowser } from './chromium.ts'
-import { expectReadable, openHouse } from './house.ts'
+import { itReadsEasily, openHouse } from './house.ts'
 
 const briefOf = (id: string) => demos.find((demo) => demo.id === id)!.brief
 const nuts = packBrief(briefOf('hazelnuts'))
@@ -25,7 +25,8 @@ const quoted = packBrief({
 })
 
 describe.skipIf(!hasBrowser)('the pages behind an advice, in a browser', () => {
-  const { open, complaints } = openHouse()
+  const house = openHouse()
+  const { open, complaints } = house
 
   const pages = [
     ['rule book', '/rules'],
@@ -45,15 +46,7 @@ describe.skipIf(!hasBrowser)('the pages behind an advice, in a browser', () => {
     ['advice with a quoted machine', `/advice?b=${quoted}`],
   ] as const
 
-  it.each(pages)(
-    '%s: axe finds nothing, in light and dark, and nothing scrolls sideways, at 200 % neither',
-    async (_, path) => {
-      const page = await open(path)
-      await expectReadable(page)
-      await page.context().close()
-    },
-    60_000,
-  )
+  itReadsEasily(house, pages)
 
   it('takes a machine from a quote by its figures, from the form to the comparison', async () => {
     const page = await open(`/brief?b=${nuts}`)
@@ -67,7 +60,7 @@ describe.skipIf(!hasBrowser)('the pages behind an advice, in a browser', () => {
     await page.getByRole('heading', { level: 1 }).waitFor()
     expect(await page.locator('table.comparison').first().textContent()).toContain('offer of March')
     await page.context().close()
-  }, 60_000)
+  })
 
   it('keeps what was chosen on Trade-offs in the address', async () => {
     const page = await open(`/trade-offs?b=${nuts}`)
@@ -77,7 +70,7 @@ describe.skipIf(!hasBrowser)('the pages behind an advice, in a browser', () => {
     await page.reload()
     expect(await page.getByRole('radio', { name: 'speed', exact: true }).isChecked()).toBe(true)
     await page.context().close()
-  }, 60_000)
+  })
 
   it('met no blocked script, no error and no other server on the way', () => {
     expect(complaints).toEqual([])

@@ -1,49 +1,25 @@
-import { spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { VOICES } from '../../src/exercises/voice.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { enter, pressEnter, tabTo, type } from './by-keyboard.ts'
 import { hasBrowser } from './chromium.ts'
-import { expectReadable, openHouse } from './house.ts'
+import { itReadsEasily, openHouse } from './house.ts'
+import { printed } from './on-paper.ts'
 
-const hasReader = spawnSync('pdftotext', ['-v']).error === undefined
 const packedOf = (id: string) => packBrief(demos.find((demo) => demo.id === id)!.brief)
 
 describe.skipIf(!hasBrowser)('three sittings', () => {
-  const { open, address, complaints } = openHouse()
-  let folder: string
-  beforeAll(() => {
-    folder = mkdtempSync(join(tmpdir(), 'sittings-'))
-  })
-  afterAll(() => {
-    rmSync(folder, { recursive: true, force: true })
-  })
-
-  /** The page on A4, read back as text; the page's own text where no reader is installed. */
-  async function printed(page: Page): Promise<string> {
-    const pdf = await page.pdf({ format: 'A4' })
-    expect(pdf.subarray(0, 5).toString()).toBe('%PDF-')
-    if (!hasReader) {
-      await page.emulateMedia({ media: 'print' })
-      return ((await page.evaluate('document.body.innerText')) as string).replace(/\s+/g, ' ')
-    }
-    const file = join(folder, 'page.pdf')
-    writeFileSync(file, pdf)
-    return spawnSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).stdout.replace(/\s+/g, ' ')
-  }
-
+  const house = openHouse()
+  const { open, address, complaints } = house
   const titleOf = (page: Page) => page.locator('h1').textContent()
 
   it('buyer: from an example to a printed comparison with clause, by keyboard alone', async () => {
     const page = await open('/examples')
     await enter(page, /^Hazelnut kernels/)
-    expect(await page.title()).toContain('Advice: Hazelnut kernels')
+    await expect.poll(() => page.title()).toContain('Advice: Hazelnut kernels')
     await enter(page, /^Compare quotes$/)
     expect(await titleOf(page)).toContain('Hazelnut kernels')
     await tabTo(page, /^x-ray from above, single energy, after packing$/)
@@ -73,7 +49,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     const page = await open(`/brief?b=${packedOf('cheddar')}`)
     await type(page, /^Speed$/, '16')
     await enter(page, /^Get the advice$/)
-    expect(await page.title()).toContain('Advice: Cheddar block')
+    await expect.poll(() => page.title()).toContain('Advice: Cheddar block')
     await enter(page, /^\d+\.\d+$/)
     expect(new URL(page.url()).pathname).toBe('/advice/trail')
     expect(await page.locator('main').textContent()).toContain('Sources')
@@ -161,7 +137,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     const page = await open(`/compare?b=${packedOf('hazelnuts')}`, { javaScriptEnabled: false })
     await page.locator('[id="perRejectedPack"]').fill('nonsense')
     await page.getByRole('button', { name: 'Work out the cost' }).click()
-    expect(await page.title()).toMatch(/^Error: Compare quotes/)
+    await expect.poll(() => page.title()).toMatch(/^Error: Compare quotes/)
     await page.locator('[id="perRejectedPack"]').fill('2')
     await page.locator('[id="misses"]').selectOption('1')
     await page.getByRole('button', { name: 'Write the clause anew' }).click()
@@ -205,14 +181,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     ['record for paper', '/exercises/record?print=1'],
   ] as const
 
-  it.each(pages)(
-    '%s: axe finds nothing, in light and dark, and nothing scrolls sideways',
-    async (_, path) => {
-      const page = await open(path)
-      await expectReadable(page)
-      await page.context().close()
-    },
-  )
+  itReadsEasily(house, pages)
 
   it('reads at 200 % of a 1280 px screen', async () => {
     const page = await open(`/compare?b=${nuts}`, {

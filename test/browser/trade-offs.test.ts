@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { hasBrowser } from './chromium.ts'
-import { expectReadable, openHouse } from './house.ts'
+import { itReadsEasily, openHouse } from './house.ts'
 
 const packed = (demo: string) => packBrief(demos.find(({ id }) => id === demo)?.brief)
 
 describe.skipIf(!hasBrowser)('trade-offs in a browser', () => {
-  const { open, complaints } = openHouse()
+  const house = openHouse()
+  const { open, complaints } = house
 
   const pages = [
     ['trade-offs', `/trade-offs?b=${packed('hazelnuts')}&point=1&machines=xray-single,xray-dual`],
@@ -16,24 +17,17 @@ describe.skipIf(!hasBrowser)('trade-offs in a browser', () => {
     ['metal detector for paper', `/trade-offs/metal-detector?b=${packed('mince')}&print=1`],
   ] as const
 
-  it.each(pages)(
-    '%s: axe finds nothing, in light and dark, and nothing scrolls sideways',
-    async (_, path) => {
-      const page = await open(path)
-      await expectReadable(page)
-      await page.context().close()
-    },
-  )
+  itReadsEasily(house, pages)
 
   it('redraws as one chooses, and keeps the focus where it was', async () => {
     const page = await open(`/trade-offs?b=${packed('cheddar')}`)
     await page.getByRole('radio', { name: 'speed', exact: true }).check()
     await page.getByRole('heading', { name: 'Findable size against speed' }).waitFor()
-    expect(await page.evaluate('document.activeElement.id')).toBe('input-speed')
+    await expect.poll(() => page.evaluate('document.activeElement.id')).toBe('input-speed')
     expect(await page.locator('main').count()).toBe(1)
     await page.getByRole('checkbox', { name: 'metal detector, one frequency at a time' }).check()
     await page.getByRole('heading', { name: 'C: metal detector, one frequency at a time' }).waitFor()
-    expect(await page.getByRole('checkbox', { checked: true }).count()).toBe(3)
+    await expect.poll(() => page.getByRole('checkbox', { checked: true }).count()).toBe(3)
     await page.context().close()
   })
 

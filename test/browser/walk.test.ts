@@ -3,10 +3,11 @@ import { demos } from '../../src/brief/demos.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { violationsOn } from './axe.ts'
 import { hasBrowser } from './chromium.ts'
-import { expectReadable, openHouse } from './house.ts'
+import { itReadsEasily, openHouse } from './house.ts'
 
 describe.skipIf(!hasBrowser)('in a browser', () => {
-  const { open, complaints } = openHouse()
+  const house = openHouse()
+  const { open, complaints } = house
 
   const beans = packBrief(demos.find(({ id }) => id === 'beans')?.brief)
   const jar = packBrief(demos.find(({ id }) => id === 'sauce-jar')?.brief)
@@ -18,7 +19,7 @@ describe.skipIf(!hasBrowser)('in a browser', () => {
     const before = await headline.textContent()
     await page.getByLabel('Height of the food').fill('1,5 cm')
     await page.locator('#note-points\\.0\\.heightMm').getByText('understood as 15 mm').waitFor()
-    await expect.poll(() => headline.textContent(), { timeout: 15_000 }).not.toBe(before)
+    await expect.poll(() => headline.textContent()).not.toBe(before)
 
     await page.getByRole('button', { name: 'Get the advice' }).first().click()
     await page.getByRole('heading', { level: 1, name: 'Green beans, frozen, deep bed' }).waitFor()
@@ -43,7 +44,7 @@ describe.skipIf(!hasBrowser)('in a browser', () => {
     await page.locator('#demo-beans a.second').click()
     await page.locator('[id="points.0.heightMm"]').fill('thick')
     await page.locator('button[value="advise"]').last().click()
-    expect(await page.title()).toBe('Error: Brief – gritwise')
+    await expect.poll(() => page.title()).toBe('Error: Brief – gritwise')
     await page.locator('.summary-of-errors a').first().click()
     expect(page.url()).toContain('#points.0.heightMm')
     await page.locator('[id="points.0.heightMm"]').fill('20')
@@ -51,7 +52,7 @@ describe.skipIf(!hasBrowser)('in a browser', () => {
     await page.locator('[id="contaminants.5.material"]').selectOption('ss316')
     await page.locator('[id="contaminants.5.mustFindMm"]').fill('2')
     await page.locator('button[value="advise"]').last().click()
-    expect(await page.title()).toBe('Advice: Green beans, frozen, deep bed – gritwise')
+    await expect.poll(() => page.title()).toBe('Advice: Green beans, frozen, deep bed – gritwise')
     expect(await page.locator('table.comparison').first().textContent()).toContain('stainless steel 316')
     await page.locator('details.why[id] summary').first().click()
     await page.locator('.every-rule a').first().click()
@@ -77,14 +78,7 @@ describe.skipIf(!hasBrowser)('in a browser', () => {
     ['missing page', '/nowhere'],
   ] as const
 
-  it.each(pages)(
-    '%s: axe finds nothing, in light and dark, and nothing scrolls sideways',
-    async (_, path) => {
-      const page = await open(path)
-      await expectReadable(page)
-      await page.context().close()
-    },
-  )
+  itReadsEasily(house, pages)
 
   it('axe finds nothing against the form with problems', async () => {
     const page = await open(`/brief?b=${jar}`)

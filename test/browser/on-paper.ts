@@ -1,0 +1,35 @@
+import { createRequire } from 'node:module'
+import { dirname, join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
+
+/** Letters of the standard fonts, in case a page asks for one without bringing it. */
+const FONTS = join(
+  dirname(createRequire(import.meta.url).resolve('pdfjs-dist/package.json')),
+  'standard_fonts/',
+)
+
+/** The words of a PDF in the order of reading, runs of spaces and line ends as one space. */
+async function wordsOf(pdf: Uint8Array): Promise<string> {
+  const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs')
+  const task = getDocument({ data: new Uint8Array(pdf), standardFontDataUrl: FONTS, verbosity: 0 })
+  try {
+    const sheets = await task.promise
+    const words: string[] = []
+    for (let sheet = 1; sheet <= sheets.numPages; sheet++) {
+      const { items } = await (await sheets.getPage(sheet)).getTextContent()
+      for (const item of items) if ('str' in item) words.push(item.hasEOL ? `${item.str} ` : item.str)
+      words.push(' ')
+    }
+    return words.join('').replace(/\s+/g, ' ')
+  } finally {
+    await task.destroy()
+  }
+}
+
+/** The page printed on A4 and read back as text. */
+export async function printed(page: Page): Promise<string> {
+  const pdf = await page.pdf({ format: 'A4' })
+  expect(pdf.subarray(0, 5).toString()).toBe('%PDF-')
+  return wordsOf(pdf)
+}
