@@ -17,7 +17,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'browser', include: [BROWSER], globalSetup: 'test/browser/served.ts' },
+        test: {
+          name: 'browser',
+          include: [BROWSER],
+          globalSetup: 'test/browser/served.ts',
+          testTimeout: 180_000,
+        },
       },
       {
         extends: true,
