@@ -174,6 +174,7 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
     saltPct: input.saltPct ?? null,
     ironMgPerKg: input.ironMgPerKg ?? assume('ironMgPerKg', 'added iron', 0, null, 'none unless said'),
     conductivitySPerM: input.conductivitySPerM ?? null,
+    boneIn: input.boneIn ?? false,
   }
   return { product, assumed, problems }
 }

@@ -99,7 +99,10 @@ export async function adviseCommand(args: string[]): Promise<number> {
     const advice = await advise(brief, one ? { ...QUICK, ...options } : options)
     if (pair) return ratherText(brief, advice, pair, values.json)
     if (values.trail !== undefined) return trail(advice, values.trail, values.json)
-    if (values.rule !== undefined) return rule(brief, advice, values.rule, values.json)
+    if (values.rule !== undefined) {
+      const { renamed } = options.book ?? loadRulebook()
+      return rule(brief, advice, renamed.get(values.rule) ?? values.rule, values.json)
+    }
     return values.json ? json(advice) : adviceText(brief, advice, values)
   }
 }

@@ -30,6 +30,8 @@ export const STRUCTURES = [
   'plates',
 ] as const
 export const STAGES = ['loose', 'pumped', 'free-fall', 'packed'] as const
+/** Which part of food law speaks of a product where the list of foods cannot tell (US inspection divides by it). */
+export const FOOD_CLASSES = ['meat-or-poultry', 'fish', 'juice', 'other'] as const
 export const OUTLINES = ['box', 'cylinder'] as const
 export const PLACES = ['base', 'lid', 'closure', 'tray', 'wrap', 'sleeve', 'wall'] as const
 export const SHAPES = ['sphere', 'wire', 'flake'] as const
@@ -59,9 +61,13 @@ const productFields = {
   saltPct: quantity('salt', '%', 0, 40).optional(),
   ironMgPerKg: quantity('added iron', 'mg/kg', 0, 100000).optional(),
   conductivitySPerM: quantity('conductivity', 'S/m', 0, 20).optional(),
+  boneIn: yesNo('bone left in the food').optional(),
 }
 
-export const productSchema = z.strictObject(productFields)
+export const productSchema = z.strictObject({
+  ...productFields,
+  foodClass: oneOf('class of the food', FOOD_CLASSES).optional(),
+})
 export const productAtPointSchema = z.strictObject({ ...productFields, food: productFields.food.optional() })
 
 export const partSchema = z.strictObject({
@@ -213,6 +219,8 @@ export interface Product {
   readonly saltPct: number | null
   readonly ironMgPerKg: number
   readonly conductivitySPerM: number | null
+  /** Bone belongs in the food here: a joint, a wing, a chop, a whole bird or fish. */
+  readonly boneIn: boolean
 }
 
 export interface Point {

@@ -40,6 +40,7 @@ export function samplePoint(
       packing: 1,
       unevennessMm: 0.2,
       voidFree: false,
+      boneIn: false,
       temperatureC: 5,
       saltPct: null,
       ironMgPerKg: 0,

@@ -52,9 +52,10 @@ describe('gritwise advise', () => {
     expect(out).toMatch(/does not hold: energy channels is at least 2; here 1 .*settles it/)
     for (const line of ['because: ', 'except: ', 'source '])
       expect(out.split('\n').some((one) => one.startsWith(line))).toBe(true)
-    expect((await advise(beans, '--rule', 'haccp-eu-uk')).out).toMatch(
+    expect((await advise(beans, '--rule', 'class-follows-the-analysis')).out).toMatch(
       /\nsource codex-cxc-1: Codex Alimentarius/,
     )
+    expect((await advise(beans, '--rule', 'haccp-eu-uk')).out).toContain('[eu-haccp-principles]')
     await expect(advise(beans, '--rule', 'nothing')).rejects.toThrow(InputError)
   })
   it('--rather sets two machines side by side', async () => {

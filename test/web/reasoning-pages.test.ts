@@ -43,6 +43,10 @@ describe('every page', () => {
 })
 
 describe('the rule book', () => {
+  it('leads from an id given up to the one in its place', async () => {
+    const { status, headers } = await app.request('/rules/haccp-eu-uk?b=1')
+    expect([status, headers.get('location')]).toEqual([301, '/rules/eu-haccp-principles?b=1'])
+  })
   it('shows every rule with its permanent address, and the version with its changes', async () => {
     const { body } = await get('/rules')
     for (const { id } of book.rules) expect(body).toContain(`href="/rules/${id}"`)

@@ -14,6 +14,12 @@ export const CHOICE_WORDS: Readonly<Record<string, Readonly<Record<string, strin
     'elderly-or-patients': 'Elderly people or patients',
     animals: 'Animals',
   },
+  foodClass: {
+    'meat-or-poultry': 'Meat or poultry',
+    fish: 'Fish or seafood',
+    juice: 'Fruit or vegetable juice',
+    other: 'None of these',
+  },
   structure: {
     solid: 'One solid piece',
     granular: 'Grains or pieces with air between',

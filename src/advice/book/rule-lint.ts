@@ -7,7 +7,7 @@ import { type RuleScope, scopesOf } from './rule-scope.ts'
 
 /**
  * Everything wrong with a rule book that can be seen without running it: unknown facts, units, sources or
- * thresholds, bare numbers, comparisons across units, missing examples, two rules saying the same. Each line
+ * thresholds, bare numbers, comparisons across units, missing examples, two rules that say the same of the same sources. Each line
  * names file and rule and says what is allowed. Shapes, operators and empty groups are the schema's business.
  */
 export function lintRulebook(book: Rulebook): readonly string[] {
@@ -90,19 +90,20 @@ function lintSources(book: Rulebook, rule: BookRule, say: Say): void {
     if (!book.sources.has(id)) say(`unknown source "${id}"; known: ${listed(book.sources.keys())}`)
 }
 
-/** Two rules of one scope with the same conditions: one of them is too many. */
+/** Two rules of one scope with the same conditions and a source in common: one of them is too many. */
 function twins(book: Rulebook): string[] {
-  const seen = new Map<string, BookRule>()
+  const seen = new Map<string, BookRule[]>()
   const problems: string[] = []
   for (const rule of book.rules) {
     for (const scope of scopesOf(rule)) {
       const key = `${scope} ${canonical(rule.conditions)}`
-      const first = seen.get(key)
+      const alike = seen.get(key) ?? []
+      const first = alike.find(({ sources }) => sources.some((id) => rule.sources.includes(id)))
       if (first)
         problems.push(
           `${rule.file}: rule "${rule.id}": has the same conditions as "${first.id}" (${first.file}) for ${scope}; join them into one`,
         )
-      else seen.set(key, rule)
+      seen.set(key, [...alike, rule])
     }
   }
   return problems

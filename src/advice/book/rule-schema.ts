@@ -87,6 +87,8 @@ export const ruleFileSchema = z.strictObject({ subject: sentence('subject'), rul
 export const bookSchema = z.strictObject({
   name: z.string().min(1),
   version: z.string().min(1),
+  /** Rule ids that were given up, each with the id that took its place. */
+  renamed: z.record(z.string(), identifier('new id')).optional(),
   changelog: z
     .array(z.strictObject({ version: z.string(), changes: z.array(sentence('change')).min(1) }))
     .min(1, { error: 'the changelog has at least the first version' }),
@@ -107,6 +109,8 @@ export interface Rulebook {
   /** Versions of the books in use, "gritwise 0.1.0" or "gritwise 0.1.0 + plant 3". */
   readonly version: string
   readonly changelog: Book['changelog']
+  /** Ids given up, with the id that took their place. */
+  readonly renamed: ReadonlyMap<string, string>
   /** Sorted by id, so that outcomes keep their order. */
   readonly rules: readonly BookRule[]
   readonly thresholds: ReadonlyMap<string, Threshold & { readonly book: string }>

@@ -31,12 +31,18 @@ export function loadRulebook(
 ): Rulebook {
   const problems: string[] = []
   const books = [house, ...overlays].map((book) => readBook(book, problems))
+  const renamed = new Map(books.flatMap(({ book }) => Object.entries(book.renamed ?? {})))
+  for (const { file, id } of books.flatMap(({ rules }) => rules)) {
+    const now = renamed.get(id)
+    if (now) problems.push(`${file}: rule "${id}": this id was renamed to "${now}"; use that`)
+  }
   if (problems.length > 0) throw new RulebookError(problems)
   const byId = <T extends { readonly id: string }>(pick: (book: BookFiles) => readonly T[]) =>
     new Map(books.flatMap(pick).map((item) => [item.id, item]))
   const rulebook: Rulebook = Object.freeze({
     version: books.map(({ book }) => `${book.name} ${book.version}`).join(' + '),
     changelog: changesOf(books),
+    renamed,
     rules: [...byId((book) => book.rules).values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
     thresholds: byId((book) => book.thresholds),
     sources: byId((book) => book.sources),

@@ -22,6 +22,7 @@ export function writeFood(write: FactWriter, product: Product, index: number, ma
   from('food.packing', 'packing')
   from('food.unevennessMm', 'unevennessMm')
   from('food.voidFree', 'voidFree')
+  from('food.boneIn', 'boneIn')
   from('food.temperatureC', 'temperatureC')
   from('food.densityGPerCm3', 'densityGPerCm3')
   const water = product.composition?.waterPct ?? material?.food?.proximate?.waterPct ?? null

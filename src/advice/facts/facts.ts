@@ -1,4 +1,5 @@
-import type { Brief, Point } from '../../contract/index.ts'
+import type { Brief, Family, Point } from '../../contract/index.ts'
+import { lineUp } from '../assess/line-up.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { writeFlow } from './facts-flow.ts'
 import { writeFood } from './facts-food.ts'
@@ -6,10 +7,12 @@ import { writePack } from './facts-pack.ts'
 import { countMetals } from './kinds/contaminant-metal.ts'
 import type { Materials } from './kinds/pack-kind.ts'
 import { bringsMetal } from './kinds/pack-metal.ts'
-import { isFish, isMeatOrPoultry, saysOrganic } from './kinds/regulated-foods.ts'
+import { lawClass, saysOrganic } from './kinds/regulated-foods.ts'
 import { placeId } from './place-id.ts'
 
 export { factsForContaminant } from './facts-contaminant.ts'
+
+const isDetector = (family: Family) => ['xray', 'coil', 'static-field'].includes(family)
 
 /** Facts that hold for the whole brief. */
 export function factsForBrief(brief: Brief, materials: Materials): FactSheet {
@@ -28,9 +31,14 @@ export function factsForBrief(brief: Brief, materials: Materials): FactSheet {
   write.computed('brief.nonMetals', count.others)
   write.computed('brief.wires', contaminants.filter(({ shape }) => shape === 'wire').length)
   write.computed('brief.sizesAsked', contaminants.filter(({ mustFindMm }) => mustFindMm !== null).length)
-  const { food } = brief.given.product
-  write.computed('brief.meatOrPoultry', isMeatOrPoultry(food))
-  write.computed('brief.fish', isFish(food))
+  const asked = contaminants.filter(({ basis, mustFindMm }) => basis === 'customer' && mustFindMm !== null)
+  write.computed('brief.customerSizes', asked.length)
+  const families = points.flatMap(({ stage }) => lineUp(brief, stage).map(({ machine }) => machine.family))
+  write.computed('brief.detectors', families.filter((family) => isDetector(family)).length)
+  write.computed('brief.xrayMachines', families.filter((family) => family === 'xray').length)
+  const foodClass = lawClass(brief)
+  write.computed('brief.foodClass', foodClass)
+  write.computed('brief.foodClassKnown', foodClass !== null)
   write.computed('brief.saysOrganic', saysOrganic(labelClaims))
   writeSteps(write, brief)
   return write.sheet()

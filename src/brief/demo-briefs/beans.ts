@@ -4,7 +4,7 @@ export const beans: BriefInput = {
   title: 'Green beans, frozen, deep bed',
   market: 'EU',
   consumer: 'general',
-  readyToEat: false,
+  readyToEat: true,
   product: { food: 'beans_frozen', temperatureC: -18 },
   points: [
     {

@@ -4,7 +4,7 @@ export const chicken: BriefInput = {
   title: 'Chicken breast fillets, boneless, 400 g tray',
   market: 'UK',
   consumer: 'general',
-  readyToEat: false,
+  readyToEat: true,
   labelClaims: ['boneless'],
   product: { food: 'chicken_breast', temperatureC: 3 },
   flow: [

@@ -4,7 +4,7 @@ export const mince: BriefInput = {
   title: 'Beef mince, pumped to the former',
   market: 'EU',
   consumer: 'general',
-  readyToEat: false,
+  readyToEat: true,
   product: { food: 'beef_mince', temperatureC: 2 },
   points: [
     {

@@ -23,6 +23,11 @@ const PRODUCT: Readonly<Record<string, Label>> = {
   saltPct: { label: 'Salt' },
   ironMgPerKg: { label: 'Added iron' },
   conductivitySPerM: { label: 'Electrical conductivity', hint: 'Measured in the food, where you have it.' },
+  boneIn: {
+    label: 'Bone left in',
+    hint: 'Yes where bone belongs in the food: wings, chops, whole birds or fish.',
+  },
+  foodClass: { label: 'Class of the food', hint: 'Decides which law speaks; needed for a food of your own.' },
 }
 
 const POINT: Readonly<Record<string, Label>> = {
@@ -70,7 +75,10 @@ const LABELS: Readonly<Record<string, Label>> = {
   title: { label: 'Title', hint: 'Printed at the head of the advice.' },
   market: { label: 'Market' },
   consumer: { label: 'Who eats it' },
-  readyToEat: { label: 'Ready to eat', hint: 'Eaten without a step that would remove a hard piece.' },
+  readyToEat: {
+    label: 'Eaten as it is, or only heated',
+    hint: 'Yes unless a later step would take a hard piece out, such as sifting.',
+  },
   labelClaims: {
     label: 'Claims on the label',
     hint: 'Those that make a natural part a defect: boneless, pitted.',

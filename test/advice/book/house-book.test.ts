@@ -65,6 +65,12 @@ describe('the house rule book', () => {
   it('opens the fan no wider than the physics does', () => {
     expect(book.thresholds.get('fanHalfAngle')?.value).toBe(FAN_HALF_ANGLE_DEG)
   })
+  it('keeps the ids it gave up, each with one that is there', () => {
+    const ids = book.rules.map(({ id }) => id)
+    expect(book.renamed.size).toBeGreaterThan(0)
+    for (const [old, now] of book.renamed)
+      expect([old, ids.includes(old), ids.includes(now)]).toEqual([old, false, true])
+  })
   it('holds words of the fact list only where the list closes them', () => {
     for (const rule of book.rules)
       for (const leaf of leavesOf(rule.conditions))

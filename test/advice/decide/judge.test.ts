@@ -35,14 +35,14 @@ describe('judge', async () => {
       [null, null, 1],
     ])
     expect(asked('gap-for-one-reject')).toEqual([[0, null, null]])
-    expect(asked('registration-uk')).toEqual([[0, 'sample-machine', null]])
+    expect(asked('gb-registration')).toEqual([[null, null, null]])
     expect(asked('grain-limits-one-energy')).toEqual([
       [0, 'sample-machine', 0],
       [0, 'sample-machine', 1],
     ])
   })
   it('lets the facts decide', () => {
-    expect(fired.map(({ rule }) => rule)).toEqual(expect.arrayContaining(['registration-uk', 'close-call']))
+    expect(fired.map(({ rule }) => rule)).toEqual(expect.arrayContaining(['gb-registration', 'close-call']))
     expect(fired.map(({ rule }) => rule)).not.toContain('authorisation-eu')
     expect(fired.filter(({ rule }) => rule === 'grain-limits-one-energy').map((o) => o.contaminant)).toEqual([
       0,

@@ -49,11 +49,11 @@ describe('contaminants counted by what a coil makes of them', () => {
 describe('food, law and flow of a brief', () => {
   it('knows meat and fish, and does not guess of a custom food', () => {
     const food = (id: string) => ofBrief({ product: { food: id }, points: [{ massG: null }] })
-    expect(food('beef_mince')).toMatchObject({ 'brief.meatOrPoultry': true, 'brief.fish': false })
-    expect(food('cod')).toMatchObject({ 'brief.meatOrPoultry': false, 'brief.fish': true })
+    expect(food('beef_mince')).toMatchObject({ 'brief.foodClass': 'meat-or-poultry' })
+    expect(food('cod')).toMatchObject({ 'brief.foodClass': 'fish' })
     const composition = { waterPct: 70, proteinPct: 20, fatPct: 9, carbohydratePct: 0, ashPct: 1 }
     const custom = { product: { food: 'custom', composition, structure: 'solid' }, points: [{ massG: null }] }
-    expect(ofBrief(custom)).toMatchObject({ 'brief.meatOrPoultry': null, 'brief.fish': null })
+    expect(ofBrief(custom)).toMatchObject({ 'brief.foodClass': null, 'brief.foodClassKnown': false })
   })
   it.each([
     [['organic'], true],

@@ -1,14 +1,28 @@
+import type { Brief } from '../../../contract/index.ts'
+import { FOOD_CLASSES } from '../../../contract/index.ts'
+
+/** Classes of food the law tells apart; animal food is one by its consumer, whatever it is made of. */
+export const LAW_CLASSES = [...FOOD_CLASSES, 'animal-food'] as const
+export type LawClass = (typeof LAW_CLASSES)[number]
+
 /** Foods (reference ids) that the US meat and poultry inspection answers for. The project's own list. */
 const MEAT_OR_POULTRY = ['beef_mince', 'chicken_mince', 'chicken_breast', 'ham', 'sausage']
 /** Foods (reference ids) that are fish. */
 const FISH = ['cod', 'salmon', 'tuna_canned']
+/** Foods (reference ids) that may hold meat or fish or neither; the brief has to say. */
+const OPEN = ['custom', 'ready_meal', 'soup']
 
-/** True for meat and poultry; null for a custom food, whose kind nobody has stated. */
-export const isMeatOrPoultry = (food: string): boolean | null =>
-  food === 'custom' ? null : MEAT_OR_POULTRY.includes(food)
-
-/** True for fish; null for a custom food. */
-export const isFish = (food: string): boolean | null => (food === 'custom' ? null : FISH.includes(food))
+/** Class of the food a brief is about; null where neither list nor brief tells. */
+export function lawClass({
+  given: { product },
+  consumer,
+}: Pick<Brief, 'given' | 'consumer'>): LawClass | null {
+  if (consumer === 'animals') return 'animal-food'
+  if (product.foodClass) return product.foodClass
+  if (MEAT_OR_POULTRY.includes(product.food)) return 'meat-or-poultry'
+  if (FISH.includes(product.food)) return 'fish'
+  return OPEN.includes(product.food) ? null : 'other'
+}
 
 /** True when a claim on the label says organic, in one of the words for it. */
 export const saysOrganic = (claims: readonly string[]): boolean =>

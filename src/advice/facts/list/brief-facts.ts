@@ -12,6 +12,7 @@ import { MAGNETISMS, TEST_PIECES } from '../kinds/contaminant-metal.ts'
 import { NATURAL_PARTS } from '../kinds/natural-parts.ts'
 import { PACK_KINDS } from '../kinds/pack-kind.ts'
 import { FOIL_PLACES } from '../kinds/pack-metal.ts'
+import { LAW_CLASSES } from '../kinds/regulated-foods.ts'
 import type { FactDefinition, FactScope } from './fact-definition.ts'
 
 type Row = readonly [
@@ -25,7 +26,7 @@ type Row = readonly [
 const BRIEF: readonly Row[] = [
   ['brief.market', 'market', '', 'string', MARKETS],
   ['brief.consumer', 'consumer', '', 'string', CONSUMERS],
-  ['brief.readyToEat', 'ready to eat', '', 'boolean'],
+  ['brief.readyToEat', 'eaten as it is, or only heated', '', 'boolean'],
   ['brief.pointCount', 'inspection points', '', 'number'],
   ['brief.openPoints', 'inspection points without metal in the pack', '', 'number'],
   ['brief.metals', 'metals among the contaminants', '', 'number'],
@@ -38,8 +39,11 @@ const BRIEF: readonly Row[] = [
   ['brief.reworkSteps', 'steps that send rework back', '', 'number'],
   ['brief.openSteps', 'steps where something enters without a control', '', 'number'],
   ['brief.openStepNames', 'names of those steps', '', 'string'],
-  ['brief.meatOrPoultry', 'meat or poultry', '', 'boolean'],
-  ['brief.fish', 'fish', '', 'boolean'],
+  ['brief.foodClass', 'class of the food', '', 'string', LAW_CLASSES],
+  ['brief.foodClassKnown', 'class of the food is known', '', 'boolean'],
+  ['brief.detectors', 'machines compared that look for pieces', '', 'number'],
+  ['brief.xrayMachines', 'x-ray machines compared', '', 'number'],
+  ['brief.customerSizes', 'sizes asked by a customer', '', 'number'],
   ['brief.saysOrganic', 'label says organic', '', 'boolean'],
 ]
 
@@ -62,6 +66,7 @@ const POINT: readonly Row[] = [
   ['food.label', 'food', '', 'string'],
   ['food.structure', 'structure', '', 'string', STRUCTURES],
   ['food.holdsPieces', 'stiff enough to hold a piece where it fell', '', 'boolean'],
+  ['food.boneIn', 'bone belongs in the food', '', 'boolean'],
   ['food.grainMm', 'grain size', 'mm', 'number'],
   ['food.packing', 'packing fraction', '', 'number'],
   ['food.unevennessMm', 'unevenness of the food', 'mm', 'number'],

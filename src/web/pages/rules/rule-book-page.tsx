@@ -45,7 +45,10 @@ export const ruleBookPage = (advisor: Advisor) => async (c: Context) => {
 /** One rule at its permanent address. */
 export const rulePage = (advisor: Advisor) => async (c: Context) => {
   const book = advisor.house.book()
-  const rule = book.rules.find(({ id }) => id === c.req.param('id'))
+  const asked = c.req.param('id') ?? ''
+  const now = book.renamed.get(asked)
+  if (now) return c.redirect(`/rules/${now}${new URL(c.req.url).search}`, 301)
+  const rule = book.rules.find(({ id }) => id === asked)
   if (!rule) throw new HTTPException(404, { message: 'The rule book has no rule of that name.' })
   const { packed, advice, pieces } = await inHand(c, advisor)
   return showPage(
