@@ -83,6 +83,7 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
     name: input.name || assume('name', 'name', `point ${index + 1}`, null, 'not named'),
     stage,
     heightMm,
+    filledMm: Math.min(input.filledMm ?? heightMm, heightMm),
     widthMm,
     lengthMm,
     massG: input.massG ?? null,

@@ -3,9 +3,13 @@ import { proximateTotalPct, solidDensityGPerCm3 } from '../food/composition.ts'
 import { materials } from '../reference/index.ts'
 import { nearestWord } from './nearest.ts'
 import { rounded } from './rounded-range.ts'
+import { holdsPieces } from './stiff-foods.ts'
 
 /** Structures with gaps between pieces: packing and grain matter only here. */
 export const HAS_GAPS: readonly Structure[] = ['granular', 'powder', 'plates']
+
+/** Structures in which a piece may sink or float. */
+export const FLOWS: readonly Structure[] = ['liquid', 'pieces-in-liquid']
 
 /** Unevenness where neither brief nor food table says: judgement, to be confirmed by a picture of the product. */
 const UNEVENNESS: Record<Structure, { mm: number; range: [number, number] }> = {
@@ -170,6 +174,18 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
     voidFree:
       input.voidFree ??
       assume('voidFree', 'void-free', false, null, 'foods hold bubbles and gaps unless declared void-free'),
+    stiff: FLOWS.includes(structure)
+      ? (input.stiff ??
+        assume(
+          'stiff',
+          'stiff',
+          holdsPieces(input.food),
+          null,
+          holdsPieces(input.food)
+            ? `${because}: a piece stays where it fell`
+            : 'not said; a piece sinks or floats',
+        ))
+      : false,
     temperatureC,
     saltPct: input.saltPct ?? null,
     ironMgPerKg: input.ironMgPerKg ?? assume('ironMgPerKg', 'added iron', 0, null, 'none unless said'),

@@ -60,7 +60,6 @@ export const CONTAINERS: Readonly<Record<Container, ContainerShape>> = {
         at: [MIDDLE, 130],
       },
       'wall edge': { d: both(box(162, 98, 178, 188)), at: [170, 140] },
-      'wall ring': { d: both(box(179, 94, 190, 188)), at: [185, 130] },
       shoulder: {
         d: both([
           [151, 52],
@@ -93,7 +92,6 @@ export const CONTAINERS: Readonly<Record<Container, ContainerShape>> = {
         at: [152, 208],
       },
       closure: { d: across(26, 43, 42), at: [150, 34] },
-      'closure rim': { d: both(box(151, 26, 163, 51)), at: [157, 38] },
     },
   },
   can: {
@@ -101,11 +99,8 @@ export const CONTAINERS: Readonly<Record<Container, ContainerShape>> = {
     zones: {
       body: { d: path(box(74, 52, 166, 194)), at: [MIDDLE, 130] },
       'wall edge': { d: both(box(168, 56, 182, 190)), at: [175, 140] },
-      'wall ring': { d: both(box(183, 50, 190, 196)), at: [187, 130] },
       seam: { d: both(box(182, 24, 196, 46), box(182, 200, 196, 222)), at: [189, 36] },
-      countersink: { d: both(box(166, 30, 181, 50), box(166, 196, 181, 216)), at: [174, 206] },
       closure: { d: across(36, 44, 45), at: [150, 40] },
-      'closure rim': { d: both(box(166, 24, 181, 52)), at: [174, 30] },
       base: { d: across(202, 210, 45), at: [150, 206] },
     },
   },
@@ -118,7 +113,7 @@ export const CONTAINERS: Readonly<Record<Container, ContainerShape>> = {
       [222, 90],
     ]),
     zones: {
-      floor: {
+      body: {
         d: around([
           [MIDDLE, 112],
           [186, 112],
@@ -127,7 +122,7 @@ export const CONTAINERS: Readonly<Record<Container, ContainerShape>> = {
         ]),
         at: [MIDDLE, 150],
       },
-      corners: {
+      corner: {
         d: both([
           [168, 188],
           [171, 178],
@@ -156,9 +151,9 @@ export const CONTAINERS: Readonly<Record<Container, ContainerShape>> = {
 export function containerOf(names: readonly string[]): Container | null {
   const kinds = Object.keys(CONTAINERS) as Container[]
   const own: Readonly<Record<Container, readonly string[]>> = {
-    jar: ['heel', 'shoulder'],
-    can: ['seam', 'countersink'],
-    tray: ['floor'],
+    jar: ['heel'],
+    can: ['seam'],
+    tray: ['rim'],
   }
   return (
     kinds.find(

@@ -49,7 +49,7 @@ function optionText(brief: Brief, option: Option): string {
     ]),
   )
   const zones = option.findings.flatMap((f) => {
-    const weak = f.zones.filter((z) => z.state !== 'findable')
+    const weak = f.zones.filter((z) => z.canLieThere && z.state !== 'findable')
     return weak.length === 0 || f.bestMm === null
       ? []
       : [

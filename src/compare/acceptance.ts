@@ -64,7 +64,7 @@ function pieceOf(finding: Finding, family: string, terms: Terms): AcceptancePiec
   if (mustFindMm !== null && expectedMm === null)
     return 'no size is expected of it here; a test on the product comes first'
   const sizeMm = mustFindMm ?? upToPiece(cautiousMm!)
-  const covered = finding.zones.filter((zone) => covers(zone, sizeMm))
+  const covered = finding.zones.filter((zone) => zone.canLieThere && covers(zone, sizeMm))
   const weakest = [...covered].sort((a, b) => b.sizes.expectedMm! - a.sizes.expectedMm!)[0]
   const lies = liesOf(finding, family)
   const runs = runsToDemonstrate(terms, terms.misses)
@@ -77,7 +77,7 @@ function pieceOf(finding: Finding, family: string, terms: Terms): AcceptancePiec
     origin: mustFindMm === null ? 'promised' : 'asked',
     place: (weakest ?? finding.zones[0])?.name ?? '',
     notCovered: finding.zones
-      .filter((zone) => !covers(zone, sizeMm))
+      .filter((zone) => zone.canLieThere && !covers(zone, sizeMm))
       .map((zone) => ({ place: zone.name, sizeMm: zone.sizes.expectedMm })),
     lies,
     runs,

@@ -100,6 +100,8 @@ export const optionSchema = z.object({
   /** What a machine has to take where none compared here does, mm: ask for it; null where the build takes the pack. */
   askFor: z.object({ widthMm: z.number(), heightMm: z.number() }).nullable(),
   because: z.string(),
+  /** Where the beam comes from; null for what has none. */
+  beam: z.enum(['down', 'side']).nullable(),
   settings: z.object({
     kV: z.number().nullable(),
     mA: z.number().nullable(),

@@ -57,6 +57,7 @@ const productFields = {
   packing: quantity('packing fraction', '', 0.05, 1).optional(),
   unevennessMm: quantity('unevenness', 'mm', 0, 20).optional(),
   voidFree: yesNo('void-free').optional(),
+  stiff: yesNo('stiff').optional(),
   temperatureC: quantity('temperature', '°C', -60, 150).optional(),
   saltPct: quantity('salt', '%', 0, 40).optional(),
   ironMgPerKg: quantity('added iron', 'mg/kg', 0, 100000).optional(),
@@ -89,6 +90,7 @@ export const pointSchema = z.strictObject({
   name: text('name of the inspection point', 80).optional(),
   stage: oneOf('stage', STAGES).optional(),
   heightMm: quantity('height', 'mm', 1, 2000).optional(),
+  filledMm: quantity('height the food fills', 'mm', 1, 2000).optional(),
   widthMm: quantity('width', 'mm', 1, 3000).optional(),
   lengthMm: quantity('length', 'mm', 1, 5000).optional(),
   massG: quantity('mass', 'g', 0.1, 100000).optional(),
@@ -215,6 +217,8 @@ export interface Product {
   readonly packing: number
   readonly unevennessMm: number
   readonly voidFree: boolean
+  /** A liquid in which a piece stays where it fell; false for food that is no liquid. */
+  readonly stiff: boolean
   readonly temperatureC: number
   readonly saltPct: number | null
   readonly ironMgPerKg: number
@@ -226,7 +230,10 @@ export interface Product {
 export interface Point {
   readonly name: string
   readonly stage: Stage
+  /** Inside of the pack. */
   readonly heightMm: number
+  /** Height the food fills: what beam and field cross. */
+  readonly filledMm: number
   readonly widthMm: number
   readonly lengthMm: number
   readonly massG: number | null

@@ -10,6 +10,8 @@ const common = {
   maxHeightMm: quantity('highest pack', 'mm', 5, 3000).optional(),
 }
 
+export const BUILDS = ['pack', 'wide', 'case', 'bulk', 'pipe'] as const
+
 /** One scintillator layer of an energy-integrating detector, in the order the beam meets them. */
 export const detectorLayerSchema = z.strictObject({
   copperBeforeMm: quantity('copper before the layer', 'mm', 0, 5).optional(),
@@ -38,6 +40,10 @@ export const xrayMachineSchema = z.strictObject({
   anodeAngleDeg: quantity('anode angle', 'degrees', 5, 45).optional(),
   blurPixels: quantity('blur', 'pixels', 0, 5).optional(),
   beam: oneOf('beam', ['down', 'side']).optional(),
+  /** Which usual size of its technology it is. */
+  build: oneOf('build', BUILDS).optional(),
+  /** Angle of a second beam to the first. */
+  tiltDeg: quantity('tilt of the second beam', 'degrees', 5, 60).optional(),
   views: quantity('number of views', '', 1, 2)
     .int({ error: 'the number of views must be 1 or 2' })
     .optional(),

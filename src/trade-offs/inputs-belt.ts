@@ -19,18 +19,19 @@ export const height: Input = {
   scale: 'log',
   families: ['xray', 'coil'],
   appliesAt: onBelt,
-  present: ({ point }) => point.heightMm,
+  present: ({ point }) => point.filledMm,
   range: ({ point }) => [
-    Math.max(leastHeightMm(point), point.heightMm / 4),
-    Math.min(HEIGHT_MM[1], point.heightMm * 2.5),
+    Math.max(leastHeightMm(point), point.filledMm / 4),
+    Math.min(HEIGHT_MM[1], point.filledMm * 2.5),
   ],
   at: ({ point, machine }, heightMm) => {
-    const share = heightMm / point.heightMm
+    const share = heightMm / point.filledMm
     return {
       machine,
       point: {
         ...point,
         heightMm,
+        filledMm: heightMm,
         massG: times(point.massG, share),
         kgPerHour: times(point.kgPerHour, share),
       },
@@ -48,21 +49,22 @@ export const depthWithSpeed: Input = {
   scale: 'log',
   families: ['xray', 'coil'],
   appliesAt: onBelt,
-  present: ({ point }) => point.heightMm,
+  present: ({ point }) => point.filledMm,
   range: ({ point }) => {
-    const flow = point.heightMm * point.speedMPerMin
+    const flow = point.filledMm * point.speedMPerMin
     return [
-      Math.max(leastHeightMm(point), point.heightMm / 4, flow / SPEED_M_PER_MIN[1]),
-      Math.min(HEIGHT_MM[1], point.heightMm * 2.5, flow / SPEED_M_PER_MIN[0]),
+      Math.max(leastHeightMm(point), point.filledMm / 4, flow / SPEED_M_PER_MIN[1]),
+      Math.min(HEIGHT_MM[1], point.filledMm * 2.5, flow / SPEED_M_PER_MIN[0]),
     ]
   },
   at: ({ point, machine }, heightMm) => {
-    const share = heightMm / point.heightMm
+    const share = heightMm / point.filledMm
     return {
       machine,
       point: {
         ...point,
         heightMm,
+        filledMm: heightMm,
         speedMPerMin: point.speedMPerMin / share,
         massG: times(point.massG, share),
         packsPerMin: times(point.packsPerMin, 1 / share),

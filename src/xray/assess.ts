@@ -13,29 +13,27 @@ import {
 } from './beam/exposure.ts'
 import { settingAt, voltagesOf } from './beam/settings.ts'
 import { channelsBehind, type PackInBeam } from './detector/channels.ts'
-import { cautiousSize, ensembleScenes } from './observer/cautious.ts'
+import { bestAt, decideIn, judgedIn, lookAt, promisedAt } from './look.ts'
 import { noiseShares } from './observer/observer.ts'
 import { chanceAnyOrientation } from './observer/orientation.ts'
-import { CONSTANTS_STATUS, IDEAL, PRACTICE } from './observer/practice.ts'
+import { CONSTANTS_STATUS, PRACTICE } from './observer/practice.ts'
 import {
   CHANCE_HALF,
-  CHANCE_NINE_IN_TEN,
   CHANCE_SURE,
   chanceOf,
-  crossingOf,
-  detectabilityNear,
   differenceInBeam,
   firstChannelMu,
   looksLikeVoid,
-  neededDetectability,
   objectIn,
   positionsOf,
   type Scene,
   setScene,
   sizeAt,
 } from './observer/scene.ts'
+import { sizeIn } from './picture.ts'
 import { materialAttenuation, packInBeam } from './places/pack-in-beam.ts'
-import { zoneOf, zonesOf } from './places/zones.ts'
+import { settlingOf } from './places/settling.ts'
+import { zonesOf } from './places/zones.ts'
 import { refusalsOf } from './refusals.ts'
 import { machineTrail } from './trail/trail.ts'
 import { doseTrail } from './trail/trail-dose.ts'
@@ -55,49 +53,12 @@ interface Step {
   readonly expectedMm: readonly (number | null)[]
 }
 
-export function sizeIn(
-  scene: Scene,
-  contaminant: Contaminant,
-  point: Point,
-  nearMm?: number | null,
-): number | null {
-  const mu = materialAttenuation(contaminant.material)
-  if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return null
-  return sizeAt(scene, objectIn(scene, contaminant, mu), CHANCE_NINE_IN_TEN, nearMm)
-}
-
 function stepAt(input: AssessInput, build: XrayBuild, pack: PackInBeam, kV: number, last?: Step): Step {
   const { machine, point, contaminants } = input
   const setting = settingAt(machine, build, kV, point.speedMPerMin)
   const practice = setScene(build, point, pack, setting, PRACTICE)
   const expectedMm = contaminants.map((c, i) => sizeIn(practice, c, point, last?.expectedMm[i]))
   return { setting, practice, expectedMm }
-}
-
-/**
- * Best possible sizes: the smallest an ideal observer reaches at any of the settings. A setting at which the
- * smallest so far is not found cannot be the best one, and is left at that.
- */
-export function bestSizes(
-  build: XrayBuild,
-  point: Point,
-  pack: PackInBeam,
-  settings: readonly XraySetting[],
-  contaminants: readonly Contaminant[],
-): (number | null)[] {
-  const scenes = settings.map((setting) => setScene(build, point, pack, setting, IDEAL))
-  return contaminants.map((contaminant) => {
-    const mu = materialAttenuation(contaminant.material)
-    return scenes.reduce<number | null>((best, scene) => {
-      if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return best
-      const object = objectIn(scene, contaminant, mu)
-      const needed = neededDetectability(scene, CHANCE_NINE_IN_TEN)
-      const dPrime = detectabilityNear(scene, object, needed)
-      if (best !== null && dPrime(best) < needed) return best
-      const size = crossingOf(scene, dPrime, needed, best)
-      return best === null || (size !== null && size < best) ? size : best
-    }, null)
-  })
 }
 
 /**
@@ -152,18 +113,8 @@ export function assessXray(input: AssessInput): XrayAssessment {
   const ratios = worstRatios(steps, contaminants)
   const chosen = steps[chosenStep(ratios)]!
   const scene = chosen.practice
-  const best = bestSizes(
-    build,
-    point,
-    pack,
-    steps.map(({ setting }) => setting),
-    contaminants,
-  )
-  const ensemble = ensembleScenes(build, point, pack, chosen.setting)
-  const zoneScenes = zonesOf(point, build, pack).map((geometry) => ({
-    geometry,
-    scene: geometry.pack && setScene(build, point, geometry.pack, chosen.setting, PRACTICE),
-  }))
+  const settings = steps.map(({ setting }) => setting)
+  const look = lookAt(build, point, pack, chosen.setting)
   const trail = new Map<string, Calculation>()
   const trailInput = {
     prefix,
@@ -180,48 +131,58 @@ export function assessXray(input: AssessInput): XrayAssessment {
 
   const findings = contaminants.map((contaminant, c): XrayFinding => {
     const mu = materialAttenuation(contaminant.material)
-    const object = objectIn(scene, contaminant, mu)
-    const looks = looksLikeVoid(scene, mu, contaminant.placement)
-    const lost = looks && !point.product.voidFree
-    const expectedMm = chosen.expectedMm[c]!
-    const halfMm = lost ? null : sizeAt(scene, object, CHANCE_HALF, expectedMm)
-    const sureMm = lost ? null : sizeAt(scene, object, CHANCE_SURE, expectedMm)
-    const { cautiousMm, widest } = cautiousSize(ensemble, contaminant, point, expectedMm)
+    const settling = settlingOf(point, contaminant)
+    const deciding = decideIn(look, contaminant, settling, chosen.expectedMm[c]!)
+    const { expectedMm, picture, place } = deciding.decides
+    const bestMm = picture && bestAt(look, deciding, deciding.decides, contaminant, point, settings)
+    const { cautiousMm, widest } = promisedAt(deciding.decides, contaminant)
+    const sizes = { bestMm, expectedMm, cautiousMm }
+    const there = picture?.scene ?? scene
+    const object = objectIn(there, contaminant, mu)
+    const looks = looksLikeVoid(there, mu, contaminant.placement)
+    const lost = picture === null || (looks && !point.product.voidFree)
+    const halfMm = lost ? null : sizeAt(there, object, CHANCE_HALF, expectedMm)
+    const sureMm = lost ? null : sizeAt(there, object, CHANCE_SURE, expectedMm)
     const asked = contaminant.mustFindMm
-    const noise: NoiseSplit = noiseShares(scene.observer, object, expectedMm ?? scene.limitMm)
+    const noise: NoiseSplit = noiseShares(there.observer, object, expectedMm ?? there.limitMm)
     const partial = {
       contaminant: c,
-      bestMm: best[c]!,
+      bestMm,
       halfMm,
       expectedMm,
       sureMm,
       cautiousMm,
       chanceAtMustFind:
-        asked === null ? null : lost ? 0 : chanceOf(scene, object, Math.min(asked, scene.limitMm)),
+        asked === null ? null : lost ? 0 : chanceOf(there, object, Math.min(asked, there.limitMm)),
       chanceAnyOrientation:
         contaminant.shape === 'flake' && !lost && (asked ?? expectedMm) !== null
-          ? chanceAnyOrientation(scene, object, contaminant, (asked ?? expectedMm)!)
+          ? chanceAnyOrientation(there, object, contaminant, (asked ?? expectedMm)!)
           : null,
-      curve: lost ? { sizesMm: [], chance: [] } : curveOf(scene, object, halfMm, sureMm),
+      curve: lost ? { sizesMm: [], chance: [] } : curveOf(there, object, halfMm, sureMm),
       looksLikeVoid: looks,
       contrast:
-        scene.channels.count === 0
+        there.channels.count === 0
           ? 0
-          : firstChannelMu(scene.channels, differenceInBeam(pack, mu, contaminant.placement)) /
-            scene.channels.foodMu[0]!,
-      limitMm: scene.limitMm,
+          : firstChannelMu(there.channels, differenceInBeam(there.pack, mu, contaminant.placement)) /
+            there.channels.foodMu[0]!,
+      limitMm: there.limitMm,
       noise,
       widest,
-      zones: zoneScenes.map(({ geometry, scene: there }) =>
-        zoneOf(
-          geometry,
-          there && !lost ? sizeIn(there, contaminant, point, expectedMm) : null,
-          expectedMm,
-          contaminant,
-        ),
-      ),
+      place: look.toldApart ? place.name : '',
+      settling,
+      zones:
+        contaminant.placement === 'outside'
+          ? []
+          : zonesOf(
+              judgedIn(look, deciding, sizes, contaminant, point, settling, chosen.setting),
+              settling,
+              contaminant,
+            ),
     }
-    return { ...partial, calculation: findingTrail(trailInput, contaminant, mu, partial, trail) }
+    return {
+      ...partial,
+      calculation: findingTrail({ ...trailInput, scene: there }, contaminant, mu, partial, trail),
+    }
   })
 
   return {

@@ -1,5 +1,6 @@
 import type { Calculation, Zone } from '../contract/index.ts'
 import type { Dose } from './beam/dose.ts'
+import type { Settling } from './places/settling.ts'
 
 /** Why a machine cannot take this pack at all, with the figure and what is allowed. */
 export interface Refusal {
@@ -53,6 +54,9 @@ export interface XrayFinding {
   readonly noise: NoiseSplit
   /** Which assumption widens the range from expected to cautious most. */
   readonly widest: string
+  /** The place whose sizes these are; empty where no places are told apart. */
+  readonly place: string
+  readonly settling: Settling
   readonly zones: readonly Zone[]
   readonly calculation: string
 }

@@ -1,12 +1,14 @@
 import type { Contaminant, Point, XrayMachine } from '../contract/index.ts'
-import { bestSizes, chosenStep, sizeIn, worstRatios } from './assess.ts'
+import { chosenStep, worstRatios } from './assess.ts'
 import type { Refusal, XraySetting } from './assessment.ts'
 import { buildOf } from './beam/exposure.ts'
 import { settingAt, voltagesOf } from './beam/settings.ts'
-import { cautiousSize, ensembleScenes } from './observer/cautious.ts'
+import { bestAt, decideIn, lookAt, promisedAt } from './look.ts'
 import { PRACTICE } from './observer/practice.ts'
 import { looksLikeVoid, setScene } from './observer/scene.ts'
+import { sizeIn } from './picture.ts'
 import { materialAttenuation, packInBeam } from './places/pack-in-beam.ts'
+import { settlingOf } from './places/settling.ts'
 import { refusalsOf } from './refusals.ts'
 
 /** Sizes of one contaminant at one machine, as the whole assessment gives them but without its trail. Sizes in mm. */
@@ -44,20 +46,18 @@ export function quickSizes(
     steps.push({ setting, expectedMm: contaminants.map((c, i) => sizeIn(scene, c, point, last?.[i])) })
   }
   const chosen = steps[chosenStep(worstRatios(steps, contaminants))]!
-  const expectedMm = chosen.expectedMm[wanted]!
+  const settling = settlingOf(point, contaminant)
+  const look = lookAt(build, point, pack, chosen.setting)
+  const deciding = decideIn(look, contaminant, settling, chosen.expectedMm[wanted]!)
+  const { picture, expectedMm } = deciding.decides
   const settings = steps.map(({ setting }) => setting)
-  const [bestMm = null] = bestSizes(build, point, pack, settings, [contaminant])
-  const scene = setScene(build, point, pack, chosen.setting, PRACTICE)
   const mu = materialAttenuation(contaminant.material)
   return {
     refusals: refusalsOf(machine, build, point),
     setting: chosen.setting,
-    bestMm,
+    bestMm: picture && bestAt(look, deciding, deciding.decides, contaminant, point, settings),
     expectedMm,
-    cautiousMm: withCautious
-      ? cautiousSize(ensembleScenes(build, point, pack, chosen.setting), contaminant, point, expectedMm)
-          .cautiousMm
-      : null,
-    looksLikeVoid: looksLikeVoid(scene, mu, contaminant.placement),
+    cautiousMm: withCautious ? promisedAt(deciding.decides, contaminant).cautiousMm : null,
+    looksLikeVoid: picture !== null && looksLikeVoid(picture.scene, mu, contaminant.placement),
   }
 }

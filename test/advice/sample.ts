@@ -61,6 +61,8 @@ const FINDING: XrayFinding = {
   limitMm: 25,
   noise: { photon: 0.2, electronics: 0.01, grain: 0.7, unevenness: 0.07, packaging: 0.02 },
   widest: 'grain pattern',
+  place: '',
+  settling: 'stays',
   zones: [],
   calculation: 'p0.sample.c0.expected',
 }

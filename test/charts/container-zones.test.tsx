@@ -55,9 +55,9 @@ describe('a container drawn with its zones', () => {
 
   it('knows a container by its zones, and draws none it does not know', () => {
     expect(containerOf(['body', 'wall edge', 'heel', 'shoulder', 'base'])).toBe('jar')
-    expect(containerOf(['body', 'wall ring', 'seam', 'countersink', 'closure rim'])).toBe('can')
-    expect(containerOf(['floor', 'corners', 'rim'])).toBe('tray')
-    expect(containerOf(['floor'])).toBe('tray')
+    expect(containerOf(['body', 'wall edge', 'seam', 'base', 'closure'])).toBe('can')
+    expect(containerOf(['body', 'corner', 'rim'])).toBe('tray')
+    expect(containerOf(['body', 'crimp'])).toBeNull()
     expect(containerOf(['body', 'heel', 'spout'])).toBeNull()
     expect(containerOf([])).toBeNull()
   })

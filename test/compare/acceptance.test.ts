@@ -51,7 +51,7 @@ describe('an acceptance clause', () => {
 
   it('is run at the weakest place the size covers, and names the places it does not', async () => {
     const jar: BriefInput = {
-      product: { food: 'tomato_sauce' },
+      product: { food: 'tomato_sauce', stiff: true },
       points: [
         {
           heightMm: 95,

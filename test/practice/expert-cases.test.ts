@@ -76,15 +76,19 @@ describe('a lasagne in an aluminium tray', () => {
 })
 
 describe('a soup can', () => {
-  const { verdict, blocks, rules } = look(BRIEFS.soupCan)
+  const { verdict, finding, blocks, rules } = look(BRIEFS.soupCan)
   it('is closed to every magnetic method', () => {
     expect(blocks('coil-single')).toEqual(['can-closes-field'])
     expect(blocks('coil-multi')).toEqual(['can-closes-field'])
     expect(blocks('static-field')).toEqual(['static-field-and-magnetic-pack'])
     for (const id of ['coil-single', 'coil-multi', 'static-field']) expect(verdict(id)).toBe('not-suitable')
   })
-  it('is looked at from the side', () => {
-    expect(verdict('xray-side')).toBe('best-fit')
+  it('is looked at from the side, with a second beam tilted to the base where metal sinks to', () => {
+    for (const metal of ['steel', 'ss316']) {
+      expect(finding('xray-side', metal).meets).toBe('cannot')
+      expect(finding('xray-side-two-views', metal).meets).toBe('yes')
+    }
+    expect(['best-fit', 'worth-a-test']).toContain(verdict('xray-side-two-views'))
     expect(rules('xray-side')).toContain('side-beam-for-tall')
     expect(blocks('xray-single')).toEqual(['blind-ring-from-above'])
   })
@@ -212,9 +216,9 @@ describe('gherkins in a capped jar', () => {
       expect.arrayContaining(['look-before-the-metal', 'before-the-brine']),
     )
   })
-  it('are looked at from the side', () => {
-    expect(['best-fit', 'worth-a-test']).toContain(verdict('xray-side'))
-    expect(finding('xray-side', 'ss316').meets).toBe('yes')
+  it('are looked at from the side, and the base where a piece sinks to by a tilted beam', () => {
+    expect(finding('xray-side', 'ss316').meets).toBe('cannot')
+    expect(finding('xray-side-two-views', 'ss316').meets).toBe('yes')
     expect(rules('xray-side')).toContain('detector-clears-no-breakage')
     expect(blocks('xray-single')).toEqual(['blind-ring-from-above'])
   })

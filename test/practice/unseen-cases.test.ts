@@ -39,12 +39,14 @@ describe('yoghurt under a foil lid', () => {
 })
 
 describe('honey in glass with a plastic cap', () => {
-  const { rules, blocks, verdict } = look(UNSEEN.honey)
+  const { rules, blocks, verdict, finding } = look(UNSEEN.honey)
   it('leaves a coil for metal, since the cap closes nothing, and the side view for glass', () => {
     expect(rules('coil-single')).toContain('plastic-closes-nothing')
     expect(verdict('coil-single')).toBe('conditional')
     expect(blocks('xray-single')).toEqual(['blind-ring-from-above'])
-    expect(rules('xray-side')).toContain('it-sinks-to-the-base')
+    expect(rules('xray-side')).not.toContain('it-sinks-to-the-base')
+    expect(finding('xray-side', 'ss316').meets).toBe('partly')
+    expect(finding('xray-side-two-views', 'ss316').meets).toBe('yes')
   })
 })
 
@@ -161,7 +163,8 @@ describe('a ground spice that carries iron', () => {
 describe('a drink in glass', () => {
   const { rules, blocks, finding } = look(UNSEEN.drink)
   it('is looked at from the side, where glass on the base is seen worst', () => {
-    expect(finding('xray-side', 'ss316').meets).toBe('yes')
+    expect(finding('xray-side', 'ss316').meets).toBe('cannot')
+    expect(finding('xray-side-two-views', 'ss316').meets).toBe('yes')
     expect(rules('xray-side')).toEqual(
       expect.arrayContaining(['it-sinks-to-the-base', 'tall-packs-are-guided-out', 'gap-for-one-reject']),
     )

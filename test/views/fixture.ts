@@ -75,6 +75,7 @@ const option = (equipment: string, label: string, more: Partial<Option>): Option
   verdict: 'worth-a-test',
   build: null,
   askFor: null,
+  beam: null,
   because: 'Quartz may be found at the size asked.',
   settings: { kV: 60, mA: 10, frequenciesKHz: [] },
   findings: [],

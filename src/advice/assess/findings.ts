@@ -1,7 +1,7 @@
 import type { CoilAssessment, CoilFinding } from '../../coil/assessment.ts'
 import type { Brief, Finding } from '../../contract/index.ts'
 import type { XrayAssessment, XrayFinding } from '../../xray/assessment.ts'
-import { meetsOf } from './meets.ts'
+import { meetsOver } from './meets.ts'
 
 const NOISE_WORDS = {
   photon: 'too few x-rays through the pack',
@@ -20,7 +20,24 @@ export function mainNoise(finding: XrayFinding): { words: string; share: number 
   return { words: NOISE_WORDS[kind], share }
 }
 
+const SETTLES = { sinks: 'It sinks', floats: 'It floats', stays: '' } as const
+
+/** Where the sizes hold, when it is not the middle; empty else. */
+function whereWords({ settling, place, zones }: XrayFinding): string {
+  if (!zones.some(({ settlesThere }) => settlesThere)) return ''
+  const there = zones.find(({ name }) => name === place)
+  return there?.state === 'blind'
+    ? `${SETTLES[settling]} to the ${place}, where the container hides it from this beam.`
+    : `${SETTLES[settling]} to the ${place}; the sizes hold there.`
+}
+
 function noteOf(finding: XrayFinding, voidFree: boolean): string {
+  const where = whereWords(finding)
+  if (where && finding.bestMm === null && !finding.looksLikeVoid) return where
+  return [where, limitsOf(finding, voidFree)].filter(Boolean).join(' ')
+}
+
+function limitsOf(finding: XrayFinding, voidFree: boolean): string {
   const limit = `${Number(finding.limitMm.toFixed(1))} mm`
   if (finding.looksLikeVoid && !voidFree) {
     return 'Attenuates no more than the food: in the picture it looks like a void, a bubble or a fold.'
@@ -74,7 +91,7 @@ function toFinding(
     cautiousMm: nullable(cautiousMm),
     chanceAtMustFind: nullable(finding.chanceAtMustFind),
     chanceAnyOrientation: nullable(finding.chanceAnyOrientation),
-    meets: meets ?? meetsOf(bestMm, expectedMm, cautiousMm, contaminant.mustFindMm),
+    meets: meets ?? meetsOver({ bestMm, expectedMm, cautiousMm }, finding.zones, contaminant.mustFindMm),
     mustFindMm: contaminant.mustFindMm,
     curve: {
       sizesMm: finding.curve.sizesMm.map((v) => Number(v.toPrecision(4))),

@@ -1,4 +1,4 @@
-import type { Finding, Meets, Verdict } from '../../contract/index.ts'
+import type { Finding, Meets, Verdict, Zone } from '../../contract/index.ts'
 
 /** How a size stands to the size to find; see the contract's table. All mm; null: not findable. */
 export function meetsOf(
@@ -11,6 +11,24 @@ export function meetsOf(
   if (mustFindMm === null) return 'open'
   if (expectedMm === null || expectedMm > mustFindMm) return 'no'
   return cautiousMm === null || cautiousMm > mustFindMm ? 'maybe' : 'yes'
+}
+
+/** Places where the piece can lie and where its size is not met for sure. */
+export function placesNotMet(zones: readonly Zone[], mustFindMm: number | null): Zone[] {
+  return zones.filter(
+    ({ canLieThere, sizes }) =>
+      canLieThere && meetsOf(sizes.bestMm, sizes.expectedMm, sizes.cautiousMm, mustFindMm) !== 'yes',
+  )
+}
+
+/**
+ * How a size stands over all places where the piece can lie. `sizes` are those of the deciding place: the middle, or
+ * where the piece settles, which decides alone. What the middle promises and another place does not is partly met.
+ */
+export function meetsOver(sizes: Zone['sizes'], zones: readonly Zone[], mustFindMm: number | null): Meets {
+  const there = meetsOf(sizes.bestMm, sizes.expectedMm, sizes.cautiousMm, mustFindMm)
+  if (there !== 'yes' || zones.some(({ settlesThere }) => settlesThere)) return there
+  return placesNotMet(zones, mustFindMm).length > 0 ? 'partly' : 'yes'
 }
 
 /** Met at the value that can be promised, be it but for named places. */

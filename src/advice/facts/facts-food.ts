@@ -2,7 +2,6 @@ import type { Product } from '../../contract/index.ts'
 import { foodConductivities } from '../../reference/electrical.ts'
 import type { FactWriter } from './fact-sheet.ts'
 import type { Materials } from './kinds/pack-kind.ts'
-import { holdsPieces } from './kinds/stiff-foods.ts'
 
 /** Salt of a listed food where the brief gives none, %; null for a food without an entry. */
 function usualSaltPct(food: string): number | null {
@@ -17,7 +16,7 @@ export function writeFood(write: FactWriter, product: Product, index: number, ma
   const material = materials.get(product.food)
   from('food.label', 'food', material?.label ?? (product.food === 'custom' ? 'this food' : product.food))
   from('food.structure', 'structure')
-  write.computed('food.holdsPieces', holdsPieces(product.food))
+  write.computed('food.holdsPieces', product.stiff)
   if (product.grainMm > 0) from('food.grainMm', 'grainMm')
   from('food.packing', 'packing')
   from('food.unevennessMm', 'unevennessMm')

@@ -32,7 +32,7 @@ function writeFinding(write: FactWriter, finding: XrayFinding, calculations: rea
   say('finding.grainPct', 100 * finding.noise.grain, 'detectability')
   say('finding.unevennessPct', 100 * finding.noise.unevenness, 'detectability')
   say('finding.packagingPct', 100 * finding.noise.packaging, 'detectability')
-  const weak = finding.zones.filter((zone) => zone.state !== 'findable')
+  const weak = finding.zones.filter((zone) => zone.canLieThere && zone.state !== 'findable')
   say('finding.blindZones', weak.filter((zone) => zone.state === 'blind').length)
   say('finding.weakZones', weak.length)
   say('finding.weakZoneNames', weak.map((zone) => `${zone.name} (${zone.state})`).join(', '))

@@ -61,7 +61,7 @@ function optionOf(brief: Brief, option: Option, sizeMm: number): FragmentOption 
     rules: option.reasons
       .filter((r) => r.contaminant === 0 && SPEAKS.includes(r.type))
       .map(({ rule, title, text }) => ({ rule, title, text })),
-    zones: finding.zones.filter((zone) => zone.state !== 'findable'),
+    zones: finding.zones.filter((zone) => zone.canLieThere && zone.state !== 'findable'),
   }
 }
 

@@ -117,6 +117,7 @@ export function optionWords(brief: Brief, ranked: Ranked): Option {
     build: null,
     askFor: null,
     because,
+    beam: machine.family === 'xray' ? (machine.beam ?? 'down') : null,
     settings: settingsOf(ranked),
     findings: [...ranked.findings],
     reasons: reasonsOf(ranked),

@@ -15,6 +15,7 @@ export interface XrayBuild {
   readonly blurPixels: number
   readonly beam: 'down' | 'side'
   readonly views: number
+  readonly tiltDeg: number
   readonly beltMm: number
   readonly beamWidthMm: number
   readonly maxLinesPerSecond: number | null
@@ -32,6 +33,7 @@ export const MACHINE_DEFAULTS = {
   blurPixels: 0.3,
   beam: 'down',
   views: 1,
+  tiltDeg: 20,
   beltMm: 0,
   beamWidthMm: 1.5,
   sensor: 'cdte',
@@ -57,6 +59,7 @@ export function buildOf(machine: XrayMachine): XrayBuild {
     blurPixels: machine.blurPixels ?? d.blurPixels,
     beam: machine.beam ?? d.beam,
     views: machine.views ?? d.views,
+    tiltDeg: machine.tiltDeg ?? d.tiltDeg,
     beltMm: machine.beltMm ?? d.beltMm,
     beamWidthMm: machine.beamWidthMm ?? d.beamWidthMm,
     maxLinesPerSecond: machine.maxLinesPerSecond ?? null,

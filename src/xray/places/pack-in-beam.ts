@@ -29,27 +29,35 @@ export function foodAttenuation(point: Point): Float64Array {
   return linearAttenuation(productFractions(point.product), point.product.densityGPerCm3)
 }
 
+/** A part as a ray meets it: so many layers, each `slant` times as long as straight through. */
+export function crossed(part: Part, layers: number, slant = 1): CrossedPart {
+  return {
+    muPerMm: materialAttenuation(part.material),
+    mm: part.mm * slant,
+    crossings: layers,
+    unevennessMm: (part.unevennessMm ?? 0) * slant,
+  }
+}
+
 function crossedParts(parts: readonly Part[], build: XrayBuild): CrossedPart[] {
-  const crossed = parts.flatMap((part) => {
+  const all = parts.flatMap((part) => {
     const n = crossings(build.beam, part.place)
-    if (n === 0 || part.mm === 0) return []
-    const muPerMm = materialAttenuation(part.material)
-    return [{ muPerMm, mm: part.mm, crossings: n, unevennessMm: part.unevennessMm ?? 0 }]
+    return n === 0 || part.mm === 0 ? [] : [crossed(part, n)]
   })
   if (build.beltMm > 0 && build.beam === 'down') {
-    crossed.push({
+    all.push({
       muPerMm: materialAttenuation(BELT_MATERIAL),
       mm: build.beltMm,
       crossings: 1,
       unevennessMm: 0,
     })
   }
-  return crossed
+  return all
 }
 
-/** Food in the beam, mm: its height for a down beam, its width for a side beam. */
+/** Food in the beam, mm: the height it fills for a down beam, its width for a side beam. */
 export function beamPathMm(point: Point, beam: 'down' | 'side'): number {
-  return beam === 'down' ? point.heightMm : point.widthMm
+  return beam === 'down' ? point.filledMm : point.widthMm
 }
 
 /** Food, packaging and belt of an inspection point as a machine's beam meets them (mid-pack). */
@@ -66,6 +74,6 @@ export function packInBeam(point: Point, build: XrayBuild): PackInBeam {
 
 /** Area of a pack as the beam sees it, mm²: length × width from above (π/4 of it for a standing cylinder), length × height from the side. */
 export function projectedAreaMm2(point: Point, beam: 'down' | 'side'): number {
-  if (beam === 'side') return point.lengthMm * point.heightMm
+  if (beam === 'side') return point.lengthMm * point.filledMm
   return point.lengthMm * point.widthMm * (point.outline === 'cylinder' ? Math.PI / 4 : 1)
 }

@@ -48,6 +48,7 @@ export function option(
     verdict: 'worth-a-test',
     build: null,
     askFor: null,
+    beam: null,
     because: '',
     settings: { kV: 60, mA: 5, frequenciesKHz: [] },
     findings,

@@ -76,7 +76,7 @@ const STATE_WORDS = { findable: 'findable', degraded: 'weak', blind: 'blind' } a
 
 /** What stands behind a size, in words: its note, the weak places of the container, the widest assumption. */
 function backgroundWords(finding: Finding): string {
-  const weak = finding.zones.filter((zone) => zone.state !== 'findable')
+  const weak = finding.zones.filter((zone) => zone.canLieThere && zone.state !== 'findable')
   const places = weak.map((zone) => `${zone.name} ${STATE_WORDS[zone.state]}`).join(', ')
   return [
     finding.note,

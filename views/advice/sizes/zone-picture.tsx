@@ -10,23 +10,21 @@ const STATE_WORDS: Readonly<Record<Zone['state'], string>> = {
 
 /** Beside the name there is room for a word or two. */
 const shortWords = ({ name, state }: { name: string; state: Zone['state'] }): string =>
-  state !== 'findable' ? STATE_WORDS[state] : MIDDLES.includes(name) ? 'the middle' : 'as good'
-
-const MIDDLES = ['body', 'floor']
+  state !== 'findable' ? STATE_WORDS[state] : name === 'body' ? 'the middle' : 'as good'
 
 interface Props {
   readonly id: string
   readonly label: string
+  readonly fromAbove: boolean
   /** Each zone with its worst state over the contaminants. */
   readonly zones: readonly { readonly name: string; readonly state: Zone['state'] }[]
 }
 
 /** The container with its zones; nothing where there is no drawing for it. The numbers stand in the table beneath. */
-export function ZonePicture({ id, label, zones }: Props) {
+export function ZonePicture({ id, label, fromAbove, zones }: Props) {
   const names = zones.map(({ name }) => name)
   const container = containerOf(names)
   if (!container) return null
-  const fromAbove = container === 'tray' || names.includes('wall ring')
   const title = `Zones of the ${container} for ${label}`
   return (
     <figure class="zone-figure">

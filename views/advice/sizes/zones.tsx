@@ -26,6 +26,7 @@ export function Zones({ option, point, names, links }: Props) {
       <ZonePicture
         id={`container-${point}-${option.equipment}`}
         label={option.label}
+        fromAbove={option.beam === 'down'}
         zones={[...zones].map(([name, same]) => ({ name, state: worstOf(same) }))}
       />
       <section class="scroll" tabindex={0} aria-labelledby={caption}>
@@ -65,13 +66,16 @@ export function Zones({ option, point, names, links }: Props) {
 
 /** The worst state of a zone over the contaminants. */
 const worstOf = (zones: readonly Zone[]): Zone['state'] =>
-  (['blind', 'degraded'] as const).find((state) => zones.some((zone) => zone.state === state)) ?? 'findable'
+  (['blind', 'degraded'] as const).find((state) =>
+    zones.some((zone) => zone.canLieThere && zone.state === state),
+  ) ?? 'findable'
 
 const zoneOf = (finding: Finding, name: string): Zone | undefined =>
   finding.zones.find((zone) => zone.name === name)
 
 function zoneWords(zone: Zone | undefined): string {
   if (!zone) return '–'
+  if (!zone.canLieThere) return 'not there'
   if (zone.state === 'blind') return 'blind'
   const size = zone.sizes.expectedMm === null ? 'no size' : sizeWords(zone.sizes.expectedMm)
   return zone.state === 'degraded' ? `${size}, worse` : size

@@ -1,6 +1,8 @@
 import type { Part, Point } from '../../../contract/index.ts'
+import { containerKind } from '../../places/container.ts'
 import { materialAttenuation } from '../../places/pack-in-beam.ts'
-import { containerKind, THICKENING, wallChordMm } from '../../places/zones.ts'
+import { THICKENING } from '../../places/thickening.ts'
+import { wallChordMm } from '../../places/wall-chord.ts'
 import { columnMm, type Raster, rowMm } from '../food/raster.ts'
 import { edgeDistanceMm, HEEL_MM, type View } from './view.ts'
 
@@ -78,8 +80,8 @@ function standing(point: Point, view: View, raster: Raster, wall: Part | undefin
     return v < -head + 3 || v > view.vMm - 3 ? thick * THICKENING : thick
   }
   const chord = (outer: number, mm: number, u: number) => {
-    const x = Math.abs(u - view.uMm / 2) / outer
-    return x < 1 && mm > 0 ? wallChordMm(outer, mm, x).wallMm : 0
+    const offsetMm = Math.abs(u - view.uMm / 2)
+    return offsetMm < outer && mm > 0 ? wallChordMm(outer, mm, offsetMm) : 0
   }
   const trims: MaterialMap[] = []
   if (base) {

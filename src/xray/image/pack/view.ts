@@ -51,8 +51,8 @@ function rim(point: Point, shortest: number, depthMm: number): { edgeMm: number;
 /** The view of a point's pack (or length of flow) under a beam. */
 export function viewOf(point: Point, beam: 'down' | 'side'): View {
   const uMm = point.lengthMm
-  const vMm = beam === 'down' ? point.widthMm : point.heightMm
-  const depthMm = beam === 'down' ? point.heightMm : point.widthMm
+  const vMm = beam === 'down' ? point.widthMm : point.filledMm
+  const depthMm = beam === 'down' ? point.filledMm : point.widthMm
   const round = point.outline === 'cylinder'
   const granular = point.product.grainMm > 0
   const outline = round
