@@ -74,6 +74,11 @@ function whyNotOf(brief: Brief, { outcomes, findings, verdict }: Ranked, because
   return blocking.length > 0 ? blocking : [{ kind: 'order', text: because }]
 }
 
+function beamOf({ detector: { linedUp } }: Ranked): Option['beam'] {
+  const { machine } = linedUp
+  return machine.family === 'xray' ? (machine.beam ?? 'down') : null
+}
+
 function settingsOf({ detector: { assessed } }: Ranked): Option['settings'] {
   if (assessed.family === 'xray') {
     const { kV, mA } = assessed.assessment.setting
@@ -117,7 +122,7 @@ export function optionWords(brief: Brief, ranked: Ranked): Option {
     build: null,
     askFor: null,
     because,
-    beam: machine.family === 'xray' ? (machine.beam ?? 'down') : null,
+    beam: beamOf(ranked),
     settings: settingsOf(ranked),
     findings: [...ranked.findings],
     reasons: reasonsOf(ranked),
