@@ -6,7 +6,7 @@ import { ProductFields } from './product-group.tsx'
 import { AddRow, ListError, RowEnd } from './row-buttons.tsx'
 import type { Sheet } from './sheet.ts'
 
-const SIZE = ['heightMm', 'widthMm', 'lengthMm', 'massG']
+const SIZE = ['heightMm', 'widthMm', 'lengthMm', 'massG', 'filledMm']
 const PACE = ['speedMPerMin', 'packsPerMin', 'kgPerHour', 'falseRejectsPerPack']
 const LESS_ASKED = [
   'lanes',

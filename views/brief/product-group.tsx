@@ -22,6 +22,7 @@ export function ProductFields({ sheet, prefix, empty }: { sheet: Sheet; prefix: 
         <Measure sheet={sheet} path={at('temperatureC')} />
         <Measure sheet={sheet} path={at('saltPct')} />
         <Choose sheet={sheet} path={at('voidFree')} empty="Not said" />
+        <Choose sheet={sheet} path={at('stiff')} empty="As usual for the food" />
         <Choose sheet={sheet} path={at('boneIn')} empty="Not said" />
         {prefix === 'product' ? (
           <Choose sheet={sheet} path="product.foodClass" empty="As the list says" />

@@ -18,6 +18,7 @@ const PRODUCT: Readonly<Record<string, Label>> = {
   grainMm: { label: 'Grain size', hint: 'Of a kernel or piece; of plates, their thickness.' },
   packing: { label: 'Packing', hint: 'Share of the filled space that is food, not air.' },
   unevennessMm: { label: 'Unevenness', hint: 'How much the thickness wavers (rms) over 2 to 20 mm.' },
+  stiff: { label: 'Stiff', hint: 'Yes where a piece stays where it fell, as in honey or set yoghurt.' },
   voidFree: { label: 'Free of bubbles and voids', hint: 'Yes only where no air pocket ever occurs.' },
   temperatureC: { label: 'Temperature', hint: 'The highest it passes the machine at.' },
   saltPct: { label: 'Salt' },
@@ -33,7 +34,8 @@ const PRODUCT: Readonly<Record<string, Label>> = {
 const POINT: Readonly<Record<string, Label>> = {
   name: { label: 'Name of the point', hint: 'As people on the line call it.' },
   stage: { label: 'How the food passes' },
-  heightMm: { label: 'Height of the food', hint: 'Of the food, without its packaging.' },
+  heightMm: { label: 'Height of the food', hint: 'Inside of the pack, without its packaging.' },
+  filledMm: { label: 'Filled height', hint: 'Where the food fills less; else its mass tells.' },
   widthMm: { label: 'Width of the food', hint: 'Across the direction of travel.' },
   lengthMm: {
     label: 'Length of the food',
