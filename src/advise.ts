@@ -3,11 +3,14 @@ import { loadRulebook, type Rulebook } from './advice/book/rulebook.ts'
 import { versionsUnder } from './advice/book/versions.ts'
 import type { AdviseGiven } from './advice/change/advise-given.ts'
 import { whatWouldChange } from './advice/change/change.ts'
+import { askerOf } from './advice/decide/ask-records.ts'
 import { judgeAll } from './advice/decide/judge.ts'
 import { missingInputs } from './advice/missing/missing.ts'
 import { order } from './advice/order/ordered.ts'
+import { recorded } from './advice/say/recorded.ts'
 import { say } from './advice/say/say.ts'
 import { parseBrief } from './brief/index.ts'
+import { NO_RECORDS, recordsOf } from './checks/records-of.ts'
 import type { Advice, Brief } from './contract/index.ts'
 
 export interface AdviseOptions {
@@ -15,6 +18,8 @@ export interface AdviseOptions {
   readonly withoutChanges?: boolean
   /** Leaves out the scoring of what is not given. */
   readonly withoutMissing?: boolean
+  /** Leaves out the hazard register and the check plan. */
+  readonly withoutRecords?: boolean
   /** The rule book to decide by; the house's own unless given. */
   readonly book?: Rulebook
 }
@@ -33,10 +38,11 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
   const judged = await judgeAll(book, assessed)
   const ordered = order(judged)
   const said = say(ordered, versionsUnder(book))
+  const asker = askerOf(book, judged.facts)
   const changes = options.withoutChanges ? NO_CHANGES : await changesOf(brief, said, book)
   const missing = options.withoutMissing ? [] : await missingOf(brief, said, book)
-  // The last stages: what `register/` and `checks/` make of all this.
-  return { ...said, ...changes, missing, register: {}, checks: {} }
+  const records = options.withoutRecords ? NO_RECORDS : await recordsOf(brief, said, asker)
+  return { ...said, ...changes, missing, ...recorded(brief, said, records, asker) }
 }
 
 type Said = ReturnType<typeof say>
@@ -57,5 +63,6 @@ const againUnder =
   (book: Rulebook): AdviseGiven =>
   async (given) => {
     const parsed = parseBrief(given)
-    return parsed.ok ? advise(parsed.brief, { book, withoutChanges: true, withoutMissing: true }) : null
+    const quick = { book, withoutChanges: true, withoutMissing: true, withoutRecords: true }
+    return parsed.ok ? advise(parsed.brief, quick) : null
   }

@@ -1,5 +1,6 @@
 import type { CoilAssessment } from '../coil/assessment.ts'
 import type {
+  Ask,
   Brief,
   Calculation,
   ConditionTrace,
@@ -9,6 +10,7 @@ import type {
   Machine,
   Reason,
   RuleTrace,
+  Slot,
   Truth,
   Verdict,
   XrayMachine,
@@ -63,6 +65,10 @@ export interface RuleOutcome {
   readonly truth: Truth
   /** Filled with this run's values when the rule fired, else empty. */
   readonly text: string
+  /** Of a rule of the register or the check plan: where it stands, what it is about, what belongs to it. */
+  readonly slot: Slot | null
+  readonly about: string
+  readonly items: readonly { readonly about: string; readonly text: string }[]
   readonly because: string
   readonly exception: string
   readonly evidence: Reason['evidence']
@@ -199,4 +205,13 @@ export interface Ordered extends Judged {
   readonly combination: Combined
   /** Contaminants that no ranked machine at any point finds at any size. */
   readonly hopeless: readonly number[]
+}
+
+/** A way to ask the book about the register and the check plan, and what came of it, for the trace. */
+export interface Asker {
+  readonly book: Rulebook
+  readonly ask: Ask
+  readonly outcomes: PlacedOutcome[]
+  /** By place and id, each once. */
+  readonly facts: ReadonlyMap<string, Fact>
 }

@@ -5,7 +5,42 @@ export const MEETS = ['yes', 'partly', 'maybe', 'no', 'cannot', 'open'] as const
 /** Of a node: unknown hangs on a value nobody gave; not-applicable on one that does not exist there. */
 export const TRUTHS = ['true', 'false', 'unknown', 'not-applicable'] as const
 export const OUTCOMES = ['fired', 'not-fired', 'unknown', 'not-applicable'] as const
-export const EFFECTS = ['excludes', 'weakens', 'favours', 'requires', 'places', 'tests', 'warns'] as const
+export const EFFECTS = [
+  'excludes',
+  'weakens',
+  'favours',
+  'requires',
+  'places',
+  'tests',
+  'warns',
+  'records',
+] as const
+/** Places in the register and the check plan that rules of the effect "records" fill. */
+export const SLOTS = [
+  'question',
+  'answer',
+  'limit',
+  'monitoring',
+  'verification',
+  'note',
+  'acceptable',
+  'unseen',
+  'revalidate',
+  'auditor',
+  'carrier',
+  'pieces',
+  'position',
+  'when',
+  'if-fails',
+  'rejects',
+  'reject-type',
+  'reject-timing',
+  'proof',
+  'keeping',
+  'drill',
+  'record-line',
+  'site',
+] as const
 /** What a rule, a threshold or a source rests on; a law is opened only where its words were seen in a copy. */
 export const EVIDENCE = [
   'law-opened',
@@ -25,3 +60,8 @@ export const ORIGINS = ['entered', 'assumed', 'computed'] as const
 export type Verdict = (typeof VERDICTS)[number]
 export type Meets = (typeof MEETS)[number]
 export type Truth = (typeof TRUTHS)[number]
+/** Parts of the register and the check plan that rules are asked of. */
+export const RECORD_GROUNDS = ['record', 'hazard', 'control', 'classed', 'check'] as const
+
+export type RecordGround = (typeof RECORD_GROUNDS)[number]
+export type Slot = (typeof SLOTS)[number]

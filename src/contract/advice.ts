@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { EFFECTS, EVIDENCE, MEETS, ORIGINS, OUTCOMES, TRUTHS, VERDICTS } from './advice-words.ts'
 import { briefSchema } from './brief.ts'
+import { checksSchema } from './checks.ts'
 import {
   closeCallSchema,
   contrastSchema,
@@ -8,6 +9,7 @@ import {
   stillEntersSchema,
   versionsSchema,
 } from './reasoning.ts'
+import { registerSchema } from './register.ts'
 
 export * from './advice-words.ts'
 
@@ -286,8 +288,8 @@ export const adviceSchema = z
         questions: z.array(z.string()),
       }),
     ),
-    register: z.record(z.string(), z.unknown()),
-    checks: z.record(z.string(), z.unknown()),
+    register: registerSchema,
+    checks: checksSchema,
     trace: z.object({
       versions: versionsSchema,
       facts: z.array(factSchema),

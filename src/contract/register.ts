@@ -16,6 +16,10 @@ export const questionSchema = z.object({
   because: z.string(),
   /** Filled in from the brief and the advice, said by a person, or not known. */
   from: z.enum(['computed', 'entered', 'assumed', 'unknown']),
+  /** The rule that asks it. */
+  questionRule: z.string(),
+  /** The rule that filled it in; empty where a person answered. */
+  rule: z.string(),
 })
 
 export const controlSchema = z.object({
@@ -39,6 +43,7 @@ export const controlSchema = z.object({
   criticalLimit: z.array(sentence),
   monitoring: z.array(sentence),
   verification: z.array(sentence),
+  notes: z.array(sentence),
   calculation: z.string(),
 })
 
@@ -52,6 +57,7 @@ export const missesSchema = z.object({
   /** What passes where the controls miss the same pieces. */
   afterDependent: z.number().nullable(),
   piecesAYear: z.number().nullable(),
+  calculation: z.string(),
 })
 
 export const hazardSchema = z.object({
@@ -83,36 +89,57 @@ export const hazardSchema = z.object({
     perMillion: z.number().nullable(),
     low: z.number().nullable(),
     high: z.number().nullable(),
-    words: z.string(),
+    from: z.enum(['finds', 'brief', 'none']),
+    /** Nothing was found: the figures are upper 95 % bounds. */
+    isBound: z.boolean(),
     calculation: z.string(),
   }),
   controls: z.array(controlSchema),
   missesPerMillion: z.array(missesSchema),
-  acceptableLevel: z.object({ text: z.string(), basis: z.string() }),
+  /** Pieces that customers reported. */
+  complaints: z.number(),
+  acceptableLevel: z.object({ text: z.string(), basis: z.string(), rule: z.string() }),
+  /** That of the last control which sees it. */
   class: z.string(),
-  questions: z.array(questionSchema),
-  criticalLimit: z.string(),
+  /** Its number among the controls; null where none sees it. */
+  decisive: z.number().int().nullable(),
   /** What no control here sees, with the programme that has to hold it; empty where everything is seen. */
-  unseen: z.string(),
+  unseen: z.array(sentence),
   says: z.array(sentence),
 })
 
 export const registerSchema = z.object({
   hazards: z.array(hazardSchema),
-  /** Packs a year and how they were counted; null where there are no packs. */
-  packsAYear: z.number().nullable(),
-  basis: z.array(z.object({ id: z.string(), label: z.string(), value: z.string(), from: z.string() })),
+  lines: z.array(
+    z.object({
+      name: z.string(),
+      /** Machines taken to stand there; finds: contaminants of which they find any size. */
+      controls: z.array(
+        z.object({
+          point: z.string(),
+          equipment: z.string(),
+          label: z.string(),
+          finds: z.array(z.number().int()),
+        }),
+      ),
+      unit: z.enum(['packs', 'kg']),
+      perYear: z.number().nullable(),
+    }),
+  ),
+  /** Who, when, which issue: as people said; empty where nobody did. */
+  plant: z.array(z.object({ id: z.string(), label: z.string(), value: z.string() })),
   revalidate: z.array(sentence),
   law: z.array(sentence),
-  auditor: z.array(
-    z.object({ question: z.string(), answer: z.string(), link: z.string(), rule: z.string() }),
-  ),
-  /** Assumptions a person still has to confirm or change. */
+  auditor: z.array(z.object({ question: z.string(), answer: z.string(), rule: z.string() })),
+  notes: z.array(sentence),
+  /** Assumptions a person still has to confirm or change, by the name that answers use. */
   confirm: z.array(z.object({ id: z.string(), text: z.string(), value: z.string() })),
   /** Answers of the brief that overruled, with what was filled in. */
   overruled: z.array(
     z.object({ question: z.string(), filled: z.string(), answer: z.string(), because: z.string() }),
   ),
+  /** Answers that could not be read, with what is allowed. */
+  unread: z.array(z.object({ question: z.string(), message: z.string() })),
 })
 
 export type Sentence = z.infer<typeof sentence>

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { gaussLegendre } from '../../src/numerics/gauss-legendre.ts'
 import { normalChance, normalUpperTail } from '../../src/numerics/normal.ts'
 import { factorOfTwo } from '../../src/register/rate/factor-of-two.ts'
+import { hazardRates } from '../../src/register/rate/hazard-rates.ts'
 import { rangesOf, streamsFrom, upperWithoutFinds } from '../../src/register/rate/incidence.ts'
 import { foundAfter, meanChance, missed } from '../../src/register/rate/misses.ts'
 import { chanceAt, meanOverPlaces } from '../../src/register/sizes/control-chance.ts'
@@ -113,12 +114,18 @@ describe('stone, one control (figures of scipy quadrature on the invented line)'
       [0.535, 3.018, 1.404, 0.001265, 0.000817],
       [0.3219, 5.016, 3.402, 0.2839, 0.001721],
     ]
-    const moved = factorOfTwo(stones, xrayStone, 31 / MILLION_BAGS, [0, 5, 7])
+    const moved = factorOfTwo({
+      sizes: stones,
+      controls: [xrayStone],
+      streams: [{ before: 0, steps: [], share: null }],
+      logs: [{ control: 0, millionPacks: MILLION_BAGS, found: 31, events: 31 }],
+    })
     expect(moved).toHaveLength(rows.length)
     for (const [i, [mean = 0, arrive = 0, ...missedRow]] of rows.entries()) {
-      digits(moved[i]!.meanChance, mean)
-      digits(moved[i]!.arrive, arrive)
-      for (const [k, value] of missedRow.entries()) digits(moved[i]!.missed[k]!.perMillion, value, 3)
+      const { meanChances, total, rows: counted } = moved[i]!.rates
+      digits(meanChances[0]!, mean)
+      digits(total!, arrive)
+      for (const [k, value] of missedRow.entries()) digits(counted[k]!.after!, value, 3)
     }
   })
 
@@ -176,6 +183,41 @@ describe('stainless steel, a coil and an x-ray in series, two streams', () => {
     const only = (k: number) => ({ ...steel, shapes: [steel.shapes[k]!] })
     digits(missed(only(1), [xraySteel], 7).independent, 0.001706)
     digits(missed(only(0), [xraySteel], 7).independent, 0.000147, 3)
+  })
+
+  it('the register’s own route gives the same, from a log at each control', () => {
+    const rates = hazardRates({
+      sizes: steel,
+      controls: [coilSteel, xraySteel],
+      streams: [
+        { before: 0, steps: ['screen'], share: null },
+        { before: 1, steps: ['weigher'], share: null },
+      ],
+      logs: [
+        { control: 0, millionPacks: MILLION_BAGS, found: 9, events: 9 },
+        { control: 1, millionPacks: MILLION_BAGS, found: 6, events: 6 },
+      ],
+    })
+    digits(rates.arriving[0]!, 0.8933)
+    digits(rates.arriving[1]!, 0.1843)
+    digits(rates.rows[2]!.before!, 0.226, 3)
+    digits(rates.rows[2]!.after!, 0.001801)
+    digits(rates.rows[2]!.afterDependent!, 0.001996)
+    expect(Math.abs(rates.rows[2]!.range!.low / 0.0012 - 1)).toBeLessThan(0.01)
+    expect(Math.abs(rates.rows[2]!.range!.high / 0.00277 - 1)).toBeLessThan(0.01)
+  })
+
+  it('one broken screen is one event: more pieces widen nothing and raise the estimate', () => {
+    const rates = (events: number) =>
+      hazardRates({
+        sizes: steel,
+        controls: [xraySteel],
+        streams: [{ before: 0, steps: [], share: null }],
+        logs: [{ control: 0, millionPacks: MILLION_BAGS, found: 20, events }],
+      })
+    expect(rates(2).total).toBeCloseTo(rates(20).total!, 9)
+    const spread = (events: number) => rates(events).totalRange!.high / rates(events).totalRange!.low
+    expect(spread(2)).toBeGreaterThan(3 * spread(20))
   })
 
   it('never gives a negative stream', () => {

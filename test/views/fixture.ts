@@ -1,3 +1,4 @@
+import { NO_RECORDS } from '../../src/checks/records-of.ts'
 import type { Advice, BriefInput, Finding, Option } from '../../src/contract/index.ts'
 
 /** An advice written by hand to show every state a page can meet; its sizes are not computed. */
@@ -266,8 +267,8 @@ export const advice: Advice = {
       questions: ['How many runs in fresh packs, and how many found?'],
     },
   ],
-  register: {},
-  checks: {},
+  register: NO_RECORDS.register,
+  checks: NO_RECORDS.checks,
   trace: {
     versions: { gritwise: '0.1.0', rules: 'r1', reference: 'd1' },
     facts: [

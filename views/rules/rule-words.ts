@@ -15,6 +15,7 @@ export const EFFECT_WORDS: Readonly<Record<RuleCard['type'], string>> = {
   places: 'says where',
   tests: 'asks for a test',
   warns: 'warns',
+  records: 'is written into the register or the check plan',
 }
 
 /** What a rule is asked of, in words. */
@@ -28,6 +29,11 @@ export const GROUND_WORDS: Readonly<Record<string, string>> = {
   magnet: 'magnets',
   sieve: 'sieves',
   density: 'density separators',
+  record: 'the hazard register and check plan as a whole',
+  hazard: 'a hazard of a line',
+  control: 'a control of a hazard, before it is classed',
+  classed: 'a control of a hazard with its class',
+  check: 'a machine that is checked',
 }
 
 export const groundWords = (ground: string): string => GROUND_WORDS[ground] ?? ground

@@ -1,3 +1,9 @@
+import { LIKELIHOOD_WORDS, SEVERITY_WORDS } from '../../src/register/class/look-up.ts'
+
+/** "1: a nuisance, no harm" by number. */
+const numbered = (words: readonly string[]) =>
+  Object.fromEntries(words.map((word, at) => [at + 1, `${at + 1}: ${word}`]))
+
 /** Words for the choices of the brief; each line ours. */
 export const CHOICE_WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   market: {
@@ -60,20 +66,8 @@ export const CHOICE_WORDS: Readonly<Record<string, Readonly<Record<string, strin
     customer: 'The customer asks',
     'best-achievable': 'As small as can be',
   },
-  severity: {
-    1: '1: a nuisance, no harm',
-    2: '2: a scratch, a chipped filling',
-    3: '3: first aid or a dentist',
-    4: '4: a deep cut, surgery',
-    5: '5: may kill or disable',
-  },
-  likelihood: {
-    1: '1: never seen here',
-    2: '2: once in some years',
-    3: '3: about once a year',
-    4: '4: about once a month',
-    5: '5: weekly or oftener',
-  },
+  severity: numbered(SEVERITY_WORDS),
+  likelihood: numbered(LIKELIHOOD_WORDS),
   type: {
     pusher: 'Pusher or swing arm',
     'air-jet': 'Air jet',

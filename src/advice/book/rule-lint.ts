@@ -55,8 +55,12 @@ function lintFacts(book: Rulebook, rule: BookRule, scope: RuleScope, say: Say): 
     const wrong = left && leafProblem(leaf, left, right)
     if (wrong) say(`${leaf.fact} ${leaf.operator}: ${wrong}`)
   }
-  for (const name of namesIn(rule.event.params.text)) if (!operand(name)) unknown('the text', name)
+  for (const name of namesOf(rule)) if (!operand(name)) unknown('the text', name)
 }
+
+/** Names in all that a rule says. */
+const namesOf = ({ event: { params } }: BookRule): readonly string[] =>
+  [params.text, ...(params.items ?? []).flatMap(({ about = '', text }) => [about, text])].flatMap(namesIn)
 
 /** What is wrong with one comparison; only the first thing is said. */
 function leafProblem(
@@ -96,7 +100,8 @@ function twins(book: Rulebook): string[] {
   const problems: string[] = []
   for (const rule of book.rules) {
     for (const scope of scopesOf(rule)) {
-      const key = `${scope} ${canonical(rule.conditions)}`
+      const { slot = '' } = rule.event.params
+      const key = `${scope} ${slot} ${canonical(rule.conditions)}`
       const alike = seen.get(key) ?? []
       const first = alike.find(({ sources }) => sources.some((id) => rule.sources.includes(id)))
       if (first)
@@ -114,7 +119,7 @@ function idle(book: Rulebook): string[] {
   const used = new Set(
     book.rules.flatMap((rule) => [
       ...leavesOf(rule.conditions).map((leaf) => factOperand(leaf.value) ?? ''),
-      ...namesIn(rule.event.params.text),
+      ...namesOf(rule),
     ]),
   )
   return [...book.thresholds.values()]

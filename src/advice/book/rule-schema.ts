@@ -1,9 +1,9 @@
 import { z } from 'zod'
-import { EFFECTS, EVIDENCE } from '../../contract/index.ts'
+import { EFFECTS, EVIDENCE, SLOTS } from '../../contract/index.ts'
 import { quoted } from '../../contract/quoted.ts'
 import { UNITS } from '../facts/list/fact-definition.ts'
 import { type Condition, conditionProblems } from './condition.ts'
-import { EACH, GROUNDS } from './rule-scope.ts'
+import { EACH, GROUNDS, isRecordGround, RECORD_GROUNDS } from './rule-scope.ts'
 
 /**
  * Shapes of the rule book's files. A rule file is { subject, rules: […] }.
@@ -47,22 +47,49 @@ export const exampleSchema = z.strictObject({
   fires: z.boolean({ error: 'fires must be true or false' }),
 })
 
-export const ruleSchema = z.strictObject({
-  id: identifier('id'),
-  title: sentence('title'),
-  appliesTo: z.array(word('appliesTo', GROUNDS)).min(1, { error: 'appliesTo names at least one ground' }),
-  each: word('each', EACH).default('once'),
-  conditions: conditionSchema,
-  event: z.strictObject({
-    type: word('event type', EFFECTS),
-    params: z.strictObject({ text: sentence('text') }),
-  }),
-  because: sentence('because'),
-  exception: sentence('exception'),
-  sources: z.array(identifier('source')).min(1, { error: 'a rule names at least one source' }),
-  evidence: word('evidence', EVIDENCE),
-  examples: z.array(exampleSchema).min(2, { error: 'a rule needs one firing and one non-firing example' }),
-})
+export const ruleSchema = z
+  .strictObject({
+    id: identifier('id'),
+    title: sentence('title'),
+    appliesTo: z.array(word('appliesTo', GROUNDS)).min(1, { error: 'appliesTo names at least one ground' }),
+    each: word('each', EACH).default('once'),
+    conditions: conditionSchema,
+    event: z.strictObject({
+      type: word('event type', EFFECTS),
+      params: z.strictObject({
+        text: sentence('text'),
+        /** Where it stands in the register or the check plan; rules of the effect "records" only. */
+        slot: word('slot', SLOTS).optional(),
+        /** What it is about within its place: "q1:yes", a question; of an item, its short name. */
+        about: z.string().min(1).optional(),
+        /** Steps, questions or proofs that belong together, in their order. */
+        items: z
+          .array(z.strictObject({ about: z.string().min(1).optional(), text: sentence('text') }))
+          .min(1)
+          .optional(),
+      }),
+    }),
+    because: sentence('because'),
+    exception: sentence('exception'),
+    sources: z.array(identifier('source')).min(1, { error: 'a rule names at least one source' }),
+    evidence: word('evidence', EVIDENCE),
+    examples: z.array(exampleSchema).min(2, { error: 'a rule needs one firing and one non-firing example' }),
+  })
+  .superRefine(({ appliesTo, event }, context) => {
+    const records = event.type === 'records'
+    if (records !== (event.params.slot !== undefined))
+      context.addIssue({
+        code: 'custom',
+        path: ['event'],
+        message: 'a rule of the type "records" has a slot, and no other rule has one',
+      })
+    if (appliesTo.some((ground) => isRecordGround(ground) !== records))
+      context.addIssue({
+        code: 'custom',
+        path: ['appliesTo'],
+        message: `rules of the type "records" stand on ${RECORD_GROUNDS.join(', ')}, and no others do`,
+      })
+  })
 
 export const thresholdSchema = z.strictObject({
   id: z.string().regex(/^[a-z][A-Za-z0-9]*$/, { error: 'a threshold id is one word in camelCase' }),

@@ -1,4 +1,4 @@
-import type { Family } from '../../contract/index.ts'
+import { type Family, RECORD_GROUNDS, type RecordGround } from '../../contract/index.ts'
 
 /** Families of equipment a rule may be about. */
 export const FAMILIES = [
@@ -11,8 +11,14 @@ export const FAMILIES = [
   'density',
 ] as const satisfies readonly Family[]
 
-/** What a rule stands on: the whole brief, one inspection point, or one family of equipment at a point. */
-export const GROUNDS = ['brief', 'point', ...FAMILIES] as const
+/**
+ * What the register and the check plan ask: the record as a whole, a hazard of a line, a control of a hazard before
+ * and after it is classed, a machine to be checked. Such rules are asked once for each, whatever their `each`.
+ */
+export { RECORD_GROUNDS, type RecordGround }
+
+/** What a rule stands on: the brief, an inspection point, a family of equipment at a point, or a part of the record. */
+export const GROUNDS = ['brief', 'point', ...FAMILIES, ...RECORD_GROUNDS] as const
 export type Ground = (typeof GROUNDS)[number]
 
 /** How often a rule is asked on its ground: once, or once for every contaminant of the brief. */
@@ -32,7 +38,10 @@ export function splitScope(scope: RuleScope): { ground: Ground; each: Each } {
 
 /** The family a ground names, or null for the brief and the point. */
 export const familyOf = (ground: Ground): Family | null =>
-  ground === 'brief' || ground === 'point' ? null : ground
+  (FAMILIES as readonly string[]).includes(ground) ? (ground as Family) : null
+
+export const isRecordGround = (ground: Ground): ground is RecordGround =>
+  (RECORD_GROUNDS as readonly string[]).includes(ground)
 
 /** Scopes a rule is asked in. */
 export const scopesOf = (rule: {

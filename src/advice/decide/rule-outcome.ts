@@ -32,6 +32,15 @@ export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fac
       outcome,
       truth: conditions.truth,
       text: outcome === 'fired' ? fillText(rule.event.params.text, lookUp) : '',
+      slot: rule.event.params.slot ?? null,
+      about: rule.event.params.about ?? '',
+      items:
+        outcome === 'fired'
+          ? (rule.event.params.items ?? []).map(({ about = '', text }) => ({
+              about: about === '' ? '' : fillText(about, lookUp),
+              text: fillText(text, lookUp),
+            }))
+          : [],
       because: rule.because,
       exception: rule.exception,
       evidence: rule.evidence,

@@ -13,6 +13,7 @@ const OPEN_RULE: Readonly<Record<RuleTrace['type'], number>> = {
   favours: 0.02,
   places: 0.02,
   warns: 0.02,
+  records: 0,
 }
 /** A contaminant without a size to find leaves its answer open altogether. */
 const OPEN_SIZE = 1

@@ -1,21 +1,21 @@
 /** Severity of harm, 1 to 5, in one line each; the words are this program's, the scale is to be confirmed. */
 export const SEVERITY_WORDS = [
-  'unpleasant',
-  'discomfort',
-  'slight injury',
-  'injury that needs treatment',
-  'grave injury, or a consumer less able to bear it',
+  'a nuisance, no harm',
+  'a scratch, a chipped filling',
+  'first aid or a dentist',
+  'a deep cut, surgery',
+  'may kill or disable',
 ] as const
 
 /** Pieces of concern a year below which a likelihood of 1, 2, 3, 4 holds; 5 above the last. */
 export const PIECES_A_YEAR = [0.1, 1, 12, 52] as const
 
 export const LIKELIHOOD_WORDS = [
-  'under one in ten years',
-  'under one a year',
-  'under one a month',
-  'under one a week',
-  'one a week or more',
+  'never seen here',
+  'once in some years',
+  'about once a year',
+  'about once a month',
+  'weekly or oftener',
 ] as const
 
 export const SIGNIFICANCE = ['low', 'attend', 'significant'] as const

@@ -35,8 +35,20 @@ describe('a rule that fires is heard, and without it the advice says something e
   })
 })
 
-/** Rules a reader meets in an advice: reasons of machines and of what removes, why not, cautions. */
-function heard({ points, cautions }: Advice): string[] {
+/** Rules a reader meets: reasons of machines and of what removes, cautions, and what the records say. */
+function heard({ points, cautions, register, checks }: Advice): string[] {
   const rows = points.flatMap(({ options, removals }) => [...options, ...removals])
-  return [...rows.flatMap(({ reasons }) => reasons.map(({ rule }) => rule)), ...cautions.map(({ id }) => id)]
+  return [
+    ...rows.flatMap(({ reasons }) => reasons.map(({ rule }) => rule)),
+    ...cautions.map(({ id }) => id),
+    ...rulesNamed({ register, checks }),
+  ]
+}
+
+/** Every `rule` named anywhere in a part of the advice. */
+function rulesNamed(part: unknown): string[] {
+  if (typeof part !== 'object' || part === null) return []
+  return Object.entries(part).flatMap(([key, value]) =>
+    /^(?:rule|questionRule)$/.test(key) && typeof value === 'string' ? [value] : rulesNamed(value),
+  )
 }

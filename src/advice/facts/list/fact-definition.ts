@@ -2,9 +2,21 @@ import type { Family } from '../../../contract/index.ts'
 
 /**
  * Where a fact holds. "brief": once. "point": per inspection point. "contaminant": per contaminant, without
- * a machine. "option": per machine at a point. "finding": per machine, point and contaminant.
+ * a machine. "option": per machine at a point. "finding": per machine, point and contaminant. The others belong to
+ * the register and the check plan: the record as a whole, a hazard, a control before and after it is classed, a
+ * machine to be checked.
  */
-export type FactScope = 'brief' | 'point' | 'contaminant' | 'option' | 'finding'
+export type FactScope =
+  | 'brief'
+  | 'point'
+  | 'contaminant'
+  | 'option'
+  | 'finding'
+  | 'record'
+  | 'hazard'
+  | 'control'
+  | 'classed'
+  | 'check'
 
 /** One fact rules may speak about. Facts are flat, typed and constant during a run. */
 export interface FactDefinition {

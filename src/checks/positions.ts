@@ -1,0 +1,39 @@
+import type { Finding, PiecePosition, Point } from '../contract/index.ts'
+import { reachable } from '../register/sizes/from-finding.ts'
+
+/** Where a zone of a pack lies, for the picture: shares of length, width and height (where the name leaves it open). */
+const ZONES: readonly (readonly [RegExp, Omit<PiecePosition, 'name'>])[] = [
+  [/base|floor|bottom|heel/i, { along: 0.5, across: 0.75, up: 0.06 }],
+  [/closure|lid|shoulder|top/i, { along: 0.5, across: 0.5, up: 0.94 }],
+  [/corner/i, { along: 0.95, across: 0.95, up: 0.1 }],
+  [/edge|rim|wall|seam/i, { along: 0.5, across: 0.96, up: 0.5 }],
+]
+
+const middle = { along: 0.5, across: 0.5, up: 0.5 }
+
+/**
+ * The places a check sends its piece to, worst first. A coil sees worst on the centre line of the product's path:
+ * leading, middle and trailing there. An x-ray machine sees worst under the most food and at seams, edges and base.
+ */
+export function placesToCheck(family: string, point: Point, finding: Finding): PiecePosition[] {
+  if (point.stage !== 'packed') return [{ name: 'in the stream, in the middle of its depth', ...middle }]
+  if (family === 'coil' || family === 'static-field')
+    return [
+      { name: 'middle of the pack, on the centre line', ...middle },
+      { name: 'leading end, on the centre line', ...middle, along: 0.95 },
+      { name: 'trailing end, on the centre line', ...middle, along: 0.05 },
+    ]
+  const seen = reachable(finding).filter(({ sizes, state }) => sizes.expectedMm !== null && state !== 'blind')
+  if (seen.length > 1) {
+    const worst = seen.reduce((a, b) => (b.sizes.expectedMm! > a.sizes.expectedMm! ? b : a))
+    const body = seen[0]!
+    const places = worst === body ? [worst] : [worst, body]
+    return places.map(({ name }) => ({ name, ...placeOf(name) }))
+  }
+  return [
+    { name: 'where the food is thickest', ...middle },
+    { name: 'at a seam or an edge', along: 0.06, across: 0.94, up: 0.15 },
+  ]
+}
+
+const placeOf = (name: string) => ZONES.find(([pattern]) => pattern.test(name))?.[1] ?? middle

@@ -1,0 +1,120 @@
+import type { Ask, Brief, Hazard, HazardControl } from '../../contract/index.ts'
+import { LIKELIHOOD_WORDS, likelihoodOf, significanceOf } from '../class/look-up.ts'
+import type { Answers } from '../line/answers.ts'
+import type { Throughput } from '../line/throughput.ts'
+import { sentencesFor } from '../say/sentences.ts'
+import { type CheckedBy, controlOf } from './control.ts'
+import { entriesOf, type HazardNumbers, idOf } from './hazard-numbers.ts'
+import { CONCERN_MM } from './seen.ts'
+import { likelihoodFrom, severityOf } from './severity.ts'
+
+export interface HazardInput {
+  readonly brief: Brief
+  readonly numbers: HazardNumbers
+  readonly label: string
+  readonly throughput: Throughput | null
+  /** The check of each control, in the order of the line. */
+  readonly checks: readonly CheckedBy[]
+  readonly answers: Answers
+  readonly ask: Ask
+}
+
+/** A hazard of a line as the register keeps it. */
+export async function hazardOf(input: HazardInput): Promise<Hazard> {
+  const { brief, numbers, label, throughput, checks, answers, ask } = input
+  const { contaminant, rates, sizes } = numbers
+  const yearly = (perMillion: number | null) =>
+    perMillion === null || throughput === null ? null : (perMillion * throughput.perYear) / 1e6
+  const concern = rates.rows.find(({ fromLengthMm }) => fromLengthMm === CONCERN_MM)!
+  const severity = severityOf(brief, contaminant, answers)
+  const likelihood = likelihoodFrom(brief, contaminant, yearly(concern.before), rates.isBound)
+  const significance = significanceOf(severity.value, likelihood.value)
+  const rating = { severity, likelihood, significance }
+  const controls: HazardControl[] = []
+  for (const [at] of numbers.controls.entries())
+    controls.push(await controlOf(brief, numbers, at, rating, checks[at]!, answers, ask))
+  const afterAYear = yearly(concern.after)
+  const decisive = controls.findLast((_, i) => numbers.seen[i]!.sees !== 'no')
+  const entries = entriesOf(brief, contaminant)
+  const programmes = [...new Set(entries.flatMap(({ programme }) => (programme ? [programme] : [])))]
+  const acceptable = answers.word(`c${contaminant}.acceptable`, '')
+  const complaints = brief.finds
+    .filter((find) => find.contaminant === contaminant && find.by === 'customer')
+    .reduce((sum, { found }) => sum + found, 0)
+  const said = await ask(
+    { ground: 'hazard', pointIndex: numbers.line.points.at(-1) ?? null, equipment: null, contaminant },
+    {
+      'hazard.severity': severity.value,
+      'hazard.likelihood': likelihood.value,
+      'hazard.controls': controls.length,
+      'hazard.seenBy': numbers.seen.filter(({ sees }) => sees !== 'no').length,
+      'hazard.programmes': programmes.join('; '),
+      'hazard.programmeCount': programmes.length,
+      'hazard.incidenceKnown': rates.total !== null,
+      'hazard.entersBehind': numbers.streams.some(({ before }) => before >= controls.length),
+      'hazard.acceptableGiven': acceptable.from === 'entered',
+      'hazard.afterAYear': afterAYear,
+      'hazard.workingShareRules': numbers.workingShareRules,
+      'hazard.workingShare': 100 * (numbers.chances.at(-1)?.workingShare ?? 0),
+      'hazard.complaints': complaints,
+      'hazard.allAYear': yearly(rates.rows[0]!.after),
+    },
+  )
+  const [level] = sentencesFor(said, 'acceptable')
+  return {
+    line: numbers.line.name,
+    contaminant,
+    label,
+    steps: entries.map(({ step }) => step),
+    severity,
+    likelihood: { ...likelihood, words: LIKELIHOOD_WORDS[likelihood.value - 1]! },
+    significance,
+    afterControl: afterAYear === null ? null : residual(severity.value, afterAYear),
+    entries,
+    fragments: {
+      medianMm: sizes.medianMm,
+      factor: sizes.factor,
+      shapes: sizes.shapes.map((shape) => ({ ...shape })),
+      confirmed: answers.confirmedBy(`c${contaminant}.median`),
+      moved: numbers.moved.map(({ what, rates: moved }) => ({
+        what,
+        meanChance: moved.meanChances.at(-1) ?? 0,
+        arrive: moved.total,
+        missed: moved.rows.map(({ fromLengthMm, after }) => ({ fromLengthMm, perMillion: after })),
+      })),
+    },
+    incidence: {
+      perMillion: rates.total,
+      low: numbers.incidenceFrom === 'finds' ? (rates.totalRange?.low ?? null) : null,
+      high: numbers.incidenceFrom === 'finds' ? (rates.totalRange?.high ?? null) : null,
+      from: numbers.incidenceFrom,
+      isBound: rates.isBound,
+      calculation: `${idOf(numbers.line, contaminant)}.arriving`,
+    },
+    controls,
+    missesPerMillion: rates.rows.map((row) => ({
+      fromLengthMm: row.fromLengthMm,
+      before: row.before,
+      after: row.after,
+      low: numbers.incidenceFrom === 'finds' ? (row.range?.low ?? null) : null,
+      high: numbers.incidenceFrom === 'finds' ? (row.range?.high ?? null) : null,
+      afterDependent: row.afterDependent,
+      piecesAYear: yearly(row.after),
+      calculation: `${idOf(numbers.line, contaminant)}.after-${row.fromLengthMm}`,
+    })),
+    complaints,
+    acceptableLevel:
+      acceptable.from === 'entered'
+        ? { text: acceptable.value, basis: acceptable.because, rule: '' }
+        : { text: level?.text ?? '', basis: '', rule: level?.rule ?? '' },
+    class: decisive?.class ?? 'not-controlled-here',
+    decisive: decisive ? controls.indexOf(decisive) : null,
+    unseen: sentencesFor(said, 'unseen'),
+    says: sentencesFor(said, 'note'),
+  }
+}
+
+function residual(severity: number, piecesAYear: number) {
+  const likelihood = likelihoodOf(piecesAYear)
+  return { likelihood, significance: significanceOf(severity, likelihood) }
+}
