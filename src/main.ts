@@ -4,7 +4,9 @@ import { adviseCommand } from './commands/advise.ts'
 import { cardCommand } from './commands/card.ts'
 import { fragmentCommand } from './commands/fragment.ts'
 import { InputError } from './commands/input.ts'
+import { planCommand } from './commands/plan.ts'
 import { rulesCommand } from './commands/rules.ts'
+import { runsCommand } from './commands/runs.ts'
 import { serveCommand } from './commands/serve.ts'
 
 const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: string; does: string }> = {
@@ -28,6 +30,16 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
     run: cardCommand,
     usage: 'card BRIEF.json --out DIR [--seed N] [--point I]',
     does: 'simulated test-card pictures as PNG, their runs as CSV and JSON',
+  },
+  plan: {
+    run: planCommand,
+    usage: 'plan BRIEF.json --contaminant N [--size MM] [--confidence 0.95] [--power 0.8] [--json]',
+    does: 'which pieces, how many and where, to show a size on the product, and the chance that they do',
+  },
+  runs: {
+    run: runsCommand,
+    usage: 'runs RUNS.csv [--brief BRIEF.json] [--link logit|probit] [--json]',
+    does: 'test runs on the product: what was shown, with its confidence, and against the prediction',
   },
   rules: { run: rulesCommand, usage: 'rules check [DIR]', does: 'lint the rule book and run every example' },
 }

@@ -34,6 +34,8 @@ const FORBIDDEN = [
   ['src/charts/new.tsx', '../advice/facts.ts'],
   ['src/exercises/new.ts', '../web/app.ts'],
   ['src/compare/new.ts', '../../views/page.tsx'],
+  ['src/runs/fit/new.ts', '../../advice/say/headline.ts'],
+  ['src/runs/fit/new.ts', '../../advise.ts'],
   ['src/xray/beam/new.ts', '../observer/observer.ts'],
   ['src/xray/observer/new.ts', '../trail/trail.ts'],
   ['src/xray/beam/new.ts', '../../advice/facts/facts.ts'],
@@ -43,6 +45,7 @@ const FORBIDDEN = [
 ] as const
 
 const ALLOWED = [
+  ['src/runs/plan/new.ts', '../../xray/image/food/random.ts'],
   ['src/xray/new.ts', '../reference/index.ts'],
   ['src/advice/new.ts', '../xray/assess.ts'],
   ['src/coil/food/new.ts', '../piece/piece.ts'],

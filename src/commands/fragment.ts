@@ -1,23 +1,16 @@
 import { parseArgs } from 'node:util'
 import { wouldHaveFound } from '../advice/found/fragment.ts'
 import { advise } from '../advise.ts'
-import { readMeasure } from '../brief/form/measure.ts'
 import { parseBrief, parseFragment } from '../brief/index.ts'
 import type { BriefInput } from '../contract/index.ts'
 import { fragmentText } from './fragment-text.ts'
 import { InputError, readJson } from './input.ts'
+import { measured } from './measured.ts'
 
 /** Quick advice on a brief as given; null where it is refused. */
 async function adviseGiven(given: BriefInput) {
   const parsed = parseBrief(given)
   return parsed.ok ? advise(parsed.brief, { withoutChanges: true, withoutMissing: true }) : null
-}
-
-function measured(option: string, typed: string | undefined, unit: string): number | undefined {
-  if (typed === undefined) return undefined
-  const read = readMeasure(typed, unit)
-  if (!read.ok) throw new InputError(`--${option}: ${read.because}`)
-  return read.value
 }
 
 /** gritwise fragment BRIEF.json --material M --shape S --size MM [--length MM] [--face MM2] [--json] */

@@ -11,10 +11,10 @@ const tooMuch = (because: string): ReadJson => ({ ok: false, kind: 'too-much', b
  * The one reader of JSON for every door (page, address, API, file, command, rules), so that the same text gets the
  * same answer everywhere. A byte order mark is no part of the document.
  */
-export function readJsonText(text: string): ReadJson {
+export function readJsonText(text: string, mostBytes = MOST_BYTES): ReadJson {
   const bytes = Buffer.byteLength(text)
-  if (bytes > MOST_BYTES)
-    return tooMuch(`it has ${Math.ceil(bytes / 1024)} kB; at most ${MOST_BYTES / 1024} kB are read`)
+  if (bytes > mostBytes)
+    return tooMuch(`it has ${Math.ceil(bytes / 1024)} kB; at most ${mostBytes / 1024} kB are read`)
   let value: unknown
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ''))

@@ -6,6 +6,8 @@ import { adviceApi } from './api/advice.ts'
 import { cardApi } from './api/card.ts'
 import { fragmentApi } from './api/fragment.ts'
 import { openapiDocument } from './api/openapi.ts'
+import { planApi } from './api/plan.ts'
+import { runsApi } from './api/runs.ts'
 import { notFound, onError, wrongMethod } from './failures.tsx'
 import { houseOf } from './house-book.ts'
 import { advicePage } from './pages/advice/advice-page.tsx'
@@ -82,6 +84,8 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.post('/api/advice', adviceApi(advisor))
   app.post('/api/card', cardApi)
   app.post('/api/fragment', fragmentApi(answers))
+  app.post('/api/runs', runsApi(advisor))
+  app.post('/api/plan', planApi(advisor))
   app.get('/api/openapi.json', openapiDocument)
   return app
 }

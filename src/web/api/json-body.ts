@@ -10,13 +10,13 @@ import { refuse } from '../asked/refusal.ts'
  * The JSON a program sent. Only `application/json` is taken: a page of another site cannot send that
  * without asking first. Throws 415, 400 and 422.
  */
-export async function jsonBody(c: Context): Promise<unknown> {
+export async function jsonBody(c: Context, mostBytes?: number): Promise<unknown> {
   const type = (c.req.header('content-type') ?? '').split(';')[0]?.trim().toLowerCase() ?? ''
   if (type !== 'application/json')
     throw new HTTPException(415, {
       message: `send content-type: application/json; ${type === '' ? 'none' : type} was given`,
     })
-  const read = readJsonText(await c.req.text())
+  const read = readJsonText(await c.req.text(), mostBytes)
   if (read.ok) return read.value
   if (read.kind === 'too-much') refuse([{ path: '', message: `the body: ${read.because}` }])
   throw new HTTPException(400, { message: `the body is ${read.because}` })
@@ -32,8 +32,9 @@ export async function briefBody(c: Context): Promise<Brief> {
 export async function partsOfBody<const Key extends string>(
   c: Context,
   keys: readonly Key[],
+  mostBytes?: number,
 ): Promise<Readonly<Partial<Record<Key, unknown>>>> {
-  const body = (await jsonBody(c)) ?? {}
+  const body = (await jsonBody(c, mostBytes)) ?? {}
   const others = Object.keys(body).filter((key) => !(keys as readonly string[]).includes(key))
   if (others.length > 0) refuse(unknownKeys(others, [], keys))
   return body as Partial<Record<Key, unknown>>

@@ -5,6 +5,10 @@ import {
   briefSchema,
   fragmentAnswerSchema,
   fragmentRequestSchema,
+  planRequestSchema,
+  planSchema,
+  runsAnswerSchema,
+  runsRequestSchema,
 } from '../../contract/index.ts'
 import { version } from '../version.ts'
 
@@ -84,6 +88,34 @@ export const openapi = {
         },
       },
     },
+    '/api/runs': {
+      post: {
+        operationId: 'runs',
+        summary: 'Test runs on the product: what was shown, with its confidence, and against the prediction',
+        requestBody: { required: true, content: json('RunsRequest') },
+        responses: {
+          200: { description: 'The trial as read', content: json('RunsAnswer') },
+          400: refused('The body is not readable JSON'),
+          413: refused('The body is too large'),
+          415: refused('The body is not application/json'),
+          422: refused('The runs or the brief have problems; nothing was read'),
+        },
+      },
+    },
+    '/api/plan': {
+      post: {
+        operationId: 'plan',
+        summary: 'Which pieces, how many and where, to show a size on the product',
+        requestBody: { required: true, content: json('PlanRequest') },
+        responses: {
+          200: { description: 'The plan', content: json('Plan') },
+          400: refused('The body is not readable JSON'),
+          413: refused('The body is too large'),
+          415: refused('The body is not application/json'),
+          422: refused('The brief, or what was asked of the plan, has problems'),
+        },
+      },
+    },
     '/api/openapi.json': {
       get: {
         operationId: 'describe',
@@ -99,6 +131,10 @@ export const openapi = {
       ...definitions(z.object({ brief: briefSchema }), 'input'),
       ...definitions(z.object({ request: fragmentRequestSchema }), 'input'),
       ...definitions(z.object({ answer: fragmentAnswerSchema }), 'output'),
+      ...definitions(z.object({ request: runsRequestSchema }), 'input'),
+      ...definitions(z.object({ answer: runsAnswerSchema }), 'output'),
+      ...definitions(z.object({ request: planRequestSchema }), 'input'),
+      ...definitions(z.object({ plan: planSchema }), 'output'),
     },
   },
 }

@@ -2,7 +2,7 @@ import type { MiddlewareHandler } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
-import { MOST_BYTES } from '../../intake/bounds.ts'
+import { MOST_BYTES, MOST_BYTES_OF_RUNS } from '../../intake/bounds.ts'
 
 /** Nothing but our own files, no inline script or style, no frame; HSTS is the business of a proxy. */
 export const safeHeaders: MiddlewareHandler = secureHeaders({
@@ -18,12 +18,19 @@ export const safeHeaders: MiddlewareHandler = secureHeaders({
   referrerPolicy: 'no-referrer',
 })
 
-export const bodySize: MiddlewareHandler = bodyLimit({
-  maxSize: MOST_BYTES,
-  onError: () => {
-    throw new HTTPException(413, { message: `at most ${MOST_BYTES / 1024} kB can be sent` })
-  },
-})
+const atMost = (bytes: number) =>
+  bodyLimit({
+    maxSize: bytes,
+    onError: () => {
+      throw new HTTPException(413, { message: `at most ${bytes / 1024} kB can be sent` })
+    },
+  })
+const usual = atMost(MOST_BYTES)
+const table = atMost(MOST_BYTES_OF_RUNS)
+const TAKES_TABLES = ['/runs', '/api/runs']
+
+export const bodySize: MiddlewareHandler = (c, next) =>
+  (TAKES_TABLES.includes(c.req.path) ? table : usual)(c, next)
 
 /** A brief is a company's own: what carries one, asked or answered, stays in no cache on the way. */
 export const notStored: MiddlewareHandler = async (c, next) => {

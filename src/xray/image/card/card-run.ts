@@ -50,12 +50,12 @@ export function runOf(
     lengthMm: piece.shape === 'wire' ? piece.lengthMm : null,
     faceMm2: piece.shape === 'flake' ? piece.faceMm2 : null,
     placement: piece.placement,
-    position: `${Math.round(piece.u)} mm along, ${Math.round(piece.v)} mm across`,
+    position: '',
     runs,
     found,
     signal: mean === null ? null : rounded(mean, 2),
     threshold: rounded(threshold, 2),
-    note: `simulated, seed ${seed}`,
+    note: `simulated, seed ${seed}; ${Math.round(piece.u)} mm along, ${Math.round(piece.v)} mm across`,
   }
 }
 

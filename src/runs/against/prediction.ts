@@ -1,0 +1,88 @@
+import { chanceOnCurve } from '../../compare/chance-on-curve.ts'
+import type { Advice, Finding, Prediction, RunGroup } from '../../contract/index.ts'
+import { agreementOf, type PredictedSize, statedSpread } from './agreement.ts'
+
+/** Below this the trial and the prediction are said to disagree. */
+const DISAGREES = 0.05
+
+/** Groups held against the advice on the same brief, each before anything is updated by it. */
+export function againstPrediction(groups: readonly RunGroup[], advice: Advice): Prediction[] {
+  return groups.flatMap((group, index) => {
+    const found = predictedFor(group, advice)
+    return found ? [predictionOf(group, index, found)] : []
+  })
+}
+
+export interface Predicted {
+  readonly pointIndex: number
+  readonly point: string
+  readonly finding: Finding
+}
+
+/** The finding for the group's machine and piece, at the first point that has both; null where none has. */
+export function predictedFor(group: RunGroup, advice: Advice): Predicted | null {
+  for (const [pointIndex, { name, options }] of advice.points.entries()) {
+    const option = options.find(({ equipment }) => equipment === group.equipment)
+    const finding = option?.findings.find((one) => samePiece(one, group))
+    if (finding) return { pointIndex, point: name, finding }
+  }
+  return null
+}
+
+const samePiece = (finding: Finding, group: RunGroup): boolean =>
+  finding.material === group.material &&
+  finding.shape === group.shape &&
+  finding.placement === group.placement &&
+  (finding.lengthMm ?? null) === group.lengthMm &&
+  (finding.faceMm2 ?? null) === group.faceMm2
+
+function predictionOf(group: RunGroup, index: number, { point, finding }: Predicted): Prediction {
+  const floor = group.clean?.rate ?? 0
+  const chanceAt = (sizeMm: number, factor = 1): number => {
+    const own = chanceOnCurve(finding.curve, sizeMm / factor) ?? 0
+    return floor + (1 - floor) * own
+  }
+  const sizes = group.exact.map((row) => ({
+    sizeMm: row.sizeMm,
+    runs: row.runs,
+    found: row.found,
+    predicted: chanceAt(row.sizeMm),
+  }))
+  const { expectedMm, cautiousMm, bestMm } = finding
+  const agreement =
+    expectedMm === null
+      ? null
+      : agreementOf(
+          sizes.map((row): PredictedSize => ({ ...row, chance: (factor) => chanceAt(row.sizeMm, factor) })),
+          statedSpread(expectedMm, cautiousMm),
+        )
+  const shown = group.demonstrated?.sizeMm ?? null
+  const conflict = shown !== null && (bestMm === null || shown < bestMm)
+  return {
+    group: index,
+    point,
+    contaminant: finding.contaminant,
+    bestMm,
+    expectedMm,
+    cautiousMm,
+    curve: finding.curve,
+    sizes,
+    agreement,
+    conflict,
+    words: wordsOf(sizes, agreement, conflict),
+  }
+}
+
+function wordsOf(sizes: Prediction['sizes'], agreement: number | null, conflict: boolean): string {
+  if (conflict)
+    return 'Conflict: shown below the best possible size. Something in the brief or in the trial is not as stated; look for it before using either.'
+  if (agreement === null)
+    return 'Nothing is expected of this machine here, so there is nothing to agree with.'
+  const found = sizes.reduce((sum, row) => sum + row.found, 0)
+  const predicted = sizes.reduce((sum, row) => sum + row.runs * row.predicted, 0)
+  const runs = sizes.reduce((sum, row) => sum + row.runs, 0)
+  const counts = `${found} of ${runs} found, ${predicted.toFixed(1)} expected`
+  const share = agreement < 0.01 ? 'fewer than 1 in 100' : `${Math.round(agreement * 100)} in 100`
+  const verdict = agreement < DISAGREES ? 'Disagrees with the prediction' : 'Agrees with the prediction'
+  return `${verdict}: ${counts}; with the spread that the prediction states, ${share} trials would come out this far off.`
+}

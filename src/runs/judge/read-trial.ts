@@ -1,0 +1,25 @@
+import type { RunRow, RunsAnswer } from '../../contract/index.ts'
+import type { Link } from '../fit/link.ts'
+import { CleanPacks, cleanRunOf } from './clean-run.ts'
+import { groupsOf } from './group.ts'
+import { missingOf } from './missing.ts'
+import { pairedMachines } from './paired.ts'
+
+/** A trial read: what was shown, what was not, what is missing. Nothing of a prediction enters. */
+export function readTrial(rows: readonly RunRow[], link: Link = 'logit'): RunsAnswer {
+  const packs = new CleanPacks(rows)
+  const groups = groupsOf(rows, packs, link)
+  return {
+    groups,
+    clean: packs.all().map((clean) => ({
+      equipment: clean[0]!.equipment,
+      setting: clean[0]!.setting ?? '',
+      run: cleanRunOf(clean)!,
+    })),
+    paired: pairedMachines(rows),
+    missing: missingOf(rows, groups),
+    prediction: null,
+    plan: null,
+    problems: [],
+  }
+}

@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest'
+import { planSchema, runsAnswerSchema } from '../../src/contract/index.ts'
+import { openapi } from '../../src/web/api/openapi.ts'
+import { createApp } from '../../src/web/app.ts'
+import { bagOfKernels as brief } from '../runs/bag-of-kernels.ts'
+
+const app = createApp()
+const post = (path: string, body: unknown) =>
+  app.request(path, {
+    method: 'POST',
+    body: JSON.stringify(body),
+    headers: { 'content-type': 'application/json' },
+  })
+const rows = [
+  { equipment: 'xray-single', material: 'quartz', sizeMm: 3, runs: 29, found: 29 },
+  { equipment: 'xray-single', material: '', runs: 3000, found: 0 },
+]
+
+describe('POST /api/runs', () => {
+  it('reads rows or a table, with or without a brief', async () => {
+    const bare = runsAnswerSchema.parse(await (await post('/api/runs', { rows })).json())
+    expect(bare.groups[0]!.demonstrated).toMatchObject({ sizeMm: 3, basis: 'exact' })
+    expect(bare.prediction).toBeNull()
+    const csv = 'equipment,material,sizeMm,runs,found\nxray-single,quartz,3,29,29\nxray-single,,,3000,0\n'
+    const held = runsAnswerSchema.parse(await (await post('/api/runs', { csv, brief })).json())
+    expect(held.groups).toEqual(bare.groups)
+    expect(held.prediction).toHaveLength(1)
+  })
+
+  it('takes a table of more than 512 kB', async () => {
+    const csv = `equipment,material,sizeMm,runs,found,pack\n${Array.from({ length: 30_000 }, (_, i) => `X-machine-07,quartz,3,1,1,${i}`).join('\n')}`
+    expect(csv.length).toBeGreaterThan(512 * 1024)
+    expect((await post('/api/runs', { csv })).status).toBe(200)
+  })
+
+  it.each([
+    [{}, ['csv']],
+    [{ rows, csv: '' }, ['csv']],
+    [{ rows: [{ ...rows[0], found: 30 }] }, ['rows.0.found']],
+    [{ rows, link: 'tobit' }, ['link']],
+    [{ rows, brieef: {} }, ['brieef']],
+    [{ rows, brief: {} }, ['brief.product', 'brief.points', 'brief.contaminants']],
+  ])('refuses %j', async (body, paths) => {
+    const answer = await post('/api/runs', body)
+    expect(answer.status).toBe(422)
+    const { problems } = (await answer.json()) as { problems: { path: string }[] }
+    expect(problems.map(({ path }) => path)).toEqual(paths)
+  })
+})
+
+describe('POST /api/plan', () => {
+  it('gives the plan', async () => {
+    const answer = await post('/api/plan', { brief, contaminant: 0, sizeMm: 5 })
+    expect(planSchema.parse(await answer.json()).chosen).not.toBeNull()
+  })
+
+  it.each([
+    [{ brief }, ['contaminant']],
+    [{ brief, contaminant: 0, sizemm: 5 }, ['sizemm']],
+    [{ brief, contaminant: 39, sizeMm: 5 }, ['contaminant']],
+  ])('refuses what cannot be planned', async (body, paths) => {
+    const answer = await post('/api/plan', body)
+    expect(answer.status).toBe(422)
+    const { problems } = (await answer.json()) as { problems: { path: string }[] }
+    expect(problems.map(({ path }) => path)).toEqual(paths)
+  })
+})
+
+it('both are described', () => {
+  expect(Object.keys(openapi.paths)).toEqual(expect.arrayContaining(['/api/runs', '/api/plan']))
+  expect(Object.keys(openapi.components.schemas)).toEqual(
+    expect.arrayContaining(['RunsRequest', 'RunsAnswer', 'PlanRequest', 'Plan']),
+  )
+})
