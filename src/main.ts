@@ -1,18 +1,18 @@
 #!/usr/bin/env node
-import { RulebookError } from './advice/book/rule-problem.ts'
 import { adviseCommand } from './commands/advise.ts'
 import { cardCommand } from './commands/card.ts'
+import { endingOf, watchOutput } from './commands/ending.ts'
 import { fragmentCommand } from './commands/fragment.ts'
-import { InputError } from './commands/input.ts'
 import { planCommand } from './commands/plan.ts'
 import { rulesCommand } from './commands/rules.ts'
 import { runsCommand } from './commands/runs.ts'
 import { serveCommand } from './commands/serve.ts'
+import { quoted } from './contract/quoted.ts'
 
 const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: string; does: string }> = {
   serve: {
     run: serveCommand,
-    usage: 'serve [--port 8317] [--listen 127.0.0.1] [--rules DIR]',
+    usage: 'serve [--port 8317] [--listen 127.0.0.1] [--rules DIR] [--workers N] [--budget SECONDS]',
     does: 'pages and API with the demo briefs, on request under your own rules',
   },
   advise: {
@@ -44,47 +44,34 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
   rules: { run: rulesCommand, usage: 'rules check [DIR]', does: 'lint the rule book and run every example' },
 }
 
-function usage(): string {
-  const lines = Object.values(VERBS).map((v) => `  gritwise ${v.usage}\n      ${v.does}`)
+function usageOf(verbs: readonly { readonly usage: string; readonly does: string }[]): string {
+  const lines = verbs.map((v) => `  gritwise ${v.usage}\n      ${v.does}`)
   return `gritwise: from a brief of a food line to sourced advice on finding hard foreign bodies\n\n${lines.join('\n')}\n\n- reads standard input. Exit 0 done, 1 the work found a problem, 2 the input is wrong.\n`
-}
-
-/** Errors that mean the input was wrong; anything else is a fault of the program and keeps its stack. */
-function isInputFault(error: unknown): error is Error {
-  const code = (error as { code?: unknown }).code
-  return (
-    error instanceof InputError ||
-    error instanceof RulebookError ||
-    (typeof code === 'string' && code.startsWith('ERR_PARSE_ARGS'))
-  )
 }
 
 async function main(argv: string[]): Promise<number> {
   const [word, ...rest] = argv
   if (word === undefined || word === 'help' || word === '--help' || word === '-h') {
-    process.stdout.write(usage())
+    process.stdout.write(usageOf(Object.values(VERBS)))
     return word === undefined ? 2 : 0
   }
   const verb = Object.hasOwn(VERBS, word) ? VERBS[word] : undefined
   if (!verb) {
-    process.stderr.write(
-      `gritwise: no verb ${JSON.stringify(word)}; known: ${Object.keys(VERBS).join(', ')}\n`,
-    )
+    process.stderr.write(`gritwise: no verb ${quoted(word)}; known: ${Object.keys(VERBS).join(', ')}\n`)
     return 2
+  }
+  if (rest.includes('--help') || rest.includes('-h')) {
+    process.stdout.write(usageOf([verb]))
+    return 0
   }
   try {
     return await verb.run(rest)
   } catch (error) {
-    if (!isInputFault(error)) throw error
-    process.stderr.write(`gritwise ${word}: ${error.message}\n`)
-    return 2
+    const { said, code } = endingOf(error)
+    process.stderr.write(`gritwise ${word}: ${said}\n`)
+    return code
   }
 }
 
-// A reader that has seen enough (head, less) closes the pipe: no fault of the program.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error
-  process.exit(0)
-})
-
+watchOutput()
 process.exitCode = await main(process.argv.slice(2))

@@ -1,5 +1,6 @@
 import { encodePng } from '../charts/png.ts'
 import type { Brief, Placement } from '../contract/index.ts'
+import { fileNames } from '../intake/file-name.ts'
 import { type CardRow, placementWords, rowWords } from '../xray/image/card/card-layout.ts'
 import type { CardRun } from '../xray/image/card/card-run.ts'
 import { cardSizes } from '../xray/image/card/card-sizes.ts'
@@ -32,7 +33,7 @@ export interface CardOptions {
 }
 
 export interface CardPicture {
-  /** File name without ending: machine, kind, sheet. */
+  /** File name without ending: machine, kind, sheet; never a path. */
   readonly name: string
   readonly kind: PictureKind
   readonly sheet: number
@@ -114,13 +115,19 @@ export function cardOf(brief: Brief, options: CardOptions = {}): Card {
     )
     if (!packs.has(beam)) packs.set(beam, cardPacks(point, beam, seed, rows, finest))
   }
+  const names = fileNames(
+    benches.map(({ machine }) => machine.id),
+    'machine',
+  )
   return {
     simulated: true,
     title: brief.title,
     seed,
     point: { index, name: point.name },
     rows: rows.map((row) => ({ words: rowWords(row), sizesMm: row.sizesMm })),
-    machines: benches.map((bench) => machineCard(asked, bench, packs.get(bench.exposed.build.beam), options)),
+    machines: benches.map((bench, m) =>
+      machineCard(asked, bench, names[m]!, packs.get(bench.exposed.build.beam), options),
+    ),
     notes: [...NOTES, ...[...packs.values()].flatMap(leftOffNote)],
   }
 }
@@ -133,6 +140,7 @@ function leftOffNote({ leftOff, beam }: CardPacks): string[] {
 function machineCard(
   brief: Brief,
   bench: Bench,
+  fileNamed: string,
   packs: CardPacks | undefined,
   options: CardOptions,
 ): CardMachine {
@@ -182,7 +190,7 @@ function machineCard(
     falseAlarms: done.falseAlarms,
     runs: done.runs,
     pictures: done.pictures.map(({ kind, canvas, sheet }) => ({
-      name: `${machine.id}-${kind.replaceAll(' ', '-')}-${sheet + 1}`,
+      name: `${fileNamed}-${kind.replaceAll(' ', '-')}-${sheet + 1}`,
       kind,
       sheet,
       alt: `Simulated radiograph (${kind}) of ${brief.title} by ${label}, pack ${sheet + 1}; over all packs ${done.found} of ${done.pieces} pieces found, ${done.falseAlarms} false alarms.`,

@@ -1,11 +1,11 @@
-import { mkdir, stat, writeFile } from 'node:fs/promises'
-import { join } from 'node:path'
+import { stat } from 'node:fs/promises'
 import { parseArgs } from 'node:util'
 import { type Card, CardError, type CardOptions, cardOf } from '../card/card.ts'
 import { runsCsv } from '../card/card-runs.ts'
 import type { Brief } from '../contract/index.ts'
 import { InputError } from './input.ts'
 import { loadBrief } from './load-brief.ts'
+import { writeFiles } from './output.ts'
 
 const MOST_RUNS = 200
 const MOST_SEED = 2 ** 31 - 1
@@ -49,10 +49,10 @@ export async function cardCommand(args: string[]): Promise<number> {
   }
   await mustBeFolder(values.out)
   const card = made(brief, options)
+  const none = card.machines.every((machine) => machine.leftOut !== '')
+  if (!none) await write(card, values.out)
   process.stdout.write(summary(card))
-  if (card.machines.every((machine) => machine.leftOut !== '')) return 1
-  await write(card, values.out)
-  return 0
+  return none ? 1 : 0
 }
 
 function made(brief: Brief, options: CardOptions): Card {
@@ -104,13 +104,15 @@ function cardJson(card: Card): string {
   return `${JSON.stringify({ ...card, machines }, null, 2)}\n`
 }
 
-async function write(card: Card, folder: string): Promise<void> {
-  await mkdir(folder, { recursive: true })
-  for (const machine of card.machines) {
-    for (const picture of machine.pictures) await writeFile(join(folder, `${picture.name}.png`), picture.png)
-  }
-  await writeFile(join(folder, 'runs.csv'), runsCsv(card))
-  await writeFile(join(folder, 'card.json'), cardJson(card))
+function write(card: Card, folder: string): Promise<void> {
+  const pictures = card.machines.flatMap((machine) =>
+    machine.pictures.map(({ name, png }) => ({ name: `${name}.png`, content: png })),
+  )
+  return writeFiles(folder, [
+    ...pictures,
+    { name: 'runs.csv', content: runsCsv(card) },
+    { name: 'card.json', content: cardJson(card) },
+  ])
 }
 
 function summary(card: Card): string {

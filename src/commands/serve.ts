@@ -1,8 +1,24 @@
+import { once } from 'node:events'
 import { parseArgs } from 'node:util'
+import { quoted } from '../contract/quoted.ts'
 import { serve } from '../web/serving/serve.ts'
 import { InputError } from './input.ts'
+import { Trouble } from './output.ts'
 
-/** gritwise serve [--port 8317] [--listen 127.0.0.1] [--rules DIR] */
+const MOST_WORKERS = 64
+const MOST_BUDGET_S = 3600
+
+/** Why the program cannot listen where it was told to, by the system's code. */
+const CANNOT_LISTEN: Readonly<Record<string, (listen: string, port: number) => Error>> = {
+  EADDRINUSE: (listen, port) =>
+    new Trouble(`something listens on port ${port} of ${listen} already; choose another --port`),
+  EACCES: (_, port) => new Trouble(`port ${port} is not open to you here; choose a --port from 1024 up`),
+  EADDRNOTAVAIL: (listen) => new InputError(`--listen: ${listen} is no address of this machine`),
+  ENOTFOUND: (listen) => new InputError(`--listen: ${listen} is not the name of a machine`),
+  EAI_AGAIN: (listen) => new InputError(`--listen: ${listen} is not the name of a machine`),
+}
+
+/** gritwise serve [--port 8317] [--listen 127.0.0.1] [--rules DIR] [--workers N] [--budget SECONDS]; until told to stop */
 export async function serveCommand(args: string[]): Promise<number> {
   const { values } = parseArgs({
     args,
@@ -10,12 +26,30 @@ export async function serveCommand(args: string[]): Promise<number> {
       port: { type: 'string', default: '8317' },
       listen: { type: 'string', default: '127.0.0.1' },
       rules: { type: 'string', multiple: true, default: [] },
+      workers: { type: 'string' },
+      budget: { type: 'string', default: '20' },
     },
   })
-  const port = Number(values.port)
-  if (!Number.isInteger(port) || port < 0 || port > 65535) {
-    throw new InputError(`--port must be a whole number from 0 to 65535; ${values.port} was given`)
+  const port = wholeNumber('--port', values.port, 0, 65535)
+  const { listen } = values
+  if (!/^[\w.:%-]+$/.test(listen))
+    throw new InputError(`--listen takes an address; ${quoted(listen)} was given`)
+  const pool = {
+    budgetMs: 1000 * wholeNumber('--budget', values.budget, 1, MOST_BUDGET_S),
+    ...(values.workers === undefined
+      ? {}
+      : { threads: wholeNumber('--workers', values.workers, 1, MOST_WORKERS) }),
   }
-  await serve({ port, listen: values.listen, rules: values.rules })
+  const served = await serve({ port, listen, rules: values.rules, pool }).catch((error) => {
+    throw CANNOT_LISTEN[(error as NodeJS.ErrnoException).code ?? '']?.(listen, port) ?? error
+  })
+  await Promise.race([once(process, 'SIGTERM'), once(process, 'SIGINT')])
+  await served.stop()
   return 0
+}
+
+function wholeNumber(name: string, text: string, from: number, to: number): number {
+  if (!/^\d{1,6}$/.test(text) || Number(text) < from || Number(text) > to)
+    throw new InputError(`${name} must be a whole number from ${from} to ${to}; ${quoted(text)} was given`)
+  return Number(text)
 }

@@ -19,11 +19,16 @@ export function oneOf<const T extends readonly [string, ...string[]]>(label: str
   })
 }
 
+/** What moves a terminal's cursor or hides in a line; tabs and ends of lines are no harm. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones that are refused
+const CONTROL = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F]/
+
 /** Free text of bounded length. */
 export function text(label: string, max = 200) {
   return z
     .string({ error: (issue) => `${label} must be text; ${quoted(issue.input)} was given` })
     .max(max, { error: `${label} must be at most ${max} characters` })
+    .refine((given) => !CONTROL.test(given), { error: `${label} must not hold control characters` })
 }
 
 /** True or false; the error says what was given. */

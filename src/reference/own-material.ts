@@ -18,6 +18,8 @@ const BEGINS = 'own:'
 const SHARE_DIGITS = 4
 /** Descriptions kept at a time. */
 const MOST_KEPT = 500
+/** Characters of a wrong entry that its refusal repeats. */
+const LONGEST_QUOTE = 60
 /** How far the given percentages may be from 100 in all. */
 const SLACK_PCT = 2
 
@@ -29,10 +31,11 @@ export function readElements(words: string): Readonly<Record<string, number>> {
   const shares = new Map<string, number>()
   for (const part of words.split(/[,;+\n]/).map((one) => one.trim())) {
     if (part === '') continue
-    const [, symbol = '', share = ''] = /^([A-Za-z]{1,2})\s*[:=]?\s*(\d+(?:\.\d+)?)\s*%?$/.exec(part) ?? []
+    const [, symbol = '', share = ''] =
+      /^([A-Za-z]{1,2})\s*(?:[:=]\s*)?(\d+(?:\.\d+)?)\s*%?$/.exec(part) ?? []
     if (symbol === '')
       throw new RangeError(
-        `write elements as symbol and per cent by mass, such as "O 49, Si 33"; ${part} was given`,
+        `write elements as symbol and per cent by mass, such as "O 49, Si 33"; ${part.slice(0, LONGEST_QUOTE)} was given`,
       )
     if (!elements.has(symbol))
       throw new RangeError(`${symbol} is not the symbol of an element from hydrogen to bismuth`)

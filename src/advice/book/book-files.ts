@@ -1,6 +1,10 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { readdirSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { z } from 'zod'
+import { quoted } from '../../contract/quoted.ts'
+import { MOST_PROBLEMS } from '../../intake/bounds.ts'
+import { readFileWithin } from '../../intake/file-text.ts'
+import { readJsonText } from '../../intake/json-text.ts'
 import {
   type Book,
   type BookRule,
@@ -11,6 +15,10 @@ import {
   type Threshold,
   thresholdSchema,
 } from './rule-schema.ts'
+
+/** Files of one book, and unknown keys told of one place in it. */
+const MOST_FILES = 200
+const MOST_KEYS = 10
 
 /** Files of a book that hold no rules. */
 const BOOK_FILES = ['book.json', 'thresholds.json', 'sources.json', 'base-brief.json']
@@ -58,30 +66,41 @@ export function readBook(from: string | BookText, problems: string[]): BookFiles
 
 function folder(directory: string, problems: string[]): BookText {
   const name = basename(directory)
-  try {
-    const files = readdirSync(directory).filter((file) => file.endsWith('.json'))
-    const text = (file: string) => readFileSync(join(directory, file), 'utf8')
-    return { name, files: Object.fromEntries(files.map((file) => [file, text(file)])) }
-  } catch {
+  const files = filesOf(directory)
+  if (files === null || files.length > MOST_FILES) {
+    const what = files === null ? 'no such folder' : `more than ${MOST_FILES} files`
     problems.push(
-      `${directory}: no such folder; a rule book is a folder of JSON files (rules, thresholds.json, sources.json)`,
+      `${directory}: ${what}; a rule book is a folder of JSON files (rules, thresholds.json, sources.json)`,
     )
     return { name, files: {} }
+  }
+  const texts: Record<string, string> = {}
+  for (const file of files) {
+    const read = readFileWithin(join(directory, file))
+    if (read.ok) texts[file] = read.text
+    else problems.push(`${file}: ${read.because}`)
+  }
+  return { name, files: texts }
+}
+
+function filesOf(directory: string): string[] | null {
+  try {
+    return readdirSync(directory).filter((file) => file.endsWith('.json'))
+  } catch {
+    return null
   }
 }
 
 function readText<T>(text: string, file: string, schema: z.ZodType<T>, problems: string[]): T | null {
-  let content: unknown
-  try {
-    content = JSON.parse(text)
-  } catch (error) {
-    problems.push(`${file}: not readable as JSON: ${(error as Error).message}`)
+  const read = readJsonText(text)
+  if (!read.ok) {
+    problems.push(`${file}: ${read.because}`)
     return null
   }
-  const parsed = schema.safeParse(content)
+  const parsed = schema.safeParse(read.value)
   if (parsed.success) return parsed.data
-  for (const issue of parsed.error.issues)
-    problems.push(`${file}: ${where(content, issue.path)}${said(issue, schema)}`)
+  for (const issue of parsed.error.issues.slice(0, MOST_PROBLEMS + 1))
+    problems.push(`${file}: ${where(read.value, issue.path)}${said(issue, schema)}`)
   return null
 }
 
@@ -93,12 +112,13 @@ function where(content: unknown, path: readonly PropertyKey[]): string {
   const id = (item as { id?: unknown } | undefined)?.id
   if (id === undefined) return path.length > 0 ? `${path.map(String).join('.')}: ` : ''
   const rest = steps.slice(1).map(String).join('.')
-  return `"${String(id)}": ${rest ? `${rest}: ` : ''}`
+  return `${quoted(id)}: ${rest ? `${rest}: ` : ''}`
 }
 
 function said(issue: z.core.$ZodIssue, schema: z.ZodType): string {
   if (issue.code !== 'unrecognized_keys') return issue.message
-  return `${issue.message}; allowed: ${allowedKeys(schema, issue.path).join(', ')}`
+  const keys = issue.keys.slice(0, MOST_KEYS).map(quoted).join(', ')
+  return `Unrecognized key${issue.keys.length === 1 ? '' : 's'}: ${keys}${issue.keys.length > MOST_KEYS ? ' and more' : ''}; allowed: ${allowedKeys(schema, issue.path).join(', ')}`
 }
 
 /** Keys the schema allows at the place a path leads to. */

@@ -1,3 +1,5 @@
+import { quoted } from '../../contract/quoted.ts'
+
 /** The grammar of conditions: that of json-rules-engine without paths, priorities, references and decorators. */
 export const NUMERIC_OPERATORS = [
   'lessThan',
@@ -76,10 +78,10 @@ function leafProblems(leaf: Record<string, unknown>, path: readonly (string | nu
   const say = (key: string, message: string) => problems.push({ path: [...path, key], message })
   const extra = Object.keys(leaf).filter((key) => !['fact', 'operator', 'value'].includes(key))
   for (const key of extra)
-    say(key, `a comparison has fact, operator and value, nothing else; "${key}" was given`)
+    say(key, `a comparison has fact, operator and value, nothing else; ${quoted(key)} was given`)
   if (typeof leaf.fact !== 'string') say('fact', 'name the fact to compare')
   if (!(OPERATORS as readonly unknown[]).includes(leaf.operator))
-    say('operator', `unknown operator ${JSON.stringify(leaf.operator)}; known: ${OPERATORS.join(', ')}`)
+    say('operator', `unknown operator ${quoted(leaf.operator)}; known: ${OPERATORS.join(', ')}`)
   if (!isOperand(leaf.value))
     say('value', 'a value is {"fact": "…"}, true, false, a word, or a list of words that is not empty')
   return problems

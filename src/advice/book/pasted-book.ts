@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { readJsonText } from '../../intake/json-text.ts'
 import type { BookText } from './rulebook.ts'
 
 /** Rules a person may lay over the book in one go; more belong in a folder of their own. */
@@ -22,13 +23,9 @@ export type Pasted = { ok: true; book: BookText } | { ok: false; problem: string
  * list may be left out. What is inside the lists is checked when the book is loaded.
  */
 export function pastedBook(text: string): Pasted {
-  let content: unknown
-  try {
-    content = JSON.parse(text)
-  } catch (error) {
-    return { ok: false, problem: `not readable as JSON: ${(error as Error).message}` }
-  }
-  const read = pastedSchema.safeParse(content)
+  const json = readJsonText(text)
+  if (!json.ok) return { ok: false, problem: json.because }
+  const read = pastedSchema.safeParse(json.value)
   if (!read.success) {
     const said = read.error.issues.map(({ path, message }) =>
       [path.join('.'), message].filter(Boolean).join(': '),

@@ -1,3 +1,5 @@
+import { quoted } from '../../contract/quoted.ts'
+
 /** What was read from a field: the value in the field's own unit, or what to do about it. */
 export type Reading = { ok: true; value: number; plain: boolean } | { ok: false; because: string }
 
@@ -126,9 +128,12 @@ function decimal(digits: string): number | string {
   return `write a number, like 45 or 4.5; "${digits}" was given`
 }
 
-const ONE_IN = /^1\s*(?:in|:)\s*([\d\s,.']+)$/i
+const ONE_IN = /^1\s*(?:in|:)\s*([\d,.'][\d\s,.']*)$/i
 const FRACTION = /^(?:(\d{1,4})[\s-]+)?(\d{1,3})\s*\/\s*([1-9]\d{0,2})\s*([^\d\s].*)?$/
-const NUMBER_THEN_UNIT = /^([+\-−]?)\s*([\d.,\s'’]*\d(?:e[+-]?\d{1,3})?)\s*([^\d\s].*)?$/i
+const NUMBER_THEN_UNIT = /^([+\-−]?)\s*([.,]?\d(?:[\d.,\s'’]*\d)?(?:e[+-]?\d{1,3})?)\s*([^\d\s].*)?$/i
+
+/** Characters of a quantity with its unit: no reader looks at more. */
+const LONGEST = 60
 
 /**
  * Reads a typed quantity: spaces, comma or point, with or without a unit.
@@ -138,6 +143,8 @@ const NUMBER_THEN_UNIT = /^([+\-−]?)\s*([\d.,\s'’]*\d(?:e[+-]?\d{1,3})?)\s*(
  */
 export function readMeasure(typed: string, unit: string): Reading {
   const text = typed.trim().normalize('NFC')
+  if (text.length > LONGEST)
+    return { ok: false, because: `write a number, like 45 or 4.5; ${quoted(text)} was given` }
   const share = unit === '' ? ONE_IN.exec(text) : null
   if (share) {
     const per = Number((share[1] ?? '').replace(/[\s,.']/g, ''))
@@ -155,7 +162,7 @@ export function readMeasure(typed: string, unit: string): Reading {
   const [, sign = '', digits = '', unitTyped = ''] = parts
   const size = decimal(digits.trim())
   if (typeof size === 'string') return { ok: false, because: size }
-  const plain = unitTyped === '' && /^[+-]?\d*\.?\d+(e[+-]?\d+)?$/i.test(text)
+  const plain = unitTyped === '' && /^[+-]?(?:\d+(?:\.\d+)?|\.\d+)(?:e[+-]?\d+)?$/i.test(text)
   return converted(sign === '-' || sign === '−' ? -size : size, unitTyped, unit, plain)
 }
 

@@ -1,4 +1,5 @@
 import { type Machine, machineSchema } from '../../contract/machine.ts'
+import { readJsonText } from '../../intake/json-text.ts'
 import { labelOf } from './form-labels.ts'
 import { readMeasure, writeMeasure } from './measure.ts'
 import { figureOf, figureWords, kindAsMachine, QUOTED_FIGURES } from './quoted-fields.ts'
@@ -95,12 +96,9 @@ function withFigures(start: Machine, given: Figures): Figures {
 
 function beganAs(text: string | undefined): Machine | null {
   if (!text) return null
-  try {
-    const read = machineSchema.safeParse(JSON.parse(text))
-    return read.success ? read.data : null
-  } catch {
-    return null
-  }
+  const json = readJsonText(text)
+  const read = json.ok ? machineSchema.safeParse(json.value) : null
+  return read?.success ? read.data : null
 }
 
 /** The first "quoted-1", "quoted-2" … that no machine of the form bears. */

@@ -7,10 +7,12 @@ const FINISHING_MS = 10_000
 export function finish(server: Server): Promise<void> {
   return new Promise((resolve) => {
     const cut = setTimeout(() => server.closeAllConnections(), FINISHING_MS)
+    // A line kept open for more is let go as soon as its answer is out.
+    const letGo = setInterval(() => server.closeIdleConnections(), 50)
     server.close(() => {
       clearTimeout(cut)
+      clearInterval(letGo)
       resolve()
     })
-    server.closeIdleConnections()
   })
 }

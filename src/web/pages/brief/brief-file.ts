@@ -1,15 +1,15 @@
 import type { Context } from 'hono'
+import { fileName } from '../../../intake/file-name.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
+import { disposition } from '../../shown/attachment.ts'
 
 /** The brief in the address as a file to keep. */
 export const briefFile = (c: Context) => {
   const { brief } = goodBrief(c)
-  const name =
-    brief.title
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-|-$/g, '') || 'brief'
   c.header('content-type', 'application/json; charset=utf-8')
-  c.header('content-disposition', `attachment; filename="${name}.json"`)
+  c.header(
+    'content-disposition',
+    disposition('attachment', `${fileName(brief.title.toLowerCase(), 'brief')}.json`),
+  )
   return c.body(`${JSON.stringify(brief.given, null, 2)}\n`)
 }

@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
 import { runsCsv } from '../../../card/card-runs.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
+import { disposition } from '../../shown/attachment.ts'
 import { answerCard, askedCard } from '../../shown/cards.ts'
 
 /** One picture of a card as PNG. */
@@ -13,8 +14,7 @@ export const cardPicture = (c: Context) => {
   if (!picture) throw new HTTPException(404, { message: 'This card has no picture of that name.' })
   return c.body(new Uint8Array(picture.png).buffer, 200, {
     'content-type': 'image/png',
-    'cache-control': 'private, max-age=3600',
-    'content-disposition': `inline; filename="${picture.name}.png"`,
+    'content-disposition': disposition('inline', `${picture.name}.png`),
   })
 }
 
@@ -23,6 +23,6 @@ export const cardRuns = (c: Context) => {
   const { brief } = goodBrief(c)
   return c.body(runsCsv(answerCard(brief, askedCard(c))), 200, {
     'content-type': 'text/csv; charset=utf-8',
-    'content-disposition': 'attachment; filename="runs.csv"',
+    'content-disposition': disposition('attachment', 'runs.csv'),
   })
 }

@@ -1,0 +1,36 @@
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { fileTrouble } from '../intake/file-text.ts'
+
+/** The input was good and the work could not be done all the same: shown on standard error, exit code 1. */
+export class Trouble extends Error {}
+
+const WORDS: Readonly<Record<string, string>> = {
+  ENOSPC: 'the disk is full',
+  EDQUOT: 'the disk is full',
+  EPIPE: 'nobody reads it any more',
+  EROFS: 'nothing can be written there',
+}
+
+/** Why something could not be written, in words. */
+export const writeTrouble = (error: unknown): string =>
+  WORDS[(error as NodeJS.ErrnoException).code ?? ''] ?? fileTrouble(error)
+
+/**
+ * Writes files into a folder, all or none: each under a passing name first, and under its own when every one is
+ * there. Names are single names made by fileName, never paths.
+ */
+export async function writeFiles(
+  folder: string,
+  files: readonly { readonly name: string; readonly content: string | Uint8Array }[],
+): Promise<void> {
+  const passing = (name: string) => join(folder, `${name}.part`)
+  try {
+    await mkdir(folder, { recursive: true })
+    for (const { name, content } of files) await writeFile(passing(name), content)
+    for (const { name } of files) await rename(passing(name), join(folder, name))
+  } catch (error) {
+    await Promise.all(files.map(({ name }) => rm(passing(name), { force: true }).catch(() => {})))
+    throw new Trouble(`cannot write into ${folder}: ${writeTrouble(error)}`)
+  }
+}
