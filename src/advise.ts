@@ -1,3 +1,4 @@
+import { answer } from './advice/answer/answer.ts'
 import { assess } from './advice/assess/assess.ts'
 import { loadRulebook, type Rulebook } from './advice/book/rulebook.ts'
 import { versionsUnder } from './advice/book/versions.ts'
@@ -29,15 +30,16 @@ const theHouseBook = () => (houseBook ??= loadRulebook())
 
 /**
  * The one public function: a brief in, advice out. Each line is a stage, handed the whole of the one before:
- * physics works out the sizes, rules decide over facts, the order ranks, and only then is anything put into
- * words; what is said can be walked back through the trace. Errors: a rule book that contradicts itself.
+ * physics works out the sizes, rules decide over facts, the order ranks, rules answer over what was ordered, and
+ * only then is anything put into words; what is said can be walked back through the trace. Errors: a rule book that contradicts itself.
  */
 export async function advise(brief: Brief, options: AdviseOptions = {}): Promise<Advice> {
   const book = options.book ?? theHouseBook()
   const assessed = assess(brief)
   const judged = await judgeAll(book, assessed)
   const ordered = order(judged)
-  const said = say(ordered, versionsUnder(book))
+  const answered = await answer(ordered)
+  const said = say(answered, versionsUnder(book))
   const asker = askerOf(book, judged.facts)
   const changes = options.withoutChanges ? NO_CHANGES : await changesOf(brief, said, book)
   const missing = options.withoutMissing ? [] : await missingOf(brief, said, book)

@@ -7,7 +7,11 @@ import type {
   Contrast,
   Fact,
   Finding,
+  HEADLINE_PARTS,
+  LEFT,
   Machine,
+  Meets,
+  Option,
   Reason,
   RuleTrace,
   Slot,
@@ -61,6 +65,9 @@ export interface RuleOutcome {
   readonly title: string
   readonly scope: RuleScope
   readonly type: Reason['type']
+  /** Of a headline rule: which part of the sentence; of one on what is left to do: its kind. */
+  readonly part: (typeof HEADLINE_PARTS)[number] | null
+  readonly left: (typeof LEFT)[number] | null
   readonly outcome: RuleTrace['outcome']
   readonly truth: Truth
   /** Filled with this run's values when the rule fired, else empty. */
@@ -111,28 +118,28 @@ export interface Standing {
   readonly rank: number | null
   readonly burden: number
   readonly verdict: Verdict
+  /** What a machine has to take where no build compared here does, mm; null where the build takes the pack. */
+  readonly askFor: Option['askFor']
   readonly findings: readonly Finding[]
 }
-
-/** Why an option stands where it stands. */
-export type Ground =
-  | { readonly kind: 'excluded'; readonly by: PlacedOutcome }
-  | { readonly kind: 'ideal' | 'best' | 'only-the-film' | 'short' }
-  /** Meets all, behind the best fit: the best fit's burden, and the most it finds smaller than that one, mm. */
-  | { readonly kind: 'meets-all-too'; readonly bestBurden: number; readonly smallerByMm: number | null }
 
 /** An option in its place, with all it was judged by. */
 export interface Ranked extends Standing {
   readonly detector: Detector
   /** Fired rules that speak of this machine, and of its point where they ask or place something. */
   readonly outcomes: readonly PlacedOutcome[]
-  readonly ground: Ground
+  /** The rule that rules it out, whatever the piece; null where none does. */
+  readonly excludedBy: PlacedOutcome | null
+  /** Metallised film alone stands between it and the sizes asked. */
+  readonly onlyTheFilm: boolean
+  /** The best fit of its point where another one is, with the most that this one finds smaller, mm. */
+  readonly behind: { readonly burden: number; readonly smallerByMm: number | null } | null
 }
 
 /** The step of the order at which two options part; a negative sign puts the first one before. */
 export interface Parting {
-  readonly step: 'excluded' | 'unmet' | 'ratio' | 'burden' | 'nothing'
-  /** Severity of the sizes counted, at the step `unmet`. */
+  readonly step: 'excluded' | 'verdict' | 'unmet' | 'ratio' | 'burden' | 'partly' | 'nothing'
+  /** Severity of the sizes counted, at the step `unmet`, and where they say the same as the verdicts. */
   readonly severity: number | null
   readonly sign: number
 }
@@ -150,7 +157,7 @@ export interface Worst {
   readonly contaminant: number | null
 }
 
-/** What two options of one point differ in; null parting where one of them has no place in the order. */
+/** What two options of one point differ in; no parting where one has no place in the order, or both are ruled out. */
 export interface Apart extends Omit<Contrast, 'because' | 'rules'> {
   readonly parting: PartingOfTwo | null
   readonly rules: readonly Omit<Contrast['rules'][number], 'text'>[]
@@ -170,41 +177,69 @@ export interface OrderedPoint {
   readonly options: readonly Ranked[]
   readonly apart: readonly Apart[]
   readonly close: Close | null
-  readonly headline: PointHeadline
 }
 
-/** What there is to say of a point in one sentence, and of which option. */
-export type PointHeadline =
-  | { readonly kind: 'best-fit' | 'worth-a-test' | 'sizes-open' | 'too-small'; readonly option: Standing }
-  | {
-      readonly kind: 'closest'
-      readonly option: Standing
-      readonly missed: number
-      readonly expected: number
-    }
-  | { readonly kind: 'no-detector' | 'none' }
+/** A line: its name and the inspection points on it, in the order of the flow. */
+export interface Line {
+  readonly name: string
+  readonly points: readonly number[]
+}
 
 /** A machine at a point, there for some contaminants. */
-export interface Use {
+export interface Use<Placed extends Standing = Ranked> {
   readonly point: number
-  readonly option: Standing
+  readonly option: Placed
   readonly contaminants: readonly number[]
 }
 
-export interface Combined {
-  readonly kind: 'nothing-asked' | 'nothing-met' | 'too-many' | 'met'
-  readonly uses: readonly Use[]
-  readonly unmet: readonly number[]
+/** The smallest set of one line. */
+export interface Combined<Placed extends Standing = Ranked> {
+  readonly kind: 'nothing-asked' | 'nothing-met' | 'met'
+  readonly uses: readonly Use<Placed>[]
   /** Contaminants that more than one of the uses can find at some size. */
   readonly seenTwice: readonly number[]
 }
 
-/** After `order/`: verdicts, ranks and the smallest set, as values. */
+/** A contaminant on a line: the machine that answers for it, and its finding there. */
+export interface Row<Placed extends Standing = Ranked> {
+  readonly contaminant: number
+  /**
+   * use: by a machine of the recommendation; nearest: by what comes nearest; build: by a larger build than those
+   * compared; reacts: by a machine without computed sizes.
+   */
+  readonly by: 'use' | 'nearest' | 'build' | 'reacts' | 'none'
+  /** A larger build would meet the size asked. */
+  readonly wouldMeet: boolean
+  readonly point: number | null
+  readonly option: Placed | null
+  readonly finding: Finding | null
+  /** How the size asked is met: nothing by a build that is too small, and by no machine at all. */
+  readonly meets: Meets
+  /** Places of the pack where a piece can lie and is missed, though it is found elsewhere. */
+  readonly places: readonly string[]
+  /** A point where a machine meets it, but behind which it can still enter; null where there is none. */
+  readonly metTooEarlyAt: number | null
+}
+
+export interface OrderedLine extends Line {
+  readonly combined: Combined
+  readonly rows: readonly Row[]
+}
+
+/** After `order/`: verdicts, ranks, and what to use on each line, as values. */
 export interface Ordered extends Judged {
   readonly points: readonly OrderedPoint[]
-  readonly combination: Combined
-  /** Contaminants that no ranked machine at any point finds at any size. */
-  readonly hopeless: readonly number[]
+  readonly lines: readonly OrderedLine[]
+}
+
+/** Where a rule of the second run was asked: of a line, of a row, of a machine in use, or of an option. */
+export interface LineOutcome extends PlacedOutcome {
+  readonly line: number | null
+}
+
+/** After `answer/`: what the rules say of the order. */
+export interface Answered extends Ordered {
+  readonly answers: readonly LineOutcome[]
 }
 
 /** A way to ask the book about the register and the check plan, and what came of it, for the trace. */

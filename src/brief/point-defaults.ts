@@ -110,6 +110,7 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
     apertureWidthMm: input.apertureWidthMm ?? null,
     fallHeightMm: input.fallHeightMm ?? null,
     pipeDiameterMm: input.pipeDiameterMm ?? null,
+    line: (input.line ?? '').trim(),
     afterStep: input.afterStep ?? '',
     reject: input.reject ?? null,
     product: filled.product,

@@ -4,14 +4,22 @@ import { contaminantWords } from '../advice/say/words.ts'
 import type { Advice, Brief } from '../contract/index.ts'
 import { materialNames } from './names.ts'
 
+/** The name of a line before what is said of it; nothing where there is one line without a name. */
+const lineWords = (line: string) => (line === '' ? '' : `line ${line}, `)
+
 /** The smallest set, what it leaves, what can still enter, and how the rest is kept out. */
 export function togetherText(brief: Brief, { combination, prevention }: Advice): string[] {
   const pieces = (contaminants: readonly number[]) =>
     contaminants.map((c) => contaminantWords(brief, c)).join(', ')
   return [
     `Together: ${combination.because}`,
-    ...combination.uses.map((use) => `  ${use.point}: ${use.equipment} for ${pieces(use.contaminants)}`),
-    ...(combination.unmet.length > 0 ? [`  unmet: ${pieces(combination.unmet)}`] : []),
+    ...combination.uses.map(
+      (use) =>
+        `  ${lineWords(use.line)}${use.point}: ${use.equipment} for ${pieces(use.contaminants)}${use.expected.length > 0 ? ` (expected, not promised: ${pieces(use.expected)})` : ''}`,
+    ),
+    ...combination.unmet.map(
+      ({ line, contaminant, why }) => `  unmet: ${lineWords(line)}${pieces([contaminant])}. ${why}`,
+    ),
     ...(combination.independence ? [`  ${combination.independence}`] : []),
     ...combination.stillEnters.map(({ point, text }) => `  behind ${point}: ${text}`),
     ...prevention.map(

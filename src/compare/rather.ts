@@ -5,7 +5,7 @@ import type { Advice, Brief, Contrast, Option } from '../contract/index.ts'
 
 /** The part of an advice that two options of a point are compared in. */
 export type Compared = { readonly trace: Pick<Advice['trace'], 'rules'> } & {
-  readonly points: readonly Pick<Advice['points'][number], 'name'>[]
+  readonly points: readonly Pick<Advice['points'][number], 'name' | 'options'>[]
 }
 
 /** Any two options of one point of an advice side by side. */
@@ -16,10 +16,16 @@ export function rather(
   first: Option,
   second: Option,
 ): Contrast {
-  const point = advice.points[pointIndex]!.name
+  const { name: point, options } = advice.points[pointIndex]!
   const asked = advice.trace.rules.flatMap((one): Asked[] =>
     one.point === point ? [{ ...one, rule: one.id }] : [],
   )
-  const apart = contrastOf(brief.contaminants, asked, standing(first), standing(second))
+  const apart = contrastOf(
+    brief.contaminants,
+    asked,
+    options.filter(({ rank }) => rank !== null).map(standing),
+    standing(first),
+    standing(second),
+  )
   return contrastWords(brief, pointIndex, apart, [first, second])
 }

@@ -13,6 +13,11 @@ export const EFFECTS = [
   'places',
   'tests',
   'warns',
+  'headline',
+  'leaves',
+  'asks',
+  'grounds',
+  'combines',
   'records',
 ] as const
 /** Places in the register and the check plan that rules of the effect "records" fill. */
@@ -41,6 +46,10 @@ export const SLOTS = [
   'record-line',
   'site',
 ] as const
+/** Parts of the first sentence, in the order in which they are said. */
+export const HEADLINE_PARTS = ['put', 'meets', 'misses', 'remedy'] as const
+/** What is left to do about a contaminant. */
+export const LEFT = ['done', 'test', 'prevent', 'agree', 'look-elsewhere', 'set-a-size'] as const
 /** What a rule, a threshold or a source rests on; a law is opened only where its words were seen in a copy. */
 export const EVIDENCE = [
   'law-opened',

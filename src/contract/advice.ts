@@ -1,14 +1,9 @@
 import { z } from 'zod'
 import { EFFECTS, EVIDENCE, MEETS, ORIGINS, OUTCOMES, TRUTHS, VERDICTS } from './advice-words.ts'
+import { adviceAnswerSchema, combinationSchema, tracedSchema } from './answer.ts'
 import { briefSchema } from './brief.ts'
 import { checksSchema } from './checks.ts'
-import {
-  closeCallSchema,
-  contrastSchema,
-  missingSchema,
-  stillEntersSchema,
-  versionsSchema,
-} from './reasoning.ts'
+import { closeCallSchema, contrastSchema, missingSchema, versionsSchema } from './reasoning.ts'
 import { registerSchema } from './register.ts'
 
 export * from './advice-words.ts'
@@ -104,6 +99,8 @@ export const optionSchema = z.object({
   because: z.string(),
   /** Where the beam comes from; null for what has none. */
   beam: z.enum(['down', 'side']).nullable(),
+  /** What `because` rests on, sentence by sentence, each with its rule. */
+  grounds: z.array(tracedSchema),
   settings: z.object({
     kV: z.number().nullable(),
     mA: z.number().nullable(),
@@ -212,6 +209,8 @@ export const ruleTraceSchema = z.object({
   equipment: z.string(),
   point: z.string(),
   contaminant: z.number().int().nullable(),
+  /** The line it was asked of, where it was asked of one. */
+  line: z.string().optional(),
   outcome: z.enum(OUTCOMES),
   conditions: conditionTraceSchema,
   /**
@@ -250,20 +249,17 @@ export const adviceSchema = z
         closeCall: closeCallSchema.nullable(),
       }),
     ),
-    combination: z.object({
-      uses: z.array(
-        z.object({ point: z.string(), equipment: z.string(), contaminants: z.array(z.number().int()) }),
-      ),
-      unmet: z.array(z.number().int()),
-      because: z.string(),
-      /** Why misses of several uses may not be multiplied; empty where there is one use or none. */
-      independence: z.string(),
-      /** What can still enter behind each inspection point. */
-      stillEnters: z.array(stillEntersSchema),
-    }),
+    answer: adviceAnswerSchema,
+    combination: combinationSchema,
     /** For each contaminant that no machine here meets: how to keep it out. */
     prevention: z.array(
-      z.object({ contaminant: z.number().int(), text: z.string(), sources: z.array(z.string()) }),
+      z.object({
+        contaminant: z.number().int(),
+        /** Names of the lines on which nothing meets it. */
+        lines: z.array(z.string()),
+        text: z.string(),
+        sources: z.array(z.string()),
+      }),
     ),
     changes: z.array(
       z.object({

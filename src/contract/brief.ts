@@ -109,6 +109,7 @@ export const pointSchema = z.strictObject({
   apertureWidthMm: quantity('opening width', 'mm', 20, 4000).optional(),
   fallHeightMm: quantity('fall height', 'mm', 10, 10000).optional(),
   pipeDiameterMm: quantity('pipe diameter', 'mm', 5, 500).optional(),
+  line: text('line', 80).optional(),
   afterStep: text('step it stands behind', 200).optional(),
   reject: rejectSchema.optional(),
   product: productAtPointSchema.optional(),
@@ -252,6 +253,8 @@ export interface Point {
   readonly apertureWidthMm: number | null
   readonly fallHeightMm: number | null
   readonly pipeDiameterMm: number | null
+  /** Name of the line it stands on; empty where none was given. */
+  readonly line: string
   readonly afterStep: string
   readonly reject: Reject | null
   /** The product as it is at this point: the brief's, with this point's differences laid over it. */

@@ -1,4 +1,5 @@
 export * from './advice.ts'
+export * from './answer.ts'
 export * from './ask.ts'
 export * from './brief.ts'
 export * from './checks.ts'

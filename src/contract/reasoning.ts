@@ -57,13 +57,6 @@ export const missingSchema = z.object({
   effect: z.string(),
 })
 
-export const stillEntersSchema = z.object({
-  point: z.string(),
-  /** Contaminants of the brief that can enter behind this point; null where the brief does not say. */
-  contaminants: z.array(z.number().int()).nullable(),
-  text: z.string(),
-})
-
 /** What changes when the same brief is judged by another rule book. */
 export const differenceSchema = z.object({
   from: versionsSchema,
@@ -100,5 +93,4 @@ export type Versions = z.infer<typeof versionsSchema>
 export type Contrast = z.infer<typeof contrastSchema>
 export type CloseCall = z.infer<typeof closeCallSchema>
 export type Missing = z.infer<typeof missingSchema>
-export type StillEnters = z.infer<typeof stillEntersSchema>
 export type Difference = z.infer<typeof differenceSchema>

@@ -29,6 +29,7 @@ export function samplePoint(
     apertureWidthMm: 350,
     fallHeightMm: null,
     pipeDiameterMm: null,
+    line: '',
     afterStep: '',
     reject: null,
     ...changes,

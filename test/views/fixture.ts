@@ -78,6 +78,7 @@ const option = (equipment: string, label: string, more: Partial<Option>): Option
   askFor: null,
   beam: null,
   because: 'Quartz may be found at the size asked.',
+  grounds: [],
   settings: { kV: 60, mA: 10, frequenciesKHz: [] },
   findings: [],
   reasons: [],
@@ -232,17 +233,62 @@ export const advice: Advice = {
       ],
     },
   ],
+  answer: {
+    sentence: 'Put x-ray, dual energy, at “after packing”. Safe to promise: all 2 sizes asked.',
+    parts: [
+      {
+        line: '',
+        text: 'Put x-ray, dual energy, at “after packing”.',
+        rule: 'put-one-machine',
+        trace: 'l0.put-one-machine',
+        sources: [],
+      },
+    ],
+    rows: [
+      {
+        line: '',
+        contaminant: 2,
+        askedMm: null,
+        promisedMm: null,
+        expectedMm: null,
+        equipment: null,
+        point: null,
+        meets: 'cannot',
+        places: [],
+        left: {
+          kind: 'prevent',
+          text: 'No machine compared here finds it: keep it out.',
+          rule: 'left-to-keep-out',
+          trace: 'l0.c2.left-to-keep-out',
+          sources: [],
+        },
+      },
+    ],
+    ask: [],
+    test: [],
+  },
   combination: {
-    uses: [{ point: 'after packing', equipment: 'xray-dual', contaminants: [0, 1] }],
-    unmet: [2],
+    uses: [{ line: '', point: 'after packing', equipment: 'xray-dual', contaminants: [0, 1], expected: [] }],
+    unmet: [
+      { line: '', contaminant: 2, achievableMm: null, equipment: null, point: null, why: 'Keep it out.' },
+    ],
     because: 'One machine meets both.',
+    grounds: [
+      {
+        line: '',
+        text: 'One machine meets both.',
+        rule: 'one-machine',
+        trace: 'l0.one-machine',
+        sources: [],
+      },
+    ],
     independence: 'Two looks at the same thing miss the same pieces.',
     stillEnters: [
       { point: 'belt', contaminants: [1], text: 'The wire can still enter behind the belt.' },
       { point: 'after packing', contaminants: null, text: 'The pack is closed here.' },
     ],
   },
-  prevention: [{ contaminant: 2, text: 'Keep wood out of open-food areas.', sources: [] }],
+  prevention: [{ contaminant: 2, lines: [''], text: 'Keep wood out of open-food areas.', sources: [] }],
   changes: [
     {
       inputs: [{ path: 'points.0', from: 'belt', to: 'after packing' }],

@@ -70,9 +70,10 @@ function Point({ sheet, row, number, only }: { sheet: Sheet; row: number; number
       </Fold>
       <Fold
         sheet={sheet}
-        paths={[at('afterStep'), at('reject.')]}
-        summary="Where in the flow it stands, and how packs are taken out"
+        paths={[at('line'), at('afterStep'), at('reject.')]}
+        summary="Line, place in the flow, and how packs are taken out"
       >
+        <Line sheet={sheet} path={at('line')} />
         <Line sheet={sheet} path={at('afterStep')} />
         <Choose sheet={sheet} path={at('reject.type')} empty="Not said" />
         {REJECT.map((key) => (

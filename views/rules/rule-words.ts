@@ -15,6 +15,11 @@ export const EFFECT_WORDS: Readonly<Record<RuleCard['type'], string>> = {
   places: 'says where',
   tests: 'asks for a test',
   warns: 'warns',
+  headline: 'words the answer',
+  leaves: 'says what is left to do',
+  asks: 'asks before ordering',
+  grounds: 'words a verdict',
+  combines: 'words the recommendation',
   records: 'is written into the register or the check plan',
 }
 
@@ -29,6 +34,9 @@ export const GROUND_WORDS: Readonly<Record<string, string>> = {
   magnet: 'magnets',
   sieve: 'sieves',
   density: 'density separators',
+  line: 'a line, once the machines are in order',
+  use: 'a machine recommended',
+  option: 'a machine in its place in the order',
   record: 'the hazard register and check plan as a whole',
   hazard: 'a hazard of a line',
   control: 'a control of a hazard, before it is classed',

@@ -37,30 +37,34 @@ export const isPromised = (meets: Meets): boolean => meets === 'yes' || meets ==
 /** Met, if only as expected. */
 export const isExpected = (meets: Meets): boolean => isPromised(meets) || meets === 'maybe'
 
-/** Findings with a verdict's worth of knowledge: what a verdict looks at. */
-export type Met = Pick<Finding, 'meets'>
+/** What a verdict looks at: how a size is met, and whether one was asked. */
+export type Met = Pick<Finding, 'meets' | 'mustFindMm'>
 
-/** Every size is met at the cautious value, be it but for named places. */
+/** Without a size asked there is nothing to meet or to miss. */
+export const isAsked = ({ mustFindMm }: Pick<Met, 'mustFindMm'>): boolean => mustFindMm !== null
+
+/** Every size asked, at least one, is met at the cautious value, be it but for named places. */
 export function meetsAll(findings: readonly Met[]): boolean {
-  return findings.length > 0 && findings.every((f) => isPromised(f.meets))
+  const asked = findings.filter(isAsked)
+  return asked.length > 0 && asked.every((f) => isPromised(f.meets))
 }
 
-/** Some size is met, if only as expected. */
-export function isAnyMet(findings: readonly Met[]): boolean {
-  return findings.some(({ meets }) => isExpected(meets))
-}
+/** Some size asked is met, if only as expected. */
+export const isAnyMet = (findings: readonly Met[]): boolean =>
+  findings.some((f) => isAsked(f) && isExpected(f.meets))
 
 /**
- * Verdict of one option, best fit apart (that needs the other options): not suitable when excluded or when
- * nothing is met; worth a test when nothing is worse than maybe; conditional in between.
+ * Verdict of one option, best fit and builds apart (those need the other options and the pack): not suitable
+ * when excluded or when nothing asked is met; worth a test when nothing asked is worse than maybe; conditional
+ * in between, and where no size is asked of anything it can find.
  */
 export function verdictOf(
   findings: readonly Met[],
   excluded: boolean,
 ): Exclude<Verdict, 'best-fit' | 'no-build'> {
   if (excluded) return 'not-suitable'
-  const has = (meets: Meets) => findings.some((f) => f.meets === meets)
-  if (!isAnyMet(findings) && !has('open')) return 'not-suitable'
-  const nothingWorse = !has('no') && !has('cannot') && !has('open')
-  return nothingWorse ? 'worth-a-test' : 'conditional'
+  const asked = findings.filter(isAsked)
+  const judged = asked.length > 0 ? asked : findings
+  if (!judged.some(({ meets }) => isExpected(meets) || meets === 'open')) return 'not-suitable'
+  return asked.length > 0 && asked.every(({ meets }) => isExpected(meets)) ? 'worth-a-test' : 'conditional'
 }

@@ -3,7 +3,7 @@ import { factsIn } from '../facts/list/fact-list.ts'
 import { canonical, factOperand, isNumeric, type Leaf, leavesOf } from './condition.ts'
 import { namesIn } from './placeholders.ts'
 import type { BookRule, Rulebook } from './rule-schema.ts'
-import { type RuleScope, scopesOf } from './rule-scope.ts'
+import { isOrdered, type RuleScope, scopesOf } from './rule-scope.ts'
 
 /**
  * Everything wrong with a rule book that can be seen without running it: unknown facts, units, sources or
@@ -16,6 +16,7 @@ export function lintRulebook(book: Rulebook): readonly string[] {
     const say = (message: string) => problems.push(`${rule.file}: rule "${rule.id}": ${message}`)
     for (const scope of scopesOf(rule)) lintFacts(book, rule, scope, say)
     lintSources(book, rule, say)
+    lintPlace(rule, say)
     for (const fires of [true, false]) {
       if (!rule.examples.some((example) => example.fires === fires))
         say(
@@ -87,6 +88,32 @@ function leafProblem(
   return strange === undefined
     ? null
     : `${JSON.stringify(strange)} is no value of it; allowed: ${listed(left.values ?? [])}`
+}
+
+/** What a rule of the second run says of which ground, and how often it is asked there. */
+const SAYS: Readonly<Record<string, { readonly grounds: readonly string[]; readonly each: string }>> = {
+  headline: { grounds: ['line'], each: 'once' },
+  combines: { grounds: ['line'], each: 'once' },
+  leaves: { grounds: ['line'], each: 'contaminant' },
+  grounds: { grounds: ['option'], each: 'once' },
+}
+
+/** Asking and testing stand on any ground of the second run; in the first run a test is a reason of a machine. */
+const ASKS = ['asks', 'tests']
+
+function lintPlace(rule: BookRule, say: Say): void {
+  const { type, params } = rule.event
+  const place = SAYS[type]
+  const ordered = rule.appliesTo.filter(isOrdered)
+  if (place && (rule.each !== place.each || rule.appliesTo.some((ground) => !place.grounds.includes(ground))))
+    say(`"${type}" is said of ${place.grounds.join(', ')}, each: "${place.each}"`)
+  if (!place && ordered.length > 0 && !ASKS.includes(type))
+    say(`${ordered.join(', ')}: allowed event types are ${[...Object.keys(SAYS), ...ASKS].join(', ')}`)
+  if (type === 'asks' && ordered.length < rule.appliesTo.length) say('"asks" is said of line, use or option')
+  if ((type === 'headline') !== (params.part !== undefined))
+    say('a headline, and nothing else, names its part')
+  if ((type === 'leaves') !== (params.left !== undefined))
+    say('what is left to do, and nothing else, names its kind in "left"')
 }
 
 function lintSources(book: Rulebook, rule: BookRule, say: Say): void {

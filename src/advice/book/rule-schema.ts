@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { EFFECTS, EVIDENCE, SLOTS } from '../../contract/index.ts'
+import { EFFECTS, EVIDENCE, HEADLINE_PARTS, LEFT, SLOTS } from '../../contract/index.ts'
 import { quoted } from '../../contract/quoted.ts'
 import { UNITS } from '../facts/list/fact-definition.ts'
 import { type Condition, conditionProblems } from './condition.ts'
@@ -58,6 +58,10 @@ export const ruleSchema = z
       type: word('event type', EFFECTS),
       params: z.strictObject({
         text: sentence('text'),
+        /** Of a headline: which part of the sentence it is. */
+        part: word('part', HEADLINE_PARTS).optional(),
+        /** Of what is left to do: its kind. */
+        left: word('left', LEFT).optional(),
         /** Where it stands in the register or the check plan; rules of the effect "records" only. */
         slot: word('slot', SLOTS).optional(),
         /** What it is about within its place: "q1:yes", a question; of an item, its short name. */

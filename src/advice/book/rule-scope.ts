@@ -17,8 +17,14 @@ export const FAMILIES = [
  */
 export { RECORD_GROUNDS, type RecordGround }
 
-/** What a rule stands on: the brief, an inspection point, a family of equipment at a point, or a part of the record. */
-export const GROUNDS = ['brief', 'point', ...FAMILIES, ...RECORD_GROUNDS] as const
+/**
+ * Grounds of the second run, over what was ordered: one line (with each contaminant on it), one machine the
+ * recommendation puts into use, or one option in its place among the others of its point.
+ */
+export const ORDERED_GROUNDS = ['line', 'use', 'option'] as const
+
+/** What a rule stands on: the brief, an inspection point, a family of equipment at a point, the order, or a part of the record. */
+export const GROUNDS = ['brief', 'point', ...FAMILIES, ...ORDERED_GROUNDS, ...RECORD_GROUNDS] as const
 export type Ground = (typeof GROUNDS)[number]
 
 /** How often a rule is asked on its ground: once, or once for every contaminant of the brief. */
@@ -36,12 +42,14 @@ export function splitScope(scope: RuleScope): { ground: Ground; each: Each } {
   return { ground, each: each === 'contaminant' ? 'contaminant' : 'once' }
 }
 
-/** The family a ground names, or null for the brief and the point. */
+/** The family a ground names, or null for the others. */
 export const familyOf = (ground: Ground): Family | null =>
   (FAMILIES as readonly string[]).includes(ground) ? (ground as Family) : null
 
 export const isRecordGround = (ground: Ground): ground is RecordGround =>
   (RECORD_GROUNDS as readonly string[]).includes(ground)
+/** True for a ground that is asked about after the options are in order. */
+export const isOrdered = (ground: Ground): boolean => (ORDERED_GROUNDS as readonly string[]).includes(ground)
 
 /** Scopes a rule is asked in. */
 export const scopesOf = (rule: {

@@ -57,7 +57,7 @@ export function blockingPairs(brief: Brief, points: Points, unmet: Advice['combi
         .filter((f) => f.meets !== 'yes' && f.mustFindMm !== null)
         .map((f) => ({
           pair: { point, option, contaminant: f.contaminant },
-          met: unmet.includes(f.contaminant) ? 0 : 1,
+          met: unmet.some(({ contaminant }) => contaminant === f.contaminant) ? 0 : 1,
           gap: (f.cautiousMm ?? f.expectedMm ?? Number.POSITIVE_INFINITY) / f.mustFindMm!,
         })),
     ),

@@ -29,6 +29,8 @@ export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fac
       title: rule.title,
       scope,
       type: rule.event.type,
+      part: rule.event.params.part ?? null,
+      left: rule.event.params.left ?? null,
       outcome,
       truth: conditions.truth,
       text: outcome === 'fired' ? fillText(rule.event.params.text, lookUp) : '',

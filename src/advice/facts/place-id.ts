@@ -1,5 +1,6 @@
 /** A place in a brief; what is left out is not narrowed down to. */
 export interface PlaceInBrief {
+  readonly line?: number | null
   readonly point?: number | null
   readonly equipment?: string | null
   readonly contaminant?: number | null
@@ -7,10 +8,11 @@ export interface PlaceInBrief {
 
 /**
  * The one spelling of point, machine and contaminant in ids of calculations, facts and rules asked:
- * "p0.xray-dual.c1", "p0", "c1"; "brief" for the whole of it.
+ * "p0.xray-dual.c1", "p0", "c1", of a line "l0", "l0.c1"; "brief" for the whole of it.
  */
-export function placeId({ point, equipment, contaminant }: PlaceInBrief): string {
+export function placeId({ line, point, equipment, contaminant }: PlaceInBrief): string {
   const parts = [
+    line == null ? '' : `l${line}`,
     point == null ? '' : `p${point}`,
     equipment ?? '',
     contaminant == null ? '' : `c${contaminant}`,

@@ -14,6 +14,11 @@ const OPEN_RULE: Readonly<Record<RuleTrace['type'], number>> = {
   places: 0.02,
   warns: 0.02,
   records: 0,
+  headline: 0,
+  leaves: 0,
+  asks: 0,
+  grounds: 0,
+  combines: 0,
 }
 /** A contaminant without a size to find leaves its answer open altogether. */
 const OPEN_SIZE = 1

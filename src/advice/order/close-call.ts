@@ -1,7 +1,8 @@
 import type { Brief, Finding } from '../../contract/index.ts'
 import { isExpected, isPromised } from '../assess/meets.ts'
 import type { Close, Standing } from '../stages.ts'
-import { compareOptions, sizeRatio, WITHOUT_PROMISE, worstRatio } from './order.ts'
+import { isUsable } from './combine.ts'
+import { orderAmong, sizeRatio, WITHOUT_PROMISE } from './order.ts'
 
 /** Where between expected (0) and cautious (1) the order is looked at. */
 const BETWEEN = [0, 0.25, 0.5, 0.75] as const
@@ -27,32 +28,33 @@ const optionAt = (option: Standing, share: number): Standing => ({
 type Hinge = Pick<Close, 'contaminants' | 'turned'>
 
 /** What the second option's place hangs on: sizes it meets at that share and cannot promise, or its worst. */
-function hingeOf(second: Standing, share: number): Hinge {
+function hingeOf(second: Standing, share: number, worstRatio: number): Hinge {
   const there = optionAt(second, share)
   const turned = second.findings.flatMap((f, i) =>
     f.meets === 'maybe' && isPromised(there.findings[i]!.meets) ? [f.contaminant] : [],
   )
   if (turned.length > 0) return { contaminants: turned, turned: true }
-  const worst = worstRatio(second)
-  const widest = second.findings.filter((f) => sizeRatio(f) === worst).map((f) => f.contaminant)
+  const widest = second.findings.filter((f) => sizeRatio(f) === worstRatio).map((f) => f.contaminant)
   return { contaminants: widest, turned: false }
 }
 
 /**
  * Whether another option would come first if the sizes lay nearer to the expected than to the cautious values
- * (all options alike, since they share the food and most assumptions); null when the first stays first.
+ * (all options alike, since they share the food and most assumptions); null when the first stays first, or
+ * where nothing is there to choose from.
  */
 export function closeCallOf(brief: Brief, options: readonly Standing[]): Close | null {
-  const ranked = options.filter((option) => option.rank !== null)
-  const [first] = ranked
-  if (!first || ranked.length < 2) return null
-  const compare = compareOptions(brief.contaminants)
+  const open = options.filter((option) => isUsable(option) && option.verdict !== 'not-suitable')
+  const [first] = open
+  if (!first || open.length < 2) return null
   for (const share of [...BETWEEN].reverse()) {
-    const there = ranked.map((option) => optionAt(option, share))
+    const there = open.map((option) => optionAt(option, share))
+    const { compare } = orderAmong(brief.contaminants, there)
     const best = there.reduce((a, b) => (compare(a, b) <= 0 ? a : b))
     if (best.equipment === first.equipment) continue
-    const second = ranked.find(({ equipment }) => equipment === best.equipment)!
-    return { first, second, ...hingeOf(second, share) }
+    const second = open.find(({ equipment }) => equipment === best.equipment)!
+    const hinge = hingeOf(second, share, orderAmong(brief.contaminants, open).worstRatio(second))
+    if (hinge.contaminants.length > 0) return { first, second, ...hinge }
   }
   return null
 }

@@ -1,6 +1,6 @@
 import type { Contaminant, Contrast, Finding, RuleTrace } from '../../contract/index.ts'
 import type { Apart, PartingOfTwo, Standing, Worst } from '../stages.ts'
-import { isUnmet, partOptions, sizeRatio, worstRatio } from './order.ts'
+import { orderAmong, sizeRatio } from './order.ts'
 
 /** Sizes closer than this share are the same: the model cannot tell them apart (judgement). */
 const SAME_SIZE_SHARE = 0.02
@@ -63,24 +63,35 @@ function rulesApart(rules: readonly Asked[], first: string, second: string): Apa
   })
 }
 
-/** Where two options part in the order, with what each has there. */
-function partingOf(contaminants: readonly Contaminant[], first: Standing, second: Standing): PartingOfTwo {
-  const parting = partOptions(contaminants)(first, second)
-  const unmet = ({ findings }: Standing) =>
-    findings
-      .filter((f) => isUnmet(f) && contaminants[f.contaminant]!.severity === parting.severity)
-      .map((f) => f.contaminant)
+/** Neither a verdict nor a place to compare: ruled out, or nothing met. */
+const isOut = ({ excluded, verdict }: Standing) => excluded || verdict === 'not-suitable'
+
+/** Where two options part in the order, with what each has there; null where nothing is decided between them. */
+function partingOf(
+  contaminants: readonly Contaminant[],
+  options: readonly Standing[],
+  first: Standing,
+  second: Standing,
+): PartingOfTwo | null {
+  if ((first.rank === null) !== (second.rank === null) || (isOut(first) && isOut(second))) return null
+  const { part, unmet, worstRatio } = orderAmong(contaminants, options)
+  const parting = part(first, second)
   const worst = (option: Standing): Worst => {
     const ratio = worstRatio(option)
     return { ratio, contaminant: option.findings.find((f) => sizeRatio(f) === ratio)?.contaminant ?? null }
   }
-  return { ...parting, unmet: [unmet(first), unmet(second)], worst: [worst(first), worst(second)] }
+  return {
+    ...parting,
+    unmet: [unmet(first, parting.severity), unmet(second, parting.severity)],
+    worst: [worst(first), worst(second)],
+  }
 }
 
 /** Two options of one point side by side: only what differs. `rules` are those asked at the point. */
 export function contrastOf(
   contaminants: readonly Contaminant[],
   rules: readonly Asked[],
+  options: readonly Standing[],
   first: Standing,
   second: Standing,
 ): Apart {
@@ -88,7 +99,7 @@ export function contrastOf(
   return {
     first: first.equipment,
     second: second.equipment,
-    parting: (first.rank === null) === (second.rank === null) ? partingOf(contaminants, first, second) : null,
+    parting: partingOf(contaminants, options, first, second),
     verdict: pair(first.verdict, second.verdict),
     burden: pair(first.burden, second.burden),
     sizes: sizesApart(first, second),
@@ -96,12 +107,20 @@ export function contrastOf(
   }
 }
 
-/** The first option of a point against each other ranked one. */
+/**
+ * The machine recommended at a point (in use there, else the first of the order) against each other ranked one;
+ * none where nothing at the point is to be recommended.
+ */
 export function contrastsAt(
   contaminants: readonly Contaminant[],
   rules: readonly Asked[],
   options: readonly Standing[],
+  inUse: readonly string[],
 ): Apart[] {
-  const [first, ...others] = options.filter((o) => o.rank !== null)
-  return first ? others.map((other) => contrastOf(contaminants, rules, first, other)) : []
+  const ranked = options.filter((o) => o.rank !== null)
+  const chosen = ranked.find(({ equipment }) => inUse.includes(equipment)) ?? ranked[0]
+  if (!chosen || isOut(chosen)) return []
+  return ranked
+    .filter((other) => other !== chosen)
+    .map((other) => contrastOf(contaminants, rules, ranked, chosen, other))
 }

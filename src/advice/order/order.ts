@@ -1,27 +1,29 @@
-import type { Contaminant, Finding, Option } from '../../contract/index.ts'
-import { isPromised } from '../assess/meets.ts'
+import type { Contaminant, Finding, Option, Verdict } from '../../contract/index.ts'
+import { isAsked, isExpected, isPromised, meetsAll } from '../assess/meets.ts'
 import type { Parting, Standing } from '../stages.ts'
 
-/** What the order of options is made from. */
-export type Orderable = Pick<Standing, 'excluded' | 'burden' | 'findings'>
+/**
+ * The one order. Ranking, combination, close call, contrasts and headline read its result and know no other:
+ * by verdict; then by the sizes left unmet, severity by severity from the gravest; among those that leave none
+ * (of what any machine meets) by burden, then by fewest places left out; among the others by the worst ratio of
+ * cautious size to size to find, then by burden. Said in words, never one score.
+ */
 
-/** An option of an advice as the order sees it: excluded by a rule that speaks of the machine itself. */
+/** What the order of options is made from. */
+export type Orderable = Pick<Standing, 'excluded' | 'verdict' | 'burden' | 'findings'>
+
+/** An option of an advice as the order sees it: excluded by a rule that speaks of the machine, not of its size. */
 export const standing = (option: Option): Standing => ({
   ...option,
-  excluded: option.reasons.some(({ type, contaminant }) => type === 'excludes' && contaminant === null),
+  excluded:
+    option.askFor === null &&
+    option.reasons.some(({ type, contaminant }) => type === 'excludes' && contaminant === null),
 })
 
 const SEVERITIES = [5, 4, 3, 2, 1] as const
 
-/** True for a size that counts as unmet: one without a size to find does not count. */
-export const isUnmet = (f: Finding): boolean =>
-  !isPromised(f.meets) && !(f.meets === 'open' && f.mustFindMm === null)
-
-/** Sizes not met for sure, counted by severity from 5 down to 1. */
-function unmetBySeverity(option: Orderable, contaminants: readonly Contaminant[]): number[] {
-  const unmet = option.findings.filter(isUnmet)
-  return SEVERITIES.map((s) => unmet.filter((f) => contaminants[f.contaminant]!.severity === s).length)
-}
+/** Where no size can be promised, the cautious size is taken as this multiple of the expected (judgement). */
+export const WITHOUT_PROMISE = 1.5
 
 /** Ratio of cautious (else expected) size to the size to find; null without one, infinite if not findable. */
 export function sizeRatio(f: Finding): number | null {
@@ -30,42 +32,96 @@ export function sizeRatio(f: Finding): number | null {
   return size === null ? Number.POSITIVE_INFINITY : size / f.mustFindMm
 }
 
-/** Where no size can be promised, the cautious size is taken as this multiple of the expected (judgement). */
-export const WITHOUT_PROMISE = 1.5
-
-export function worstRatio(option: Pick<Orderable, 'findings'>): number {
-  return Math.max(0, ...option.findings.flatMap((f) => sizeRatio(f) ?? []))
-}
-
-function difference(a: number, b: number): number {
-  return a === b ? 0 : a - b
-}
-
 /**
- * Where two options part, said in words and never one score: excluded last; then what meets every size, by
- * burden; then fewest unmet sizes, severity by severity from the gravest; then the worst ratio of cautious
- * size to size to find; then burden.
+ * Contaminants by which options are told apart: asked for, and found at the size asked by at least one that is
+ * not excluded. What no machine finds breaks no tie, unless none finds anything asked.
  */
-export function partOptions(contaminants: readonly Contaminant[]) {
-  return (a: Orderable, b: Orderable): Parting => {
-    if (a.excluded !== b.excluded) return { step: 'excluded', severity: null, sign: a.excluded ? 1 : -1 }
-    const unmetA = unmetBySeverity(a, contaminants)
-    const unmetB = unmetBySeverity(b, contaminants)
-    for (let i = 0; i < unmetA.length; i++) {
-      if (unmetA[i] !== unmetB[i])
-        return { step: 'unmet', severity: SEVERITIES[i]!, sign: unmetA[i]! - unmetB[i]! }
-    }
-    const ratio = { step: 'ratio', severity: null, sign: difference(worstRatio(a), worstRatio(b)) } as const
-    const burden = { step: 'burden', severity: null, sign: a.burden - b.burden } as const
-    const bothMeetAll = unmetA.every((n) => n === 0)
-    for (const parting of bothMeetAll ? [burden, ratio] : [ratio, burden])
-      if (parting.sign !== 0) return parting
-    return { step: 'nothing', severity: null, sign: 0 }
-  }
+export function tellingApart(
+  options: readonly Pick<Orderable, 'excluded' | 'findings'>[],
+): ReadonlySet<number> {
+  const asked = (f: Finding) => isAsked(f) && f.meets !== 'cannot'
+  const some = (wanted: (f: Finding) => boolean) =>
+    new Set(
+      options.flatMap(({ excluded, findings }) =>
+        excluded ? [] : findings.filter(wanted).map((f) => f.contaminant),
+      ),
+    )
+  const found = some((f) => isAsked(f) && isExpected(f.meets))
+  return found.size > 0 ? found : some(asked)
 }
 
-/** The same as an order to sort by. */
-export function compareOptions(contaminants: readonly Contaminant[]) {
-  const part = partOptions(contaminants)
-  return (a: Orderable, b: Orderable): number => part(a, b).sign
+const CLASS: Readonly<Record<Verdict, number>> = {
+  'best-fit': 0,
+  'worth-a-test': 1,
+  conditional: 2,
+  'no-build': 3,
+  'not-suitable': 4,
+}
+const EXCLUDED = 5
+
+/** Place of the verdict alone: what meets every size asked, then as the verdicts stand, excluded last. */
+function classOf({ excluded, verdict, findings }: Orderable): number {
+  if (excluded) return EXCLUDED
+  return meetsAll(findings) && verdict !== 'no-build' ? CLASS['best-fit'] : CLASS[verdict]
+}
+
+/** A ratio as it is said, to two figures: what a reader cannot see decides nothing. */
+const asSaid = (ratio: number) => (Number.isFinite(ratio) ? Number(ratio.toPrecision(2)) : ratio)
+
+/** The order among options of one point. */
+export interface Order {
+  readonly part: (a: Orderable, b: Orderable) => Parting
+  readonly compare: (a: Orderable, b: Orderable) => number
+  /** Contaminants of one severity that an option leaves unmet, of those that tell options apart. */
+  readonly unmet: (option: Pick<Orderable, 'findings'>, severity?: number | null) => number[]
+  /** Largest ratio among the sizes that tell options apart; 0 where there is none. */
+  readonly worstRatio: (option: Pick<Orderable, 'findings'>) => number
+}
+
+/** The order of options of one point; `options` are all of them, because they say what tells two apart. */
+export function orderAmong(
+  contaminants: readonly Contaminant[],
+  options: readonly Pick<Orderable, 'excluded' | 'findings'>[],
+): Order {
+  const telling = tellingApart(options)
+  const counted = ({ findings }: Pick<Orderable, 'findings'>) =>
+    findings.filter((f) => isAsked(f) && telling.has(f.contaminant))
+  const unmet: Order['unmet'] = (option, severity = null) =>
+    counted(option)
+      .filter((f) => !isPromised(f.meets))
+      .map((f) => f.contaminant)
+      .filter((c) => severity === null || contaminants[c]!.severity === severity)
+  const worstRatio: Order['worstRatio'] = (option) =>
+    Math.max(0, ...counted(option).map((f) => sizeRatio(f) ?? 0))
+  const partly = (option: Orderable) => option.findings.filter(({ meets }) => meets === 'partly').length
+
+  const ratioStep = (a: Orderable, b: Orderable) => {
+    const [one, other] = [asSaid(worstRatio(a)), asSaid(worstRatio(b))]
+    return { step: 'ratio', severity: null, sign: one === other ? 0 : one - other } as const
+  }
+  const burdenStep = (a: Orderable, b: Orderable) =>
+    ({ step: 'burden', severity: null, sign: a.burden - b.burden }) as const
+  const partlyStep = (a: Orderable, b: Orderable) =>
+    ({ step: 'partly', severity: null, sign: partly(a) - partly(b) }) as const
+  const unmetSteps = (a: Orderable, b: Orderable) =>
+    SEVERITIES.map(
+      (severity) =>
+        ({ step: 'unmet', severity, sign: unmet(a, severity).length - unmet(b, severity).length }) as const,
+    )
+
+  const part: Order['part'] = (a, b) => {
+    const [classA, classB] = [classOf(a), classOf(b)]
+    if (classA !== classB) {
+      const step = Math.max(classA, classB) === EXCLUDED ? 'excluded' : 'verdict'
+      const sign = classA - classB
+      const grave = unmetSteps(a, b).find((one) => one.sign !== 0)
+      return { step, severity: grave && grave.sign * sign > 0 ? grave.severity : null, sign }
+    }
+    const nothingUnmet = unmet(a).length === 0 && unmet(b).length === 0
+    const steps: readonly Parting[] = nothingUnmet
+      ? [burdenStep(a, b), partlyStep(a, b), ratioStep(a, b)]
+      : [...unmetSteps(a, b), ratioStep(a, b), burdenStep(a, b), partlyStep(a, b)]
+    return steps.find(({ sign }) => sign !== 0) ?? { step: 'nothing', severity: null, sign: 0 }
+  }
+  return { part, compare: (a, b) => part(a, b).sign, unmet, worstRatio }
 }

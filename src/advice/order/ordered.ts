@@ -1,35 +1,48 @@
-import type { Judged, Ordered, OrderedPoint } from '../stages.ts'
+import type { Judged, Ordered, OrderedLine, OrderedPoint, Ranked, Use } from '../stages.ts'
 import { closeCallOf } from './close-call.ts'
 import { combine } from './combine.ts'
 import { contrastsAt } from './contrast.ts'
-import { headlineAt, hopeless } from './headline.ts'
+import { linesOf } from './lines.ts'
 import { outcomesFor, rankOptions } from './rank.ts'
+import { rowsOf } from './rows.ts'
 
-/** The stage: verdicts, ranks, what parts two options, and the smallest set that does the work. Values only. */
+/** The stage: verdicts, ranks, what to use on each line, and what parts two options. Values only. */
 export function order(judged: Judged): Ordered {
   const { brief } = judged
-  const points = brief.points.map((_, at) => orderPoint(judged, at))
+  const options = brief.points.map((_, at) => ranksAt(judged, at))
+  const lines = linesOf(brief).map((line): OrderedLine => {
+    const combined = combine(brief, line, options)
+    return { ...line, combined, rows: rowsOf(brief, line, combined, options) }
+  })
+  const uses = lines.flatMap(({ combined }) => combined.uses)
   return {
     ...judged,
-    points,
-    combination: combine(brief, points),
-    hopeless: hopeless(brief.contaminants.length, points),
+    lines,
+    points: options.map((there, at) => pointOf(judged, at, there, uses)),
   }
 }
 
-function orderPoint({ brief, detectors, outcomes }: Judged, at: number): OrderedPoint {
-  const options = rankOptions(
+const ranksAt = ({ brief, detectors, outcomes }: Judged, at: number): Ranked[] =>
+  rankOptions(
     brief,
+    at,
     detectors[at]!.map((detector) => ({
       ...detector,
       outcomes: outcomesFor(outcomes, at, detector.linedUp.machine.id),
     })),
   )
+
+function pointOf(
+  { brief, outcomes }: Judged,
+  at: number,
+  options: readonly Ranked[],
+  uses: readonly Use[],
+): OrderedPoint {
+  const inUse = uses.filter(({ point }) => point === at).map(({ option }) => option.equipment)
   const asked = outcomes.filter(({ pointIndex }) => pointIndex === at)
   return {
     options,
-    apart: contrastsAt(brief.contaminants, asked, options),
+    apart: contrastsAt(brief.contaminants, asked, options, inUse),
     close: closeCallOf(brief, options),
-    headline: headlineAt(options),
   }
 }

@@ -1,7 +1,7 @@
 import type { Brief, Verdict } from '../../contract/index.ts'
 import { isAnyMet, meetsAll, verdictOf } from '../assess/meets.ts'
-import type { Detector, Ground, PlacedOutcome, Ranked } from '../stages.ts'
-import { compareOptions } from './order.ts'
+import type { Detector, PlacedOutcome, Ranked } from '../stages.ts'
+import { orderAmong } from './order.ts'
 
 /** One machine at one point with all that is known of it, before the options are put in order. */
 export interface Candidate extends Detector {
@@ -12,8 +12,10 @@ export interface Candidate extends Detector {
 interface Weighed {
   readonly candidate: Candidate
   readonly ranked: boolean
-  readonly excludedBy: PlacedOutcome | undefined
+  readonly excludedBy: PlacedOutcome | null
   readonly excluded: boolean
+  readonly tooSmall: boolean
+  readonly verdict: Verdict
   readonly burden: number
   readonly findings: Candidate['findings']
 }
@@ -34,14 +36,26 @@ export function outcomesFor(
   )
 }
 
+/** Rules that speak of the outer size of the pack alone: a larger build of the same machine would take it. */
+const OF_THE_BUILD = ['too-wide', 'too-high', 'fan-too-wide']
+
 function weigh(candidate: Candidate): Weighed {
   const { linedUp, findings, outcomes } = candidate
-  const excludedBy = outcomes.find((o) => o.type === 'excludes' && o.contaminant === null)
+  const against = outcomes.filter((o) => o.type === 'excludes' && o.contaminant === null)
+  const excludedBy = against.find(({ rule }) => !OF_THE_BUILD.includes(rule)) ?? against[0] ?? null
+  const tooSmall = against.length > 0 && against.every(({ rule }) => OF_THE_BUILD.includes(rule))
+  const excluded = excludedBy !== null && !tooSmall
   return {
     candidate,
     ranked: linedUp.ranked,
     excludedBy,
-    excluded: excludedBy !== undefined,
+    excluded,
+    tooSmall,
+    verdict: tooSmall
+      ? isAnyMet(findings)
+        ? 'no-build'
+        : 'not-suitable'
+      : ownVerdict(candidate, excluded, linedUp.ranked),
     burden: linedUp.burden,
     findings,
   }
@@ -57,16 +71,16 @@ function smallerBy(option: Weighed, other: Weighed): number | null {
 }
 
 /** A detector without computed sizes that reacts to everything asked: no verdict but a test. */
-const onlyByTest = ({ candidate, findings, excluded }: Weighed) =>
-  candidate.assessed.family === 'static-field' && !excluded && findings.every((f) => f.meets === 'open')
+const onlyByTest = ({ assessed, findings }: Candidate) =>
+  assessed.family === 'static-field' && findings.every((f) => f.meets === 'open')
 
 /**
  * Metallised film stands alone between a metal detector and its sizes: the food gives no signal, the machine would
  * find something asked for without the film, and only the computed sizes, known to come out larger than practice
  * sees, say no. That asks for a test on the bag; it is no ground to rule the machine out.
  */
-function onlyTheFilm({ candidate: { assessed }, findings, excluded }: Weighed): boolean {
-  if (excluded || assessed.family !== 'coil') return false
+function onlyTheFilm({ assessed, findings }: Candidate): boolean {
+  if (assessed.family !== 'coil' || isAnyMet(findings)) return false
   const { layers, productSignal } = assessed.assessment
   return (
     !productSignal &&
@@ -77,37 +91,32 @@ function onlyTheFilm({ candidate: { assessed }, findings, excluded }: Weighed): 
 }
 
 /** The verdict of one option where no other is better. */
-function ownVerdict(weighed: Weighed): Verdict {
-  if (onlyByTest(weighed)) return 'worth-a-test'
-  const plain = verdictOf(weighed.findings, weighed.excluded)
-  const verdict = plain === 'not-suitable' && onlyTheFilm(weighed) ? 'conditional' : plain
-  return !weighed.ranked && verdict === 'worth-a-test' ? 'conditional' : verdict
+function ownVerdict(candidate: Candidate, excluded: boolean, ranked: boolean): Verdict {
+  if (!excluded && onlyByTest(candidate)) return ranked ? 'worth-a-test' : 'conditional'
+  const plain = verdictOf(candidate.findings, excluded)
+  const verdict = plain === 'not-suitable' && !excluded && onlyTheFilm(candidate) ? 'conditional' : plain
+  return !ranked && verdict === 'worth-a-test' ? 'conditional' : verdict
 }
 
-function groundOf(weighed: Weighed, verdict: Verdict, best: Weighed | null): Ground {
-  if (weighed.excludedBy) return { kind: 'excluded', by: weighed.excludedBy }
-  if (!weighed.ranked) return { kind: 'ideal' }
-  if (verdict === 'best-fit') return { kind: 'best' }
-  if (meetsAll(weighed.findings) && best)
-    return { kind: 'meets-all-too', bestBurden: best.burden, smallerByMm: smallerBy(weighed, best) }
-  if (verdict === 'conditional' && !isAnyMet(weighed.findings) && onlyTheFilm(weighed))
-    return { kind: 'only-the-film' }
-  return { kind: 'short' }
-}
-
-/** Options of one point in their order, ranked, each with its verdict and the ground for it. */
-export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Ranked[] {
-  const compare = compareOptions(brief.contaminants)
-  const sorted = candidates.map(weigh).sort((a, b) => {
+/** Options of one point in their order, ranked, each with its verdict and what it rests on. */
+export function rankOptions(brief: Brief, pointIndex: number, candidates: readonly Candidate[]): Ranked[] {
+  const weighed = candidates.map(weigh)
+  const { compare } = orderAmong(
+    brief.contaminants,
+    weighed.filter(({ ranked }) => ranked),
+  )
+  const sorted = weighed.sort((a, b) => {
     if (a.ranked !== b.ranked) return a.ranked ? -1 : 1
     return compare(a, b)
   })
-  const best = sorted.find((one) => one.ranked && !one.excluded && meetsAll(one.findings)) ?? null
+  const isBest = (one: Weighed) => one.ranked && one.verdict === 'worth-a-test' && meetsAll(one.findings)
+  const best = sorted.find(isBest) ?? null
+  const { widthMm, heightMm } = brief.points[pointIndex]!
   let rank = 0
   return sorted.map((one): Ranked => {
-    const verdict = one === best ? 'best-fit' : ownVerdict(one)
     const { outcomes, ...detector } = one.candidate
     const { machine } = detector.linedUp
+    const meetsAllToo = best !== null && one !== best && isBest(one)
     return {
       equipment: machine.id,
       label: machine.label ?? machine.id,
@@ -115,11 +124,14 @@ export function rankOptions(brief: Brief, candidates: readonly Candidate[]): Ran
       excluded: one.excluded,
       rank: one.ranked ? ++rank : null,
       burden: one.burden,
-      verdict,
+      verdict: one === best ? 'best-fit' : one.verdict,
       findings: one.findings,
       detector,
       outcomes,
-      ground: groundOf(one, verdict, best),
+      excludedBy: one.excludedBy,
+      askFor: one.tooSmall ? { widthMm, heightMm } : null,
+      onlyTheFilm: !one.excluded && !one.tooSmall && onlyTheFilm(one.candidate),
+      behind: meetsAllToo ? { burden: best.burden, smallerByMm: smallerBy(one, best) } : null,
     }
   })
 }

@@ -1,38 +1,60 @@
 import type { Advice } from '../../contract/index.ts'
-import type { Combined, Ordered } from '../stages.ts'
+import type { Answered, Use } from '../stages.ts'
 import { independenceWords } from './independence.ts'
+import { joined, saidOf } from './said.ts'
 import { stillEnters } from './still-enters.ts'
 
-function becauseOf({ kind, uses }: Combined): string {
-  switch (kind) {
-    case 'nothing-asked':
-      return 'No contaminant has a size to find, so nothing can be met or missed.'
-    case 'nothing-met':
-      return 'No machine compared here meets any size to find at the value that can be promised.'
-    case 'too-many':
-      return 'More than 3 machines would be needed; look at the line itself first.'
-    case 'met':
-      return uses.length === 1
-        ? 'One machine meets every size that any machine here meets, at the value that can be promised.'
-        : `${uses.length} machines together meet every size that any machine here meets; no smaller set does.`
-  }
+type Uses = Advice['combination']['uses']
+type Unmet = Advice['combination']['unmet']
+
+/** Contaminants a machine in use is expected to meet, without a promise. */
+const expectedOf = ({ option, contaminants }: Use) =>
+  contaminants.filter((c) =>
+    option.findings.some(({ contaminant, meets }) => contaminant === c && meets === 'maybe'),
+  )
+
+/** Sizes asked that nothing on the line meets, with what is achievable; why is what the answer says of them. */
+function unmetOf({ brief, lines }: Answered, rows: Advice['answer']['rows']): Unmet {
+  return lines.flatMap(({ name, rows: ordered }) =>
+    ordered.flatMap(({ contaminant, by, point, option, finding }) => {
+      if (by === 'use' || brief.contaminants[contaminant]!.mustFindMm === null) return []
+      const row = rows.find((one) => one.line === name && one.contaminant === contaminant)!
+      return [
+        {
+          line: name,
+          contaminant,
+          achievableMm: finding?.cautiousMm ?? null,
+          equipment: option?.equipment ?? null,
+          point: point === null ? null : brief.points[point]!.name,
+          why: row.left.text,
+        },
+      ]
+    }),
+  )
 }
 
-/** The smallest set in words, with what may be multiplied and what can still enter. */
-export function combinationWords({
-  brief,
-  combination,
-}: Pick<Ordered, 'brief' | 'combination'>): Advice['combination'] {
-  const { uses, unmet, seenTwice } = combination
+/** The smallest sets of the lines in words, with what they leave, what may be multiplied and what can still enter. */
+export function combinationWords(answered: Answered, rows: Advice['answer']['rows']): Advice['combination'] {
+  const { brief, lines, answers } = answered
+  const said = answers.filter(({ outcome, type }) => outcome === 'fired' && type === 'combines')
   return {
-    uses: uses.map(({ point, option, contaminants }) => ({
-      point: brief.points[point]!.name,
-      equipment: option.equipment,
-      contaminants: [...contaminants],
-    })),
-    unmet: [...unmet],
-    because: becauseOf(combination),
-    independence: independenceWords(brief, uses, seenTwice),
+    uses: lines.flatMap(
+      ({ name, combined }): Uses =>
+        combined.uses.map((use) => ({
+          line: name,
+          point: brief.points[use.point]!.name,
+          equipment: use.option.equipment,
+          contaminants: [...use.contaminants],
+          expected: expectedOf(use),
+        })),
+    ),
+    unmet: unmetOf(answered, rows),
+    because: joined(said),
+    grounds: said.map((one) => ({ line: lines[one.line!]!.name, ...saidOf(one) })),
+    independence: lines
+      .map(({ combined }) => independenceWords(brief, combined.uses, combined.seenTwice))
+      .filter((words) => words !== '')
+      .join(' '),
     stillEnters: stillEnters(brief),
   }
 }

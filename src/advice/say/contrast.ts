@@ -19,15 +19,23 @@ function unmetWords(brief: Brief, label: string, unmet: readonly number[]): stri
 function partingWords(brief: Brief, parting: PartingOfTwo, options: readonly [Option, Option]): string {
   const [a, b] = parting.sign > 0 ? ([1, 0] as const) : ([0, 1] as const)
   const [ahead, behind] = [options[a], options[b]]
+  const unmetSentence = () =>
+    `Of the sizes of severity ${parting.severity}, ${unmetWords(brief, ahead.label, parting.unmet[a])} unmet at the value that can be promised; ${unmetWords(brief, behind.label, parting.unmet[b])}.`
   switch (parting.step) {
     case 'excluded':
       return `${behind.label} is excluded: ${behind.because}`
+    case 'verdict':
+      return parting.severity === null
+        ? `${ahead.label}: ${ahead.because} ${behind.label}: ${behind.because}`
+        : unmetSentence()
     case 'unmet':
-      return `Of the sizes of severity ${parting.severity}, ${unmetWords(brief, ahead.label, parting.unmet[a])} unmet at the value that can be promised; ${unmetWords(brief, behind.label, parting.unmet[b])}.`
+      return unmetSentence()
     case 'ratio':
       return `Both leave as many sizes unmet. The worst size ${ahead.label} can promise is ${times(parting.worst[a])} the size to find${whose(brief, parting.worst[a])}; that of ${behind.label} is ${times(parting.worst[b])}${whose(brief, parting.worst[b])}.`
     case 'burden':
       return `Both do as well on the sizes; ${ahead.label} asks less: burden ${ahead.burden} against ${behind.burden}.`
+    case 'partly':
+      return `Both do as well and ask as much; ${ahead.label} leaves fewer places of the pack out.`
     case 'nothing':
       return 'The order cannot tell the two apart; they stand as they are listed.'
   }
@@ -35,7 +43,8 @@ function partingWords(brief: Brief, parting: PartingOfTwo, options: readonly [Op
 
 function becauseOf(brief: Brief, apart: Apart, options: readonly [Option, Option]): string {
   if (apart.parting) return partingWords(brief, apart.parting, options)
-  const ideal = options.find(({ rank }) => rank === null)!
+  const ideal = options.find(({ rank }) => rank === null)
+  if (!ideal) return 'Neither is suitable here, so nothing puts one before the other.'
   return `${ideal.label} is an ideal shown for teaching and has no place in the order.`
 }
 

@@ -1,59 +1,9 @@
-import type { Brief, Caution, Finding, Option, Reason, WhyNot } from '../../contract/index.ts'
-import type { Ground, PlacedOutcome, Ranked } from '../stages.ts'
+import type { Brief, Caution, Option, Reason, WhyNot } from '../../contract/index.ts'
+import type { LineOutcome, PlacedOutcome, Ranked } from '../stages.ts'
 import { cautionsFrom } from './cautions.ts'
 import { missedSizes } from './missed-sizes.ts'
 import { toReason } from './reason.ts'
-import { contaminantWords, mm, wordList } from './words.ts'
-
-/** What a dearer option adds to the best fit: smaller expected sizes nobody asked for. */
-const extraWords = (smallerByMm: number | null) =>
-  smallerByMm === null
-    ? 'It adds nothing you asked for.'
-    : `It would find up to ${mm(smallerByMm)} less in size, which you did not ask for.`
-
-function groundWords(brief: Brief, option: Ranked, ground: Ground): string {
-  switch (ground.kind) {
-    case 'excluded':
-      return ground.by.text
-    case 'ideal':
-      return 'An ideal, shown for teaching; never ranked.'
-    case 'best':
-      return 'Meets every size you must find at the value that can be promised, with the least burden.'
-    case 'meets-all-too': {
-      const heavier =
-        option.burden > ground.bestBurden
-          ? `burden ${option.burden} against ${ground.bestBurden}`
-          : 'no less burden'
-      return `Meets every size too, at ${heavier}. ${extraWords(ground.smallerByMm)}`
-    }
-    case 'only-the-film':
-      return 'A test on the bag finds smaller pieces than computed: the film alone stands in the way, and with film the computed sizes come out larger than practice sees.'
-    case 'short':
-      return shortcomings(brief, option)
-  }
-}
-
-/** What a verdict short of best fit hangs on, ending the sentence that the verdict's words begin. */
-function shortcomings(brief: Brief, { findings, verdict }: Ranked): string {
-  const named = (...meets: Finding['meets'][]) =>
-    findings.filter((f) => meets.includes(f.meets)).map((f) => contaminantWords(brief, f.contaminant))
-  const lost = named('no', 'cannot')
-  const near = named('maybe')
-  const open = named('open')
-  if (verdict === 'not-suitable') return `None of the ${findings.length} contaminants is met.`
-  if (verdict === 'worth-a-test') {
-    return near.length > 0
-      ? `Every size is expected to be found, but not to be promised: ${wordList(near)}.`
-      : 'It may find them, but no size can be computed: only a test on the pack tells.'
-  }
-  const parts = [
-    lost.length > 0 ? `something else takes care of ${wordList(lost)}` : '',
-    near.length > 0 ? `a test on the product confirms ${wordList(near)}` : '',
-    open.length > 0 ? `a size to find is set, or tested, for ${wordList(open)}` : '',
-  ].filter(Boolean)
-  const text = parts.join('; ')
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
-}
+import { joined, saidOf } from './said.ts'
 
 /** What a machine would need, and how to test it, is no matter where it is ruled out; what its point asks is. */
 const OF_USE_ONLY = ['requires', 'tests', 'places']
@@ -110,8 +60,8 @@ function cautionsOf(brief: Brief, { detector: { assessed }, outcomes, excluded }
 }
 
 /** An option in words: the ground for its verdict, its reasons, what speaks against it, its cautions. */
-export function optionWords(brief: Brief, ranked: Ranked): Option {
-  const because = groundWords(brief, ranked, ranked.ground)
+export function optionWords(brief: Brief, ranked: Ranked, grounds: readonly LineOutcome[]): Option {
+  const because = joined(grounds)
   return {
     equipment: ranked.equipment,
     label: ranked.label,
@@ -120,9 +70,10 @@ export function optionWords(brief: Brief, ranked: Ranked): Option {
     burden: ranked.burden,
     verdict: ranked.verdict,
     build: null,
-    askFor: null,
+    askFor: ranked.askFor,
     because,
     beam: beamOf(ranked),
+    grounds: grounds.map(saidOf),
     settings: settingsOf(ranked),
     findings: [...ranked.findings],
     reasons: reasonsOf(ranked),

@@ -84,7 +84,7 @@ export function preventionOf(
   brief: Brief,
   contaminants: readonly number[],
   fired: ReadonlySet<string> = new Set(),
-): Advice['prevention'] {
+): Omit<Advice['prevention'][number], 'lines'>[] {
   return [...new Set(contaminants)]
     .sort((a, b) => a - b)
     .flatMap((contaminant) => {

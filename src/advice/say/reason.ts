@@ -1,14 +1,22 @@
 import type { Brief, Reason, RuleTrace } from '../../contract/index.ts'
 import { placeId } from '../facts/place-id.ts'
-import type { PlacedOutcome } from '../stages.ts'
+import type { Line, PlacedOutcome } from '../stages.ts'
 
-/** Where a rule was asked and which rule: "p1.xray-dual.c0.rule-id", "c0.rule-id" on the brief. */
-export const traceKey = (outcome: Pick<PlacedOutcome, 'pointIndex' | 'equipment' | 'contaminant' | 'rule'>) =>
+type Asked = Pick<PlacedOutcome, 'pointIndex' | 'equipment' | 'contaminant' | 'rule'> & {
+  readonly line?: number | null
+}
+
+/** Where a rule was asked and which rule: "p1.xray-dual.c0.rule-id", "l0.c0.rule-id" on a line, "c0.rule-id" on the brief. */
+export const traceKey = (outcome: Asked) =>
   [
-    ...(outcome.pointIndex === null && outcome.equipment === null && outcome.contaminant === null
+    ...(outcome.line == null &&
+    outcome.pointIndex === null &&
+    outcome.equipment === null &&
+    outcome.contaminant === null
       ? []
       : [
           placeId({
+            line: outcome.line ?? null,
             point: outcome.pointIndex,
             equipment: outcome.equipment,
             contaminant: outcome.contaminant,
@@ -18,7 +26,11 @@ export const traceKey = (outcome: Pick<PlacedOutcome, 'pointIndex' | 'equipment'
   ].join('.')
 
 /** A rule's outcome as the trace keeps it: where it was asked, what came out, the evaluated tree. */
-export const toRuleTrace = (outcome: PlacedOutcome, brief: Brief): RuleTrace => ({
+export const toRuleTrace = (
+  outcome: PlacedOutcome & { readonly line?: number | null },
+  brief: Brief,
+  lines: readonly Line[] = [],
+): RuleTrace => ({
   key: traceKey(outcome),
   id: outcome.rule,
   title: outcome.title,
@@ -27,6 +39,7 @@ export const toRuleTrace = (outcome: PlacedOutcome, brief: Brief): RuleTrace => 
   equipment: outcome.equipment ?? '',
   point: outcome.pointIndex === null ? '' : (brief.points[outcome.pointIndex]?.name ?? ''),
   contaminant: outcome.contaminant,
+  ...(outcome.line == null ? {} : { line: lines[outcome.line]?.name ?? '' }),
   outcome: outcome.outcome,
   conditions: outcome.conditions,
   decisive: [...outcome.decisive],

@@ -1,5 +1,6 @@
 import type { Advice, Caution, Removal, Versions } from '../../contract/index.ts'
-import type { Ordered } from '../stages.ts'
+import type { Answered } from '../stages.ts'
+import { answerWords } from './answer.ts'
 import { cautionsFrom } from './cautions.ts'
 import { closeCallWords } from './close-call.ts'
 import { combinationWords } from './combination.ts'
@@ -11,7 +12,6 @@ import { toRuleTrace } from './reason.ts'
 import { judgedRemovals } from './removals.ts'
 import { RADIATION_CAUTION, STANDING_CAUTIONS } from './safety.ts'
 import { sourcesUsed } from './sources-used.ts'
-import { summarise } from './summary.ts'
 
 /** All of an advice that is known before anything is searched, registered or planned. */
 export type Said = Omit<Advice, 'missing' | 'changes' | 'changesNote' | 'register' | 'checks'>
@@ -22,39 +22,65 @@ function byId<T extends { readonly id: string }>(items: readonly T[]): T[] {
 }
 
 /** The stage: what was decided and ordered, in words. */
-export function say(ordered: Ordered, versions: Versions): Said {
-  const { brief, facts, outcomes } = ordered
+export function say(ordered: Answered, versions: Versions): Said {
+  const { brief, facts, outcomes, answers, lines } = ordered
+  const answer = answerWords(ordered)
+  const combination = combinationWords(ordered, answer.rows)
   const points = pointsOf(ordered)
   const fired = outcomes.filter((o) => o.outcome === 'fired')
-  const prevention = preventionOf(
-    brief,
-    [...ordered.hopeless, ...ordered.combination.unmet],
-    new Set(fired.map(({ rule }) => rule)),
+  const prevention = preventionAt(answer.rows, (contaminants) =>
+    preventionOf(brief, contaminants, new Set(fired.map(({ rule }) => rule))),
   )
   const calculations = calculationsOf(ordered)
   return {
     brief: brief.given,
     assumed: brief.assumed.map((a) => ({ ...a, range: a.range ? [a.range[0], a.range[1]] : null })),
     versions,
-    summary: summarise(ordered),
+    summary: answer.sentence,
+    answer,
     points,
-    combination: combinationWords(ordered),
+    combination,
     prevention,
     quotes: judgeQuotes(brief, points),
     trace: {
       versions,
       facts: [...facts],
       calculations,
-      rules: outcomes.map((o) => toRuleTrace(o, brief)),
-      sources: sourcesUsed(ordered.book, calculations, [...fired, ...prevention]),
+      rules: [...outcomes, ...answers].map((o) => toRuleTrace(o, brief, lines)),
+      sources: sourcesUsed(ordered.book, calculations, [
+        ...fired,
+        ...answers.filter((o) => o.outcome === 'fired'),
+        ...prevention,
+      ]),
     },
     cautions: cautionsOf(ordered),
   }
 }
 
-function pointsOf({ brief, points, removals, outcomes }: Ordered): Advice['points'] {
+/** Rows whose size asked is met, if only as expected, need nobody to keep it out. */
+const isKeptOut = ({ meets, left }: Advice['answer']['rows'][number]) =>
+  meets === 'no' || meets === 'cannot' || left.kind === 'prevent'
+
+/** How to keep out what is not met, with the lines on which it is not. */
+function preventionAt(
+  rows: Advice['answer']['rows'],
+  preventionOf: (contaminants: readonly number[]) => Omit<Advice['prevention'][number], 'lines'>[],
+): Advice['prevention'] {
+  const lost = rows.filter(isKeptOut)
+  return preventionOf(lost.map(({ contaminant }) => contaminant)).map((one) => ({
+    ...one,
+    lines: lost.filter(({ contaminant }) => contaminant === one.contaminant).map(({ line }) => line),
+  }))
+}
+
+function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Advice['points'] {
   return points.map(({ options, apart, close }, at) => {
-    const said = options.map((option) => optionWords(brief, option))
+    const groundsOf = (equipment: string) =>
+      answers.filter(
+        (o) =>
+          o.outcome === 'fired' && o.type === 'grounds' && o.pointIndex === at && o.equipment === equipment,
+      )
+    const said = options.map((option) => optionWords(brief, option, groundsOf(option.equipment)))
     const named = (equipment: string) => said.find((option) => option.equipment === equipment)!
     return {
       name: brief.points[at]!.name,
@@ -66,7 +92,7 @@ function pointsOf({ brief, points, removals, outcomes }: Ordered): Advice['point
   })
 }
 
-const calculationsOf = ({ detectors, removals, calculations }: Ordered) =>
+const calculationsOf = ({ detectors, removals, calculations }: Answered) =>
   byId([
     ...detectors.flat().flatMap(({ assessed }) => assessed.assessment.calculations),
     ...removals.flat().flatMap((one) => one.calculations),
@@ -74,7 +100,7 @@ const calculationsOf = ({ detectors, removals, calculations }: Ordered) =>
   ])
 
 /** What rules say of the whole brief, what warns at a point, then what holds for every advice. */
-function cautionsOf({ brief, detectors, outcomes }: Ordered): Caution[] {
+function cautionsOf({ brief, detectors, outcomes }: Answered): Caution[] {
   const general = outcomes.filter(
     (o) => o.outcome === 'fired' && o.equipment === null && (o.pointIndex === null || o.type === 'warns'),
   )

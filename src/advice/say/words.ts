@@ -1,4 +1,4 @@
-import type { Brief } from '../../contract/index.ts'
+import type { Brief, Point } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
 
 /** A contaminant in words: "quartz sphere", "316 wire 10 mm long". */
@@ -17,3 +17,47 @@ export function wordList(words: readonly string[]): string {
 
 /** A length as a reader sees it: 0.85 mm, 2.9 mm. */
 export const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
+
+/** The name of a material as a sentence takes it: without what the list adds to tell it from its neighbours. */
+const shortName = (material: string) =>
+  (materials.get(material)?.label ?? material).replace(/, (kind|grade) not known$/, '')
+
+/** A length asked or achieved, to three figures at most: 5 mm, 2.55 mm. */
+const plainMm = (value: number) => String(Number(value.toPrecision(3)))
+
+/** A piece of a size: "rubber of 5 mm", "stainless steel 304 wire of 0.6 × 10 mm", "glass flake of 2.5 mm × 30 mm²". */
+function pieceWords(brief: Brief, index: number, sizeMm: string | null): string {
+  const { material, shape, lengthMm, faceMm2 } = brief.contaminants[index]!
+  const name = shortName(material)
+  if (shape === 'wire')
+    return sizeMm === null ? `${name} wire of ${lengthMm} mm` : `${name} wire of ${sizeMm} × ${lengthMm} mm`
+  if (shape === 'flake')
+    return sizeMm === null
+      ? `${name} flake of ${faceMm2} mm²`
+      : `${name} flake of ${sizeMm} mm × ${faceMm2} mm²`
+  return sizeMm === null ? name : `${name} of ${sizeMm} mm`
+}
+
+/** A contaminant with the size asked for it; without one, its name alone. */
+export function sizedWords(brief: Brief, index: number): string {
+  const { mustFindMm } = brief.contaminants[index]!
+  return pieceWords(brief, index, mustFindMm === null ? null : plainMm(mustFindMm))
+}
+
+/** A contaminant without any size: "rubber", "stainless steel 304 wire of 10 mm". */
+export const nameWords = (brief: Brief, index: number): string => pieceWords(brief, index, null)
+
+interface Achieved {
+  readonly expectedMm: number | null
+  readonly cautiousMm: number | null
+}
+
+/** What a machine achieves: the size safe to promise, else the expected one. */
+export function achievedWords({ expectedMm, cautiousMm }: Achieved): string {
+  if (cautiousMm !== null) return mm(cautiousMm)
+  return expectedMm === null ? 'no size' : `${mm(expectedMm)} expected, none safe to promise`
+}
+
+/** The size of pack a machine has to take: "190 × 620 mm". */
+export const packSize = (point: Pick<Point, 'heightMm' | 'widthMm'>) =>
+  `${Math.round(point.heightMm)} × ${Math.round(point.widthMm)} mm`

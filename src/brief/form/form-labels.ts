@@ -55,6 +55,7 @@ const POINT: Readonly<Record<string, Label>> = {
   apertureHeightMm: { label: 'Opening height', hint: 'Of the metal detector, where it is fixed.' },
   apertureWidthMm: { label: 'Opening width', hint: 'Of the metal detector, where it is fixed.' },
   fallHeightMm: { label: 'Fall height', hint: 'Free fall above the opening.' },
+  line: { label: 'Line', hint: 'Where packs run on lines beside each other: the name of this one.' },
   afterStep: { label: 'Stands behind the step', hint: 'As the step is called in the flow below.' },
   'reject.type': { label: 'How a bad pack is taken out' },
   'reject.distanceToRejectMm': {

@@ -54,7 +54,8 @@ describe('over the places where the piece can lie', () => {
 })
 
 describe('verdicts', () => {
-  const met = (...all: Meets[]) => all.map((meets) => ({ meets }))
+  const met = (...all: Meets[]) => all.map((meets) => ({ meets, mustFindMm: 2 }))
+  const unasked = (...all: Meets[]) => all.map((meets) => ({ meets, mustFindMm: null }))
   it('count partly as met', () => {
     expect(meetsAll(met('yes', 'partly'))).toBe(true)
     expect(meetsAll(met('yes', 'maybe'))).toBe(false)
@@ -65,5 +66,16 @@ describe('verdicts', () => {
     expect(verdictOf(met('partly', 'no'), false)).toBe('conditional')
     expect(verdictOf(met('no', 'cannot'), false)).toBe('not-suitable')
     expect(verdictOf(met('yes'), true)).toBe('not-suitable')
+  })
+  it('look at what is asked alone: what nobody asked for is neither met nor missed', () => {
+    expect(meetsAll([...met('yes'), ...unasked('cannot', 'open')])).toBe(true)
+    expect(verdictOf([...met('maybe'), ...unasked('cannot', 'open')], false)).toBe('worth-a-test')
+    expect(meetsAll(unasked('open'))).toBe(false)
+    expect(isAnyMet(unasked('open'))).toBe(false)
+  })
+  it('stay open where no size is asked of anything it can find', () => {
+    expect(verdictOf(unasked('open', 'cannot'), false)).toBe('conditional')
+    expect(verdictOf(unasked('cannot'), false)).toBe('not-suitable')
+    expect(verdictOf(met('open', 'cannot'), false)).toBe('conditional')
   })
 })

@@ -35,13 +35,16 @@ describe('a rule that fires is heard, and without it the advice says something e
   })
 })
 
-/** Rules a reader meets: reasons of machines and of what removes, cautions, and what the records say. */
-function heard({ points, cautions, register, checks }: Advice): string[] {
-  const rows = points.flatMap(({ options, removals }) => [...options, ...removals])
+/** Rules a reader meets: the answer, reasons and grounds of machines and of what removes, cautions, the records. */
+function heard({ answer, combination, points, cautions, register, checks }: Advice): string[] {
+  const rows = points.flatMap(({ options, removals }) => [
+    ...options.flatMap(({ grounds, reasons }) => [...grounds, ...reasons]),
+    ...removals.flatMap(({ reasons }) => reasons),
+  ])
   return [
-    ...rows.flatMap(({ reasons }) => reasons.map(({ rule }) => rule)),
+    ...rows.map(({ rule }) => rule),
     ...cautions.map(({ id }) => id),
-    ...rulesNamed({ register, checks }),
+    ...rulesNamed({ answer, grounds: combination.grounds, register, checks }),
   ]
 }
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { combine as combineStanding } from '../../../src/advice/order/combine.ts'
+import { combine } from '../../../src/advice/order/combine.ts'
+import { linesOf } from '../../../src/advice/order/lines.ts'
 import { standing } from '../../../src/advice/order/order.ts'
+import { rowsOf } from '../../../src/advice/order/rows.ts'
 import { seenTwice } from '../../../src/advice/order/seen-twice.ts'
-import { combinationWords } from '../../../src/advice/say/combination.ts'
 import { independenceWords } from '../../../src/advice/say/independence.ts'
 import { preventionOf } from '../../../src/advice/say/prevention.ts'
 import { stillEnters } from '../../../src/advice/say/still-enters.ts'
@@ -40,39 +41,135 @@ const line = (over: Record<string, unknown> = {}) =>
     ],
     ...over,
   })
-const combine = (brief: Brief, points: { options: Option[] }[]) =>
-  combinationWords({
-    brief,
-    combination: combineStanding(
-      brief,
-      points.map(({ options }) => ({ options: options.map(standing) })),
-    ),
-  })
+/** The recommendation for one line of all the points, with its rows. */
+function recommend(brief: Brief, points: { options: Option[] }[]) {
+  const options = points.map((point) => point.options.map(standing))
+  const [first] = linesOf(brief)
+  const combined = combine(brief, first!, options)
+  const told = combined.uses.map(({ point, option: { equipment }, contaminants }) => [
+    point,
+    equipment,
+    contaminants,
+  ])
+  return { ...combined, told, rows: rowsOf(brief, first!, combined, options) }
+}
 const lost = (c: number) => finding(c, { expectedMm: 4, cautiousMm: 5 })
+const maybe = (c: number) => finding(c, { cautiousMm: 3.4 })
+const none = (c: number) => finding(c, { bestMm: null, expectedMm: null, cautiousMm: null, meets: 'cannot' })
 
 describe('the smallest set', () => {
   it('is one machine, and of two that do the same the later one', () => {
     const both = () => [option('a', 1, [finding(0), finding(1)])]
-    const { uses, unmet } = combine(line(), [{ options: both() }, { options: both() }])
-    expect(uses).toEqual([{ point: 'end of line', equipment: 'a', contaminants: [0, 1] }])
-    expect(unmet).toEqual([])
+    expect(recommend(line(), [{ options: both() }, { options: both() }]).told).toEqual([[1, 'a', [0, 1]]])
   })
   it('is two where each meets what the other misses, each named with its job', () => {
     const first = option('a', 1, [finding(0), lost(1)])
     const last = option('b', 1, [lost(0), finding(1)], { family: 'coil' })
-    const { uses, because } = combine(line(), [{ options: [first] }, { options: [last] }])
-    expect(uses.map(({ equipment, contaminants }) => [equipment, contaminants])).toEqual([
-      ['a', [0]],
-      ['b', [1]],
+    expect(recommend(line(), [{ options: [first] }, { options: [last] }]).told).toEqual([
+      [0, 'a', [0]],
+      [1, 'b', [1]],
     ])
-    expect(because).toContain('2 machines together')
   })
   it('does not count an early machine for what enters behind it', () => {
     const early = option('a', 1, [finding(0), finding(1)])
-    const late = option('b', 1, [lost(0), lost(1)])
-    const { uses, unmet } = combine(line({ flow: FLOW }), [{ options: [early] }, { options: [late] }])
-    expect(uses).toEqual([{ point: 'belt', equipment: 'a', contaminants: [0] }])
-    expect(unmet).toEqual([1])
+    const late = option('b', 1, [lost(0), none(1)])
+    const { told, rows } = recommend(line({ flow: FLOW }), [{ options: [early] }, { options: [late] }])
+    expect(told).toEqual([[0, 'a', [0]]])
+    expect(rows[1]).toMatchObject({ by: 'none', meets: 'cannot', metTooEarlyAt: 0 })
+  })
+  it('prefers a promise to places left out, and takes what is only expected where nothing promises', () => {
+    const gaps = option('gaps', 1, [finding(0, { meets: 'partly' }), maybe(1)], { burden: 2 })
+    const sure = option('sure', 2, [finding(0), none(1)], { burden: 2 })
+    const { told } = recommend(line(), [{ options: [] }, { options: [gaps, sure] }])
+    expect(told).toEqual([[1, 'gaps', [0, 1]]])
+    const alone = option('gaps', 1, [finding(0, { meets: 'partly' }), none(1)], { burden: 2 })
+    expect(recommend(line(), [{ options: [] }, { options: [alone, sure] }]).told).toEqual([[1, 'sure', [0]]])
+  })
+  it('adds a machine for a promise that one expected to do all cannot give', () => {
+    const expected = option('a', 1, [finding(0), maybe(1)])
+    const promise = option('b', 2, [none(0), finding(1)], { burden: 1 })
+    expect(recommend(line(), [{ options: [] }, { options: [expected, promise] }]).told).toEqual([
+      [1, 'a', [0]],
+      [1, 'b', [1]],
+    ])
+  })
+  it('is of the least burden among sets that do the same', () => {
+    const heavy = option('a', 1, [finding(0), finding(1)], { burden: 4 })
+    const light = option('b', 2, [finding(0), finding(1)], { burden: 2 })
+    expect(recommend(line(), [{ options: [] }, { options: [heavy, light] }]).told).toEqual([[1, 'b', [0, 1]]])
+  })
+  it('grows beyond three where every one of four is needed', () => {
+    const brief = line({
+      contaminants: ['quartz', 'ss316', 'steel', 'brass'].map((material) => ({ material, mustFindMm: 3 })),
+    })
+    const only = (at: number) =>
+      option(
+        `m${at}`,
+        at + 1,
+        [0, 1, 2, 3].map((c) => (c === at ? finding(c) : none(c))),
+      )
+    expect(recommend(brief, [{ options: [] }, { options: [0, 1, 2, 3].map(only) }]).told).toHaveLength(4)
+  })
+  it('never puts into use what is ruled out, an ideal, or a build that does not take the pack', () => {
+    const all = () => [finding(0), finding(1)]
+    const reason = { type: 'excludes', contaminant: null } as never
+    const out = option('out', 1, all(), { reasons: [reason], verdict: 'not-suitable' })
+    const small = option('small', 2, all(), {
+      reasons: [reason],
+      verdict: 'no-build',
+      askFor: { widthMm: 620, heightMm: 190 },
+    })
+    const ideal = option('ideal', null, all())
+    const { kind, rows } = recommend(line(), [{ options: [] }, { options: [out, small, ideal] }])
+    expect(kind).toBe('nothing-met')
+    expect(rows[0]).toMatchObject({
+      by: 'build',
+      wouldMeet: true,
+      meets: 'no',
+      option: { equipment: 'small' },
+    })
+  })
+})
+
+describe('what becomes of a contaminant that nothing meets', () => {
+  it('is the machine in use where that finds it at some size, else the nearest', () => {
+    const used = option('used', 1, [finding(0), finding(1, { expectedMm: 5, cautiousMm: 6 })])
+    const nearer = option('nearer', 2, [none(0), lost(1)])
+    const { rows } = recommend(line(), [{ options: [] }, { options: [used, nearer] }])
+    expect(rows[1]).toMatchObject({ by: 'nearest', meets: 'no', option: { equipment: 'used' } })
+    const blind = option('used', 1, [finding(0), none(1)])
+    expect(recommend(line(), [{ options: [] }, { options: [blind, nearer] }]).rows[1]).toMatchObject({
+      by: 'nearest',
+      finding: { cautiousMm: 5 },
+      option: { equipment: 'nearer' },
+    })
+  })
+  it('is a machine without sizes that reacts to it, and at last none', () => {
+    const reacts = option('static', 1, [none(0), finding(1, { ...none(1), meets: 'open' })])
+    const { rows } = recommend(line(), [{ options: [] }, { options: [reacts] }])
+    expect(rows.map(({ by, meets }) => [by, meets])).toEqual([
+      ['none', 'cannot'],
+      ['reacts', 'open'],
+    ])
+  })
+})
+
+describe('lines beside each other', () => {
+  const point = { stage: 'packed', heightMm: 50, widthMm: 180, lengthMm: 250, speedMPerMin: 30 }
+  const lines = (...names: (string | undefined)[]) =>
+    sampleBrief({ points: names.map((name, at) => ({ ...point, name: `point ${at}`, line: name })) })
+  it('each have their own points, and a point without a line is on every one', () => {
+    expect(linesOf(lines('jars', 'pouches'))).toEqual([
+      { name: 'jars', points: [0] },
+      { name: 'pouches', points: [1] },
+    ])
+    expect(linesOf(lines(undefined, 'b', 'a'))).toEqual([
+      { name: 'b', points: [0, 1] },
+      { name: 'a', points: [0, 2] },
+    ])
+  })
+  it('are one without a name where none is named', () => {
+    expect(linesOf(lines(undefined, undefined))).toEqual([{ name: '', points: [0, 1] }])
   })
 })
 
@@ -129,7 +226,9 @@ describe('prevention', () => {
   })
   it('stands in the advice for what nothing meets, and the summary says no first', async () => {
     const advice = await advise(demoBrief('beans'), QUICK)
-    expect(advice.summary).toMatch(/^No machine compared here finds wood/)
-    expect(advice.prevention.map(({ contaminant }) => contaminant)).toEqual(advice.combination.unmet)
+    expect(advice.summary).toMatch(/No machine compared here finds wood/)
+    expect(advice.prevention.map(({ contaminant }) => contaminant)).toEqual(
+      advice.combination.unmet.map(({ contaminant }) => contaminant),
+    )
   })
 })

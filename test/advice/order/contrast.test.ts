@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { partOptions, standing } from '../../../src/advice/order/order.ts'
+import { orderAmong, standing } from '../../../src/advice/order/order.ts'
 import { advise } from '../../../src/advise.ts'
 import { rather } from '../../../src/compare/rather.ts'
-import type { RuleTrace } from '../../../src/contract/index.ts'
+import type { Option, RuleTrace } from '../../../src/contract/index.ts'
 import { demoBrief, QUICK } from '../demo.ts'
 import { sampleBrief } from '../sample.ts'
 import { finding, option } from './options-by-hand.ts'
@@ -13,31 +13,32 @@ const brief = sampleBrief({
     { material: 'ss316', mustFindMm: 3, severity: 2 },
   ],
 })
-const part = partOptions(brief.contaminants)
+const part = (a: Option, b: Option) =>
+  orderAmong(brief.contaminants, [a, b].map(standing)).part(standing(a), standing(b))
 const lost = (c: number) => finding(c, { expectedMm: 4, cautiousMm: 5 })
 
 describe('where two options part', () => {
   it.each([
     ['unmet', 'the gravest first', [lost(0), finding(1)], [finding(0), lost(1)], 5],
-    ['unmet', 'then the others', [finding(0), lost(1)], [finding(0), finding(1)], 2],
+    ['verdict', 'then the others', [finding(0), lost(1)], [finding(0), finding(1)], 2],
   ] as const)('%s: %s', (step, _, worse, better, severity) => {
-    const parting = part(standing(option('a', 1, [...worse])), standing(option('b', 2, [...better])))
+    const parting = part(option('a', 1, [...worse]), option('b', 2, [...better]))
     expect(parting).toMatchObject({ step, severity })
     expect(parting.sign).toBeGreaterThan(0)
   })
   it('burden, where both meet everything', () => {
     const light = option('a', 1, [finding(0)], { burden: 2 })
     const heavy = option('b', 2, [finding(0, { cautiousMm: 2.1 })], { burden: 4 })
-    expect(part(standing(light), standing(heavy))).toEqual({ step: 'burden', severity: null, sign: -2 })
+    expect(part(light, heavy)).toEqual({ step: 'burden', severity: null, sign: -2 })
   })
   it('ratio, where both miss as many', () => {
     const far = option('a', 1, [lost(0)])
     const near = option('b', 2, [finding(0, { expectedMm: 3.1, cautiousMm: 3.2 })], { burden: 5 })
-    expect(part(standing(far), standing(near)).step).toBe('ratio')
+    expect(part(far, near).step).toBe('ratio')
   })
   it('nothing, where nothing differs', () => {
     const one = option('a', 1, [finding(0)])
-    expect(part(standing(one), standing({ ...one, equipment: 'b' })).step).toBe('nothing')
+    expect(part(one, { ...one, equipment: 'b' }).step).toBe('nothing')
   })
 })
 
@@ -66,7 +67,7 @@ describe('A rather than B', () => {
     trace('quiet', 'a', 'not-fired'),
     trace('quiet', 'b', 'not-applicable'),
   ]
-  const contrast = rather(brief, { trace: { rules }, points: [{ name: 'there' }] }, 0, a, b)
+  const contrast = rather(brief, { trace: { rules }, points: [{ name: 'there', options: [a, b] }] }, 0, a, b)
 
   it('shows only what differs: no equal burden, no size within 2 %, no rule that came out alike', () => {
     expect(contrast.burden).toBeNull()
@@ -81,7 +82,7 @@ describe('A rather than B', () => {
     )
   })
   it('turned round says the same and turns every pair', () => {
-    const back = rather(brief, { trace: { rules }, points: [{ name: 'there' }] }, 0, b, a)
+    const back = rather(brief, { trace: { rules }, points: [{ name: 'there', options: [a, b] }] }, 0, b, a)
     expect(back.because).toBe(contrast.because)
     expect(back.rules[0]?.outcomes).toEqual(['not-fired', 'fired'])
     expect(back.sizes[0]?.meets).toEqual([...contrast.sizes[0]!.meets].reverse())

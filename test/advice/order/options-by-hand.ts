@@ -50,6 +50,7 @@ export function option(
     askFor: null,
     beam: null,
     because: '',
+    grounds: [],
     settings: { kV: 60, mA: 5, frequenciesKHz: [] },
     findings,
     reasons: [],

@@ -41,7 +41,8 @@ export function Combination({
       ) : null}
       {unmet.length > 0 ? (
         <p>
-          <strong>Not met anywhere:</strong> {pieces(unmet)}.
+          <strong>Not met at the size asked:</strong>{' '}
+          {pieces([...new Set(unmet.map(({ contaminant }) => contaminant))])}.
         </p>
       ) : null}
       <p>{because}</p>

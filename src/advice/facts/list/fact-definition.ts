@@ -2,9 +2,10 @@ import type { Family } from '../../../contract/index.ts'
 
 /**
  * Where a fact holds. "brief": once. "point": per inspection point. "contaminant": per contaminant, without
- * a machine. "option": per machine at a point. "finding": per machine, point and contaminant. The others belong to
- * the register and the check plan: the record as a whole, a hazard, a control before and after it is classed, a
- * machine to be checked.
+ * a machine. "option": per machine at a point. "finding": per machine, point and contaminant. Known once the
+ * options are in order: "line", "row" (a contaminant on a line), "use" (a machine in use), "place" (an option
+ * among the others). The others belong to the register and the check plan: the record as a whole, a hazard, a
+ * control before and after it is classed, a machine to be checked.
  */
 export type FactScope =
   | 'brief'
@@ -12,6 +13,10 @@ export type FactScope =
   | 'contaminant'
   | 'option'
   | 'finding'
+  | 'line'
+  | 'row'
+  | 'use'
+  | 'place'
   | 'record'
   | 'hazard'
   | 'control'

@@ -5,6 +5,7 @@ import {
   type RuleScope,
   splitScope,
 } from '../../book/rule-scope.ts'
+import { ANSWER_FACTS } from './answer-facts.ts'
 import { BRIEF_FACTS } from './brief-facts.ts'
 import { COIL_FACTS } from './coil-facts.ts'
 import { DETECTOR_FACTS } from './detector-facts.ts'
@@ -15,9 +16,15 @@ import { XRAY_FACTS } from './xray-facts.ts'
 
 /** Every fact a rule may name, by id. A new family adds its own list here. */
 export const FACTS: ReadonlyMap<string, FactDefinition> = new Map(
-  [...BRIEF_FACTS, ...DETECTOR_FACTS, ...XRAY_FACTS, ...COIL_FACTS, ...REMOVAL_FACTS, ...RECORD_FACTS].map(
-    (fact) => [fact.id, fact],
-  ),
+  [
+    ...BRIEF_FACTS,
+    ...DETECTOR_FACTS,
+    ...XRAY_FACTS,
+    ...COIL_FACTS,
+    ...REMOVAL_FACTS,
+    ...ANSWER_FACTS,
+    ...RECORD_FACTS,
+  ].map((fact) => [fact.id, fact]),
 )
 
 /** Scopes of facts that a rule of the register or the check plan sees. */
@@ -37,7 +44,11 @@ export function factsIn(scope: RuleScope): ReadonlyMap<string, FactDefinition> {
     if (isRecordGround(ground)) return SEEN_BY[ground].includes(fact.scope)
     if (fact.families && (family === null || !fact.families.includes(family))) return false
     if (fact.scope === 'brief') return true
-    if (fact.scope === 'point') return ground !== 'brief'
+    if (fact.scope === 'line') return ground === 'line' || ground === 'use'
+    if (fact.scope === 'row') return ground === 'line' && each === 'contaminant'
+    if (fact.scope === 'use') return ground === 'use'
+    if (fact.scope === 'place') return ground === 'option'
+    if (fact.scope === 'point') return ground !== 'brief' && ground !== 'line'
     if (fact.scope === 'contaminant') return each === 'contaminant'
     if (fact.scope === 'option') return family !== null
     return family !== null && each === 'contaminant'

@@ -1,0 +1,57 @@
+import { materials } from '../../reference/index.ts'
+import type { RuleScope } from '../book/rule-scope.ts'
+import { decide } from '../decide/decide.ts'
+import { type FactSheet, joinSheets } from '../facts/fact-sheet.ts'
+import { factsForBrief, factsForContaminant, factsForPoint } from '../facts/facts.ts'
+import type { Answered, LineOutcome, Ordered } from '../stages.ts'
+import { factsOfLine } from './facts-line.ts'
+import { factsOfPlace } from './facts-place.ts'
+import { factsOfRow } from './facts-row.ts'
+import { factsOfUse } from './facts-use.ts'
+
+type Place = Pick<LineOutcome, 'line' | 'pointIndex' | 'equipment' | 'contaminant'>
+
+/**
+ * The stage: the rules once more, over what was ordered. What they say is the answer: the headline, what is left
+ * to do about each contaminant, what to ask and test before ordering, and the ground of every verdict.
+ */
+export async function answer(ordered: Ordered): Promise<Answered> {
+  const { book, brief, lines, points } = ordered
+  const sheets: FactSheet[] = []
+  const answers: LineOutcome[] = []
+  const keep = (sheet: FactSheet): FactSheet => {
+    sheets.push(sheet)
+    return sheet
+  }
+  const ask = async (scope: RuleScope, place: Place, facts: FactSheet) => {
+    for (const outcome of await decide(book, scope, facts.facts)) answers.push({ ...outcome, ...place })
+  }
+  const ofBrief = factsForBrief(brief, materials)
+  const ofPoints = brief.points.map((_, at) => joinSheets(ofBrief, factsForPoint(brief, at, materials)))
+  const nowhere = { line: null, pointIndex: null, equipment: null, contaminant: null }
+  for (const [line, { combined, rows }] of lines.entries()) {
+    const ofLine = keep(factsOfLine(ordered, line))
+    await ask('line', { ...nowhere, line }, joinSheets(ofBrief, ofLine))
+    for (const row of rows) {
+      const { contaminant } = row
+      const ofRow = joinSheets(
+        factsForContaminant(brief, contaminant, materials),
+        keep(factsOfRow(brief, line, row)),
+      )
+      await ask('line:contaminant', { ...nowhere, line, contaminant }, joinSheets(ofBrief, ofLine, ofRow))
+    }
+    for (const use of combined.uses) {
+      const place = { ...nowhere, line, pointIndex: use.point, equipment: use.option.equipment }
+      const ofUse = keep(factsOfUse(brief, line, use))
+      await ask('use', place, joinSheets(ofPoints[use.point]!, ofLine, ofUse))
+    }
+  }
+  for (const [pointIndex, { options }] of points.entries()) {
+    for (const option of options) {
+      const ofPlace = keep(factsOfPlace(brief, pointIndex, option))
+      const place = { ...nowhere, pointIndex, equipment: option.equipment }
+      await ask('option', place, joinSheets(ofPoints[pointIndex]!, ofPlace))
+    }
+  }
+  return { ...ordered, facts: [...ordered.facts, ...joinSheets(...sheets).facts], answers }
+}

@@ -1,0 +1,108 @@
+import type { Brief, Point } from '../../contract/index.ts'
+import { isPromised } from '../assess/meets.ts'
+import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
+import { placeId } from '../facts/place-id.ts'
+import { achievedWords, nameWords, packSize, sizedWords, wordList } from '../say/words.ts'
+import type { Ordered, OrderedLine, Ranked, Row } from '../stages.ts'
+
+/** Parts that close a pack. */
+const CLOSING = ['lid', 'closure', 'wrap', 'sleeve']
+
+const isSealed = ({ stage, parts }: Point) =>
+  stage === 'packed' && parts.some(({ place }) => CLOSING.includes(place))
+
+/** A machine with the point it stands at: "metal detector, one frequency, at “after packing”". */
+const machineAt = (brief: Brief, point: number, { label, askFor }: Pick<Ranked, 'label' | 'askFor'>) =>
+  `${askFor === null ? '' : 'a larger build of '}${label}, at “${brief.points[point]!.name}”`
+
+/** What is achievable of each row, by its machine. */
+const achievable = (brief: Brief, rows: readonly Row[]) =>
+  wordList(
+    rows.flatMap(({ contaminant, finding }) =>
+      finding ? [`${nameWords(brief, contaminant)} ${achievedWords(finding)}`] : [],
+    ),
+  )
+
+/** Rows of a line by how they are answered. */
+function sorted({ rows }: OrderedLine, brief: Brief) {
+  const isAsked = ({ contaminant }: Row) => brief.contaminants[contaminant]!.mustFindMm !== null
+  const by = (...ways: Row['by'][]) => rows.filter((row) => ways.includes(row.by))
+  return {
+    asked: rows.filter(isAsked),
+    promised: by('use').filter((row) => isPromised(row.meets)),
+    partly: by('use').filter((row) => row.meets === 'partly'),
+    expected: by('use').filter((row) => row.meets === 'maybe'),
+    short: by('nearest', 'build').filter((row) => row.meets === 'no' && !row.wouldMeet),
+    forBuild: by('build').filter(({ wouldMeet }) => wouldMeet),
+    reacts: by('reacts'),
+    early: by('none', 'nearest').filter((row) => row.metTooEarlyAt !== null),
+    lost: by('none').filter((row) => row.metTooEarlyAt === null),
+    found: by('use', 'nearest', 'build'),
+  }
+}
+
+/** Facts of one line: what is recommended, and how much of what was asked that meets. */
+export function factsOfLine(ordered: Ordered, line: number): FactSheet {
+  const { brief, lines } = ordered
+  const own = lines[line]!
+  const { uses, seenTwice } = own.combined
+  const rows = sorted(own, brief)
+  const write = new FactWriter(placeId({ line }), brief)
+  const sized = (those: readonly Row[]) => wordList(those.map((row) => sizedWords(brief, row.contaminant)))
+  write.computed('line.count', lines.length)
+  write.computed('line.useCount', uses.length)
+  if (uses.length > 0)
+    write.computed('line.uses', wordList(uses.map(({ point, option }) => machineAt(brief, point, option))))
+  const nearest = rows.short[0] ?? rows.found[0]
+  if (nearest?.option && nearest.point !== null)
+    write.computed('line.nearest', machineAt(brief, nearest.point, nearest.option))
+  write.computed('line.asked', rows.asked.length)
+  write.computed('line.promised', rows.promised.length)
+  write.computed('line.partly', rows.partly.length)
+  write.computed('line.partlyNames', sized(rows.partly))
+  write.computed('line.partlyPlaces', wordList([...new Set(rows.partly.flatMap(({ places }) => places))]))
+  write.computed('line.expected', rows.expected.length)
+  write.computed('line.expectedNames', sized(rows.expected))
+  write.computed('line.short', rows.short.length)
+  write.computed(
+    'line.shortNames',
+    wordList(
+      rows.short.map((row) => {
+        const inUse = uses.some(({ option }) => option === row.option)
+        const by = inUse ? '' : ` with ${row.by === 'build' ? 'a larger build of ' : ''}${row.option!.label}`
+        return `${sizedWords(brief, row.contaminant)} (achievable: ${achievedWords(row.finding!)}${by})`
+      }),
+    ),
+  )
+  write.computed('line.achievable', achievable(brief, rows.short.length > 0 ? rows.short : rows.found))
+  write.computed('line.lost', rows.lost.length)
+  write.computed('line.lostNames', wordList(rows.lost.map((row) => nameWords(brief, row.contaminant))))
+  write.computed('line.lostAsked', rows.lost.filter((row) => rows.asked.includes(row)).length)
+  writeBuild(write, brief, rows.forBuild, sized)
+  write.computed('line.found', rows.found.length)
+  const [reacting] = rows.reacts
+  write.computed('line.reacts', rows.reacts.length)
+  if (reacting?.option && reacting.point !== null) {
+    write.computed('line.reactsNames', sized(rows.reacts))
+    write.computed('line.reactsBy', machineAt(brief, reacting.point, reacting.option))
+  }
+  write.computed('line.early', rows.early.length)
+  write.computed('line.earlyNames', sized(rows.early))
+  write.computed('line.sealedPoints', own.points.filter((at) => isSealed(brief.points[at]!)).length)
+  write.computed('line.lookedTwice', seenTwice.length)
+  return write.sheet()
+}
+
+function writeBuild(
+  write: FactWriter,
+  brief: Brief,
+  rows: readonly Row[],
+  sized: (those: readonly Row[]) => string,
+): void {
+  write.computed('line.forBuild', rows.length)
+  const [first] = rows
+  if (!first?.option || first.point === null) return
+  write.computed('line.buildNames', sized(rows))
+  write.computed('line.buildLabel', first.option.label)
+  write.computed('line.buildSize', packSize(brief.points[first.point]!))
+}

@@ -1,0 +1,33 @@
+import type { Brief } from '../../contract/index.ts'
+import { runsToDemonstrate } from '../../numerics/binomial.ts'
+import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
+import { placeId } from '../facts/place-id.ts'
+import { achievedWords, packSize, sizedWords, wordList } from '../say/words.ts'
+import type { Row } from '../stages.ts'
+
+/** What a test on the product is to show: the chance a size stands for, at the usual confidence. */
+const SHOWN = { chance: 0.9, confidence: 0.95 } as const
+
+/** Fresh packs, none missed, that show what a size stands for. */
+export const TEST_RUNS = runsToDemonstrate(SHOWN, 0)
+
+/** Facts of one contaminant on one line. */
+export function factsOfRow(brief: Brief, line: number, row: Row): FactSheet {
+  const { contaminant, option, point, finding, by, metTooEarlyAt } = row
+  const write = new FactWriter(placeId({ line, contaminant }), brief)
+  write.computed('row.by', by)
+  write.computed('row.meets', row.meets)
+  write.computed('row.asked', brief.contaminants[contaminant]!.mustFindMm !== null)
+  write.computed('row.piece', sizedWords(brief, contaminant))
+  write.computed('row.metTooEarly', metTooEarlyAt !== null)
+  if (metTooEarlyAt !== null) write.computed('row.earlyPoint', brief.points[metTooEarlyAt]!.name)
+  write.computed('row.wouldMeet', row.wouldMeet)
+  write.computed('row.testRuns', TEST_RUNS)
+  if (!option || !finding || point === null) return write.sheet()
+  write.computed('row.machine', option.label)
+  write.computed('row.point', brief.points[point]!.name)
+  write.computed('row.achievable', achievedWords(finding))
+  write.computed('row.places', wordList(row.places))
+  write.computed('row.buildSize', packSize(brief.points[point]!))
+  return write.sheet()
+}

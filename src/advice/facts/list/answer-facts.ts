@@ -1,0 +1,116 @@
+import { MEETS, VERDICTS } from '../../../contract/index.ts'
+import type { FactDefinition, FactScope } from './fact-definition.ts'
+
+type Row = readonly [
+  id: string,
+  label: string,
+  unit: FactDefinition['unit'],
+  type: FactDefinition['type'],
+  values?: readonly string[],
+]
+
+/** How a row of the answer is answered. */
+export const ANSWERED_BY = ['use', 'nearest', 'build', 'reacts', 'none'] as const
+
+const LINE: readonly Row[] = [
+  ['line.count', 'lines beside each other', '', 'number'],
+  ['line.useCount', 'machines recommended', '', 'number'],
+  ['line.uses', 'machines recommended, each with its point', '', 'string'],
+  ['line.nearest', 'machine that comes nearest, with its point', '', 'string'],
+  ['line.asked', 'sizes asked', '', 'number'],
+  ['line.promised', 'sizes asked that are safe to promise', '', 'number'],
+  ['line.partly', 'of them, but for places of the pack', '', 'number'],
+  ['line.partlyNames', 'contaminants met but for places', '', 'string'],
+  ['line.partlyPlaces', 'those places', '', 'string'],
+  ['line.expected', 'sizes asked that are expected, not promised', '', 'number'],
+  ['line.expectedNames', 'contaminants expected, not promised', '', 'string'],
+  ['line.short', 'sizes asked that are missed by size', '', 'number'],
+  ['line.shortNames', 'contaminants missed by size, with what is achievable', '', 'string'],
+  ['line.achievable', 'sizes achievable with what comes nearest', '', 'string'],
+  ['line.lost', 'contaminants that nothing finds', '', 'number'],
+  ['line.lostNames', 'contaminants that nothing finds', '', 'string'],
+  ['line.lostAsked', 'sizes asked that nothing finds', '', 'number'],
+  ['line.forBuild', 'sizes asked that a larger build would meet', '', 'number'],
+  ['line.buildNames', 'contaminants that a larger build would meet', '', 'string'],
+  ['line.buildLabel', 'machine that would meet them', '', 'string'],
+  ['line.buildSize', 'size of pack that it would have to take', '', 'string'],
+  ['line.reacts', 'contaminants that a machine without computed sizes reacts to', '', 'number'],
+  ['line.reactsNames', 'those contaminants', '', 'string'],
+  ['line.reactsBy', 'that machine, with its point', '', 'string'],
+  ['line.found', 'contaminants that something finds at some size', '', 'number'],
+  ['line.early', 'sizes asked that are met where the piece can still enter behind', '', 'number'],
+  ['line.earlyNames', 'those contaminants', '', 'string'],
+  ['line.sealedPoints', 'points of the line that look at closed packs', '', 'number'],
+  ['line.lookedTwice', 'contaminants looked for more than once', '', 'number'],
+]
+
+const ROW: readonly Row[] = [
+  ['row.by', 'how it is answered', '', 'string', ANSWERED_BY],
+  ['row.meets', 'how the size asked is met', '', 'string', MEETS],
+  ['row.asked', 'a size is asked', '', 'boolean'],
+  ['row.piece', 'piece', '', 'string'],
+  ['row.machine', 'machine', '', 'string'],
+  ['row.point', 'at the point', '', 'string'],
+  ['row.achievable', 'size achievable', '', 'string'],
+  ['row.places', 'places where it is not found', '', 'string'],
+  ['row.metTooEarly', 'met at a point behind which it can still enter', '', 'boolean'],
+  ['row.earlyPoint', 'that point', '', 'string'],
+  ['row.wouldMeet', 'a larger build would meet it', '', 'boolean'],
+  ['row.testRuns', 'fresh packs, none missed, that show 9 in 10 with 95 % confidence', '', 'number'],
+  ['row.buildSize', 'size of pack a build would have to take', '', 'string'],
+]
+
+const USE: readonly Row[] = [
+  ['use.family', 'family of the machine', '', 'string'],
+  ['use.label', 'machine', '', 'string'],
+  ['use.promised', 'sizes it is there to promise', '', 'number'],
+  ['use.promisedNames', 'contaminants it is there to promise, with their sizes', '', 'string'],
+  ['use.partly', 'of them, but for places of the pack', '', 'number'],
+  ['use.partlyPlaces', 'those places', '', 'string'],
+  ['use.shownInProduct', 'a size quoted for it was obtained in the product', '', 'boolean'],
+  ['use.testRuns', 'fresh packs, none missed, that show 9 in 10 with 95 % confidence', '', 'number'],
+]
+
+const PLACE: readonly Row[] = [
+  ['place.verdict', 'verdict', '', 'string', VERDICTS],
+  ['place.ranked', 'takes part in the order', '', 'boolean'],
+  ['place.ruledOut', 'ruled out by a rule', '', 'boolean'],
+  ['place.ruledOutBecause', 'what rules it out', '', 'string'],
+  ['place.behindBest', 'meets every size too, behind the best fit', '', 'boolean'],
+  ['place.burden', 'cost and effort, 1 to 5', '', 'number'],
+  ['place.bestBurden', 'cost and effort of the best fit', '', 'number'],
+  ['place.smallerByMm', 'most it finds smaller than the best fit', 'mm', 'number'],
+  ['place.findsSmaller', 'it finds something smaller than the best fit', '', 'boolean'],
+  ['place.onlyTheFilm', 'metallised film alone stands in the way', '', 'boolean'],
+  ['place.partly', 'sizes met but for places', '', 'number'],
+  ['place.partlyNames', 'contaminants met but for places', '', 'string'],
+  ['place.expected', 'sizes expected, not promised', '', 'number'],
+  ['place.expectedNames', 'contaminants expected, not promised', '', 'string'],
+  ['place.missed', 'sizes asked that it misses', '', 'number'],
+  ['place.missedNames', 'contaminants it misses, with what is achievable', '', 'string'],
+  ['place.untested', 'sizes asked that no computation settles', '', 'number'],
+  ['place.untestedNames', 'contaminants that no computation settles', '', 'string'],
+  ['place.tooSmall', 'no build compared here takes the pack', '', 'boolean'],
+  ['place.asked', 'sizes asked', '', 'number'],
+  ['place.achievable', 'sizes achievable', '', 'string'],
+  ['place.achieves', 'contaminants it finds at some size', '', 'number'],
+  ['place.buildSize', 'size of pack it would have to take', '', 'string'],
+]
+
+const define = (scope: FactScope, rows: readonly Row[]): FactDefinition[] =>
+  rows.map(([id, label, unit, type, values]) => ({
+    id,
+    label,
+    unit,
+    type,
+    scope,
+    ...(values ? { values } : {}),
+  }))
+
+/** Facts that are known once the options are in order. */
+export const ANSWER_FACTS: readonly FactDefinition[] = [
+  ...define('line', LINE),
+  ...define('row', ROW),
+  ...define('use', USE),
+  ...define('place', PLACE),
+]
