@@ -164,7 +164,9 @@ describe('minced-meat blocks of 25 kg', () => {
   })
   it('go to x-rays for 316 and bone', () => {
     for (const material of ['ss316', 'bone_hard']) expect(finding('xray-single', material).meets).toBe('yes')
-    expect(summary()).toMatch(/By its sizes x-ray from above.* would find .*: ask for a build that takes the pack/)
+    expect(summary()).toMatch(
+      /By its sizes x-ray from above.* would find .*: ask for a build that takes the pack/,
+    )
   })
 })
 
