@@ -56,6 +56,15 @@ export const RUN_COLUMNS = [
   'date',
 ] as const satisfies readonly (keyof z.infer<typeof runRowSchema>)[]
 
+/** What a supplier and a buyer agreed on: so many pieces of a size, and clean packs (0: not part of it). */
+export const clauseSchema = z.strictObject({
+  sizeMm: quantity('size of the clause', 'mm', 0.05, 50),
+  pieces: count('pieces of the clause', 1, 10_000),
+  misses: count('misses allowed', 0, 1000),
+  cleanPacks: count('clean packs of the clause', 0, 1e6),
+  cleanRejects: count('clean packs that may be rejected', 0, 10_000),
+})
+
 /** Runs as a table's text or as rows, and the brief they are held against, if any. */
 export const runsRequestSchema = z
   .strictObject({
@@ -63,6 +72,7 @@ export const runsRequestSchema = z
     rows: z.array(runRowSchema).optional(),
     brief: briefSchema.optional(),
     link: oneOf('link', ['logit', 'probit']).optional(),
+    clause: clauseSchema.optional(),
   })
   .meta({ id: 'RunsRequest', description: 'Test runs: csv or rows, one of the two' })
 
@@ -203,10 +213,14 @@ export const runsAnswerSchema = z
     missing: z.array(z.string()),
     /** Null without a brief. */
     prediction: z.array(predictionSchema).nullable(),
+    /** Null where no clause was given; empty where its size was not run. */
+    clause: z.array(z.object({ group: z.number().int(), met: z.boolean(), words: z.string() })).nullable(),
     plan: z.null(),
     problems: z.array(z.object({ path: z.string(), message: z.string() })),
   })
   .meta({ id: 'RunsAnswer', description: 'Test runs on the product, read with their confidence' })
 
 export type Prediction = z.infer<typeof predictionSchema>
+export type Clause = z.infer<typeof clauseSchema>
+export type ClauseReading = NonNullable<RunsAnswer['clause']>[number]
 export type RunsAnswer = z.infer<typeof runsAnswerSchema>

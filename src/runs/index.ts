@@ -2,4 +2,13 @@ export { againstPrediction } from './against/prediction.ts'
 export { LINKS, type Link } from './fit/link.ts'
 export { readTrial } from './judge/read-trial.ts'
 export { type PlanAsked, planTrial } from './plan/plan.ts'
+export {
+  type Entry,
+  type EntryHead,
+  type EntryPiece,
+  rowsOfEntry,
+  SEEN,
+  type Seen,
+} from './read/entry.ts'
 export { type RunsRead, readRunRows, readRunsTable } from './read/read-runs.ts'
+export { runsTable } from './read/write-table.ts'

@@ -1,12 +1,17 @@
-import type { RunRow, RunsAnswer } from '../../contract/index.ts'
+import type { Clause, RunRow, RunsAnswer } from '../../contract/index.ts'
 import type { Link } from '../fit/link.ts'
+import { readClause } from './clause.ts'
 import { CleanPacks, cleanRunOf } from './clean-run.ts'
 import { groupsOf } from './group.ts'
 import { missingOf } from './missing.ts'
 import { pairedMachines } from './paired.ts'
 
 /** A trial read: what was shown, what was not, what is missing. Nothing of a prediction enters. */
-export function readTrial(rows: readonly RunRow[], link: Link = 'logit'): RunsAnswer {
+export function readTrial(
+  rows: readonly RunRow[],
+  link: Link = 'logit',
+  clause: Clause | null = null,
+): RunsAnswer {
   const packs = new CleanPacks(rows)
   const groups = groupsOf(rows, packs, link)
   return {
@@ -19,6 +24,7 @@ export function readTrial(rows: readonly RunRow[], link: Link = 'logit'): RunsAn
     paired: pairedMachines(rows),
     missing: missingOf(rows, groups),
     prediction: null,
+    clause: clause && readClause(groups, clause),
     plan: null,
     problems: [],
   }

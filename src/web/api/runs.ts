@@ -1,6 +1,6 @@
 import type { Context } from 'hono'
 import { parseBrief } from '../../brief/index.ts'
-import type { Brief, Problem } from '../../contract/index.ts'
+import { type Brief, clauseSchema, type Problem } from '../../contract/index.ts'
 import { MOST_BYTES_OF_RUNS } from '../../intake/bounds.ts'
 import { againstPrediction, LINKS, readRunRows, readRunsTable, readTrial } from '../../runs/index.ts'
 import type { Advisor } from '../advisor.ts'
@@ -9,7 +9,7 @@ import { partsOfBody } from './json-body.ts'
 
 /** POST { csv or rows, brief?, link? }, get the trial as read; 422 with the problems, nothing half-read. */
 export const runsApi = (advisor: Advisor) => async (c: Context) => {
-  const given = await partsOfBody(c, ['csv', 'rows', 'brief', 'link'], MOST_BYTES_OF_RUNS)
+  const given = await partsOfBody(c, ['csv', 'rows', 'brief', 'link', 'clause'], MOST_BYTES_OF_RUNS)
   const { csv, rows, link = 'logit' } = given
   const problems: Problem[] = []
   if ((csv === undefined) === (rows === undefined))
@@ -18,12 +18,15 @@ export const runsApi = (advisor: Advisor) => async (c: Context) => {
     problems.push({ path: 'csv', message: 'csv must be the text of a table of runs' })
   const asked = LINKS.find((known) => known === link)
   if (!asked) problems.push({ path: 'link', message: `link must be one of ${LINKS.join(', ')}` })
+  const clause = given.clause === undefined ? null : clauseSchema.safeParse(given.clause)
+  for (const { path, message } of clause?.error?.issues ?? [])
+    problems.push({ path: ['clause', ...path].join('.'), message })
   const brief = given.brief === undefined ? null : briefOf(given.brief, problems)
   if (problems.length > 0 || !asked) return refuse(problems)
   const options = { ownMaterials: brief?.contaminants.map(({ material }) => material) ?? [] }
   const read = typeof csv === 'string' ? readRunsTable(csv, options) : readRunRows(rows, options)
   if (!read.ok) return refuse(read.problems)
-  const trial = readTrial(read.rows, asked)
+  const trial = readTrial(read.rows, asked, clause?.data ?? null)
   if (!brief) return c.json(trial)
   return c.json({ ...trial, prediction: againstPrediction(trial.groups, await advisor.quick(brief)) })
 }
