@@ -13,6 +13,7 @@ export interface PageFrame {
     | 'metal-detector'
     | 'compare'
     | 'exercises'
+    | 'runs'
     | 'rules'
     | 'examples'
     | 'other'
@@ -46,6 +47,7 @@ export function Page(frame: PageFrame & { children?: Child }) {
           {here === 'exercises' || here === 'compare' ? (
             <link rel="stylesheet" href="/assets/sittings.css" />
           ) : null}
+          {here === 'runs' ? <link rel="stylesheet" href="/assets/runs.css" /> : null}
           {print || present ? null : <script src="/assets/htmx.js" defer></script>}
         </head>
         <body class={print ? 'for-paper' : present ? 'for-the-room' : ''}>
@@ -110,6 +112,11 @@ function Masthead({ packed, here }: { packed: string | null; here: PageFrame['he
               </a>
             </li>
           ) : null}
+          <li>
+            <a href={packed ? `/runs?b=${packed}` : '/runs'} {...current('runs')}>
+              Test runs
+            </a>
+          </li>
           <li>
             <a href={packed ? `/exercises?b=${packed}` : '/exercises'} {...current('exercises')}>
               Exercises

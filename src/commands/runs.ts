@@ -6,13 +6,14 @@ import { InputError, readText } from './input.ts'
 import { loadBrief } from './load-brief.ts'
 import { runsText } from './runs-text.ts'
 
-/** gritwise runs RUNS.csv [--brief BRIEF.json] [--link logit|probit] [--json] */
+/** gritwise runs RUNS.csv [--brief BRIEF.json [--machine ID]] [--link logit|probit] [--json] */
 export async function runsCommand(args: string[]): Promise<number> {
   const { values, positionals } = parseArgs({
     args,
     allowPositionals: true,
     options: {
       brief: { type: 'string' },
+      machine: { type: 'string' },
       link: { type: 'string', default: 'logit' },
       json: { type: 'boolean', default: false },
     },
@@ -29,15 +30,19 @@ export async function runsCommand(args: string[]): Promise<number> {
     ownMaterials: brief?.contaminants.map(({ material }) => material) ?? [],
   })
   if (!read.ok) throw new InputError(problemText(read.problems))
-  const answer = await heldAgainst(readTrial(read.rows, link), brief)
+  const answer = await heldAgainst(readTrial(read.rows, link), brief, values.machine ?? null)
   process.stdout.write(values.json ? `${JSON.stringify(answer, null, 2)}\n` : runsText(answer))
   return 0
 }
 
-async function heldAgainst(answer: RunsAnswer, brief: Brief | null): Promise<RunsAnswer> {
+async function heldAgainst(
+  answer: RunsAnswer,
+  brief: Brief | null,
+  machine: string | null,
+): Promise<RunsAnswer> {
   if (!brief) return answer
   const advice = await advise(brief, { withoutChanges: true, withoutMissing: true })
-  return { ...answer, prediction: againstPrediction(answer.groups, advice) }
+  return { ...answer, prediction: againstPrediction(answer.groups, advice, machine) }
 }
 
 /** Every problem, a line each; nothing was read. */

@@ -71,6 +71,8 @@ export const runsRequestSchema = z
     csv: z.string({ error: 'csv must be the text of a table of runs' }).optional(),
     rows: z.array(runRowSchema).optional(),
     brief: briefSchema.optional(),
+    /** The machine of the brief that was run, where the rows name it by its plate. */
+    machine: text('machine', 60).optional(),
     link: oneOf('link', ['logit', 'probit']).optional(),
     clause: clauseSchema.optional(),
   })
@@ -196,7 +198,7 @@ export const predictionSchema = z.object({
   curve: z.object({ sizesMm: z.array(z.number()), chance: z.array(z.number()) }),
   /** Sizes as run, beside the chance predicted at each. */
   sizes: z.array(z.object({ sizeMm: z.number(), runs: z.number(), found: z.number(), predicted: chance })),
-  /** Share of trials that would come out this far off if the prediction, with its stated spread, were right. */
+  /** Share of trials that would come out as unlikely as this if the prediction, with its stated spread, were right. */
   agreement: chance.nullable(),
   /** Demonstrated below the best possible size: something in the brief or the trial is not as stated. */
   conflict: z.boolean(),

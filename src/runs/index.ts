@@ -1,5 +1,5 @@
 export { againstPrediction } from './against/prediction.ts'
-export { LINKS, type Link } from './fit/link.ts'
+export { LINKS, type Link, linkValue } from './fit/link.ts'
 export { readTrial } from './judge/read-trial.ts'
 export { type PlanAsked, planTrial } from './plan/plan.ts'
 export {

@@ -31,6 +31,9 @@ import { tradeOffsPage, tradeOffsPart } from './pages/classroom/trade-offs-page.
 import { differencePage, pastedDifference } from './pages/rules/difference-page.tsx'
 import { ruleBookPage, rulePage } from './pages/rules/rule-book-page.tsx'
 import { rulesPage, rulesPart } from './pages/rules/rules-page.tsx'
+import { entryPage, sendEntry } from './pages/runs/entry-page.tsx'
+import { planPage, recordSheetPage } from './pages/runs/plan-page.tsx'
+import { readRunsPage, runsFile, runsPage, trialSheetPage } from './pages/runs/runs-page.tsx'
 import { door } from './serving/door.ts'
 
 /** The pages behind the door, answered in this thread; the server answers them in workers (pool.ts). */
@@ -80,6 +83,15 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/card', cardPage)
   app.get('/card/picture.png', cardPicture)
   app.get('/card/runs.csv', cardRuns)
+
+  app.get('/runs', runsPage)
+  app.post('/runs', readRunsPage(advisor))
+  app.post('/runs/table.csv', runsFile)
+  app.post('/runs/sheet', trialSheetPage(advisor))
+  app.get('/runs/enter', entryPage(advisor))
+  app.post('/runs/enter', sendEntry(advisor))
+  app.get('/plan', planPage(advisor))
+  app.get('/plan/sheet', recordSheetPage(advisor))
 
   app.post('/api/advice', adviceApi(advisor))
   app.post('/api/card', cardApi)

@@ -16,6 +16,8 @@ const asset = (type: string, body: Buffer) => ({
 const ASSETS = new Map([
   ['gritwise.css', asset('text/css; charset=utf-8', own('gritwise.css'))],
   ['sittings.css', asset('text/css; charset=utf-8', own('sittings.css'))],
+  ['runs.css', asset('text/css; charset=utf-8', own('runs.css'))],
+  ['enter-runs.js', asset('text/javascript; charset=utf-8', own('enter-runs.js'))],
   ['icon.svg', asset('image/svg+xml', own('icon.svg'))],
   ['htmx.js', asset('text/javascript; charset=utf-8', script)],
 ])

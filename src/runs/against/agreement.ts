@@ -1,4 +1,5 @@
-import { normalChance, normalUpperQuantile } from '../../numerics/normal.ts'
+import { normalUpperQuantile } from '../../numerics/normal.ts'
+import { type Random, randomStream } from '../../xray/image/food/random.ts'
 
 /** A size as run, with the chance that the prediction gives when every size is `factor` times what it says. */
 export interface PredictedSize {
@@ -11,8 +12,9 @@ export interface PredictedSize {
 const NO_SPREAD_STATED = 0.1
 const GRID = 41
 const WIDEST = 3
-/** Above so many units the count is taken as normal with a correction for whole numbers. */
-const MOST_EXACT = 400
+const TRIALS = 2000
+/** Above so many runs of a size a count is drawn from the normal law. */
+const MOST_DRAWN = 500
 
 /** Spread of ln size such that one machine in ten needs more than the cautious size. */
 export const statedSpread = (expectedMm: number, cautiousMm: number | null): number =>
@@ -29,45 +31,62 @@ export function factorGrid(spread: number): { factor: number; weight: number }[]
 }
 
 /**
- * Share of trials whose total of finds would lie at least as far out as this one, both ways, if the prediction with
- * its spread were right: predictive distribution of the total, exact up to 400 units.
+ * Share of trials that would come out as unlikely as this one, or more so, if the prediction with its spread were
+ * right: counts at all sizes together, so that a wrong steepness shows as well as a wrong place. 2,000 trials drawn
+ * from the prediction (prior predictive check, Box 1980, J. R. Stat. Soc. A 143:383); good to 0.01.
  */
 export function agreementOf(sizes: readonly PredictedSize[], spread: number): number {
-  const found = Math.round(sizes.reduce((sum, size) => sum + size.found, 0))
-  let atMost = 0
-  let atLeast = 0
-  for (const { factor, weight } of factorGrid(spread)) {
-    const [below, at] = totalUpTo(
-      sizes.map(({ runs, chance }) => ({ runs, chance: chance(factor) })),
-      found,
+  const grid = factorGrid(spread).map(({ factor, weight }) => ({
+    weight,
+    chances: sizes.map(({ chance }) => Math.min(1 - 1e-9, Math.max(1e-9, chance(factor)))),
+  }))
+  const ways = sizes.map(({ runs }) => logWays(runs))
+  const unlikely = (found: readonly number[]): number => {
+    const terms = grid.map(({ weight, chances }) =>
+      chances.reduce(
+        (sum, p, i) =>
+          sum +
+          found[i]! * Math.log(p) +
+          (sizes[i]!.runs - found[i]!) * Math.log1p(-p) +
+          ways[i]![found[i]!]!,
+        Math.log(weight),
+      ),
     )
-    atMost += weight * (below + at)
-    atLeast += weight * (1 - below)
+    const most = Math.max(...terms)
+    return -(most + Math.log(terms.reduce((sum, term) => sum + Math.exp(term - most), 0)))
   }
-  return Math.min(1, 2 * Math.min(atMost, atLeast))
+  const seen = unlikely(sizes.map(({ found }) => Math.round(found)))
+  const random = randomStream(1, 'agreement')
+  let asFar = 0
+  for (let trial = 0; trial < TRIALS; trial++) {
+    const { chances } = drawn(grid, random.uniform())
+    if (unlikely(chances.map((p, i) => count(p, sizes[i]!.runs, random))) >= seen - 1e-9) asFar++
+  }
+  return asFar / TRIALS
 }
 
-/** P(total < found) and P(total = found) of a sum of binomials. */
-function totalUpTo(
-  parts: readonly { readonly runs: number; readonly chance: number }[],
-  found: number,
-): [number, number] {
-  const units = parts.reduce((sum, { runs }) => sum + runs, 0)
-  if (units > MOST_EXACT) {
-    const mean = parts.reduce((sum, { runs, chance }) => sum + runs * chance, 0)
-    const sd = Math.sqrt(parts.reduce((sum, { runs, chance }) => sum + runs * chance * (1 - chance), 1e-9))
-    const below = normalChance((found - 0.5 - mean) / sd)
-    return [below, normalChance((found + 0.5 - mean) / sd) - below]
+/** ln of the ways to find k of n, for every k. */
+function logWays(runs: number): number[] {
+  const ways = [0]
+  for (let k = 1; k <= runs; k++) ways.push(ways[k - 1]! + Math.log((runs - k + 1) / k))
+  return ways
+}
+
+function drawn<Item extends { readonly weight: number }>(items: readonly Item[], uniform: number): Item {
+  let left = uniform
+  for (const item of items) {
+    left -= item.weight
+    if (left <= 0) return item
   }
-  let odds = [1]
-  for (const { runs, chance } of parts)
-    for (let k = 0; k < runs; k++) {
-      const next = new Array<number>(odds.length + 1).fill(0)
-      for (let j = 0; j < odds.length; j++) {
-        next[j]! += odds[j]! * (1 - chance)
-        next[j + 1]! += odds[j]! * chance
-      }
-      odds = next
-    }
-  return [odds.slice(0, found).reduce((sum, p) => sum + p, 0), odds[found] ?? 0]
+  return items.at(-1)!
+}
+
+function count(chance: number, runs: number, random: Random): number {
+  if (runs > MOST_DRAWN) {
+    const sd = Math.sqrt(runs * chance * (1 - chance))
+    return Math.max(0, Math.min(runs, Math.round(runs * chance + sd * random.normal())))
+  }
+  let found = 0
+  for (let k = 0; k < runs; k++) if (random.uniform() < chance) found++
+  return found
 }

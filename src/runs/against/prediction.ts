@@ -6,9 +6,13 @@ import { agreementOf, type PredictedSize, statedSpread } from './agreement.ts'
 const DISAGREES = 0.05
 
 /** Groups held against the advice on the same brief, each before anything is updated by it. */
-export function againstPrediction(groups: readonly RunGroup[], advice: Advice): Prediction[] {
+export function againstPrediction(
+  groups: readonly RunGroup[],
+  advice: Advice,
+  machine: string | null = null,
+): Prediction[] {
   return groups.flatMap((group, index) => {
-    const found = predictedFor(group, advice)
+    const found = predictedFor(group, advice, machine)
     return found ? [predictionOf(group, index, found)] : []
   })
 }
@@ -19,10 +23,16 @@ export interface Predicted {
   readonly finding: Finding
 }
 
-/** The finding for the group's machine and piece, at the first point that has both; null where none has. */
-export function predictedFor(group: RunGroup, advice: Advice): Predicted | null {
+/**
+ * The finding for the group's machine and piece, at the first point that has both; null where none has. A machine
+ * known by its plate alone is `machine` of the advice, or the only one there is.
+ */
+export function predictedFor(group: RunGroup, advice: Advice, machine: string | null): Predicted | null {
+  const known = new Set(advice.points.flatMap(({ options }) => options.map((option) => option.equipment)))
+  const fallback = machine ?? (known.size === 1 ? [...known][0]! : null)
+  const equipment = known.has(group.equipment) ? group.equipment : fallback
   for (const [pointIndex, { name, options }] of advice.points.entries()) {
-    const option = options.find(({ equipment }) => equipment === group.equipment)
+    const option = options.find((one) => one.equipment === equipment)
     const finding = option?.findings.find((one) => samePiece(one, group))
     if (finding) return { pointIndex, point: name, finding }
   }
@@ -84,5 +94,5 @@ function wordsOf(sizes: Prediction['sizes'], agreement: number | null, conflict:
   const counts = `${found} of ${runs} found, ${predicted.toFixed(1)} expected`
   const share = agreement < 0.01 ? 'fewer than 1 in 100' : `${Math.round(agreement * 100)} in 100`
   const verdict = agreement < DISAGREES ? 'Disagrees with the prediction' : 'Agrees with the prediction'
-  return `${verdict}: ${counts}; with the spread that the prediction states, ${share} trials would come out this far off.`
+  return `${verdict}: ${counts}; with the spread that the prediction states, ${share} trials would come out as unlikely as this.`
 }

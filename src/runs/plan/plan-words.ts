@@ -32,13 +32,13 @@ export function stepsOf(plan: Omit<Plan, 'steps' | 'clause' | 'words'>, family: 
 
 /** What both sides sign. */
 export function clauseOf(plan: Omit<Plan, 'steps' | 'clause' | 'words'>, brief: Brief): string {
-  const { chosen, clean, predicted, equipment, lies } = plan
+  const { chosen, clean, predicted, label, lies } = plan
   const point = brief.points.find(({ name }) => name === plan.point)!
   if (!chosen) return ''
   const { clause } = chosen
   const each = lies.length > 1 ? ` in each lie (${lies.join(', ')})` : ''
   const temperature = point.product.temperatureC
-  return `${equipment} at ${plan.point}, at one locked setting, ${point.speedMPerMin} m/min, product at ${temperature} °C: ${clause.pieces} pieces of ${plan.material} ${mm(clause.sizeMm)}${each}, one a pack, at ${predicted.place}, ${missedWords(clause.misses)}; and ${clean.packs.toLocaleString('en')} clean packs with at most ${clean.allowed} rejected, at the same setting. Repeated on site with this product before acceptance.`
+  return `${label} at ${plan.point}, at one locked setting, ${point.speedMPerMin} m/min, product at ${temperature} °C: ${clause.pieces} pieces of ${plan.material} ${mm(clause.sizeMm)}${each}, one a pack, at ${predicted.place}, ${missedWords(clause.misses)}; and ${clean.packs.toLocaleString('en')} clean packs with at most ${clean.allowed} rejected, at the same setting. Repeated on site with this product before acceptance.`
 }
 
 /** The plan in a sentence or two. */

@@ -9,8 +9,13 @@ import { partsOfBody } from './json-body.ts'
 
 /** POST { csv or rows, brief?, link? }, get the trial as read; 422 with the problems, nothing half-read. */
 export const runsApi = (advisor: Advisor) => async (c: Context) => {
-  const given = await partsOfBody(c, ['csv', 'rows', 'brief', 'link', 'clause'], MOST_BYTES_OF_RUNS)
+  const given = await partsOfBody(
+    c,
+    ['csv', 'rows', 'brief', 'machine', 'link', 'clause'],
+    MOST_BYTES_OF_RUNS,
+  )
   const { csv, rows, link = 'logit' } = given
+  const machine = typeof given.machine === 'string' ? given.machine : null
   const problems: Problem[] = []
   if ((csv === undefined) === (rows === undefined))
     problems.push({ path: 'csv', message: 'give csv (the text of a table) or rows, one of the two' })
@@ -28,7 +33,10 @@ export const runsApi = (advisor: Advisor) => async (c: Context) => {
   if (!read.ok) return refuse(read.problems)
   const trial = readTrial(read.rows, asked, clause?.data ?? null)
   if (!brief) return c.json(trial)
-  return c.json({ ...trial, prediction: againstPrediction(trial.groups, await advisor.quick(brief)) })
+  return c.json({
+    ...trial,
+    prediction: againstPrediction(trial.groups, await advisor.quick(brief), machine),
+  })
 }
 
 function briefOf(given: unknown, problems: Problem[]): Brief | null {
