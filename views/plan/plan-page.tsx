@@ -89,7 +89,7 @@ function Routes({ plan }: { plan: Plan }) {
       <p>
         {`Chance that the trial shows ${sizeWords(plan.sizeMm)} mm, with each piece once in a pack of its own. One size is exact; curves are 2,000 simulated trials, good to 2 in 100.`}
       </p>
-      <div class="scroll">
+      <section class="scroll" tabindex={0} aria-label="Pieces against the chance of showing it">
         <table>
           <caption>Pieces against the chance of showing it</caption>
           <thead>
@@ -125,7 +125,7 @@ function Routes({ plan }: { plan: Plan }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </section>
   )
 }

@@ -18,9 +18,9 @@ export function GroupArticle({ shown, at }: { shown: ShownGroup; at: number }) {
       ) : null}
       {prediction ? <p>{prediction.words}</p> : null}
       <Picture shown={shown} at={at} />
-      <div class="scroll">
+      <section class="scroll" tabindex={0} aria-label="Sizes one by one">
         <Sizes shown={shown} />
-      </div>
+      </section>
       <Numbers shown={shown} />
     </article>
   )

@@ -22,7 +22,7 @@ export function SideBySide({ shown, answer }: { shown: readonly ShownGroup[]; an
         mustFindWords=""
         groups={[{ name: '', rows: shown.map(rowOf) }]}
       />
-      <div class="scroll">
+      <section class="scroll" tabindex={0} aria-label="Sizes shown">
         <table>
           <caption>Sizes shown</caption>
           <thead>
@@ -46,7 +46,7 @@ export function SideBySide({ shown, answer }: { shown: readonly ShownGroup[]; an
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
       {answer.paired.length > 0 ? <SamePacks answer={answer} /> : null}
     </section>
   )
@@ -69,7 +69,7 @@ function rowOf({ group, title }: ShownGroup) {
 
 function SamePacks({ answer }: { answer: RunsAnswer }) {
   return (
-    <div class="scroll">
+    <section class="scroll" tabindex={0} aria-label="The same pieces in the same packs, through both">
       <table>
         <caption>The same pieces in the same packs, through both</caption>
         <thead>
@@ -98,6 +98,6 @@ function SamePacks({ answer }: { answer: RunsAnswer }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   )
 }

@@ -55,7 +55,7 @@ function enter(form) {
     send.hidden = at !== pieces.length
     controls.back.disabled = at === -1
     controls.next.hidden = at === pieces.length
-    controls.next.disabled = at >= 0 && !answered(pieces[at])
+    controls.next.disabled = at >= 0 && at < pieces.length && !answered(pieces[at])
     const open = pieces.filter((piece) => !answered(piece)).length
     const counted = `${pieces.length - open} of ${pieces.length} answered`
     controls.count.textContent = counted
