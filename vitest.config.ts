@@ -6,8 +6,8 @@ const BROWSER = 'test/browser/**/*.test.ts'
 export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'hono/jsx' } },
   test: {
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     expect: { poll: { timeout: 15_000 } },
     maxWorkers: 2,
     // The files of a worker share their modules, and with them what the program remembers of its physics.
@@ -21,7 +21,6 @@ export default defineConfig({
           name: 'browser',
           include: [BROWSER],
           globalSetup: 'test/browser/served.ts',
-          testTimeout: 180_000,
         },
       },
       {

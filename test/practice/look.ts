@@ -9,7 +9,7 @@ export const look = (brief: BriefInput) => {
   beforeAll(async () => {
     const parsed = parseBrief(brief)
     if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
-    advice = await advise(parsed.brief, { withoutChanges: true })
+    advice = await advise(parsed.brief, { withoutChanges: true, withoutMissing: true })
   }, 120_000)
   const option = (equipment: string): Option => {
     const found = advice.points[0]?.options.find((one) => one.equipment === equipment)

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { createApp } from '../../src/web/app.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
+import { house } from './house.ts'
 
-const app = createApp()
 const brief = demos[0]!.brief
 const packed = packBrief(brief)
-const get = (path: string) => app.request(path)
+const get = (path: string) => house.request(path)
 const card = `b=${packed}&point=1&seed=5&machine=xray-dual`
 
 describe('test card', () => {
@@ -65,7 +65,7 @@ describe('test card', () => {
 
   it('answers programs with the card and base64 pictures, or the problems', async () => {
     const post = (body: unknown, query = '') =>
-      app.request(`/api/card${query}`, {
+      house.request(`/api/card${query}`, {
         method: 'POST',
         headers: { 'content-type': 'application/json' },
         body: JSON.stringify(body),

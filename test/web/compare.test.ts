@@ -1,13 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { createApp } from '../../src/web/app.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { input } from '../compare/two-machines.ts'
+import { house } from './house.ts'
 import { app as standIn, packed as standInPacked, text } from './stand-in.ts'
 
-const app = createApp()
 const packed = packBrief(input)
 const get = async (query: string, at = packed) => {
-  const answer = await app.request(`/compare?b=${at}${query}`)
+  const answer = await house.request(`/compare?b=${at}${query}`)
   return { status: answer.status, html: await answer.text() }
 }
 

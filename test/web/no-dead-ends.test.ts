@@ -1,9 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
-import { createApp } from '../../src/web/app.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
+import { house } from './house.ts'
 
-const app = createApp()
 const packedOf = (id: string) => packBrief(demos.find((demo) => demo.id === id)!.brief)
 const linksIn = (html: string) =>
   [...html.matchAll(/href="([^"]+)"/g)].map((match) => match[1]!.replaceAll('&amp;', '&'))
@@ -11,13 +10,13 @@ const linksIn = (html: string) =>
 describe.each(['mince', 'milk-powder', 'cheddar'])('from the advice page of %s', (id) => {
   let html = ''
   beforeAll(async () => {
-    html = await (await app.request(`/advice?b=${packedOf(id)}`)).text()
+    html = await (await house.request(`/advice?b=${packedOf(id)}`)).text()
   })
   it('every calculation, rule and list of rules that is linked is there', async () => {
     const links = [...new Set(linksIn(html))].filter((link) => /^\/(advice\/|rules\/)/.test(link))
     expect(links.length).toBeGreaterThan(20)
     for (const link of links) {
-      const { status } = await app.request(link)
+      const { status } = await house.request(link)
       expect([link.replace(/b=[\w-]+/, 'b=…'), status]).toEqual([link.replace(/b=[\w-]+/, 'b=…'), 200])
     }
   }, 60_000)
@@ -28,7 +27,7 @@ describe.each(['mince', 'milk-powder', 'cheddar'])('from the advice page of %s',
   it('each change opens the advice with it, and a caution of a rule opens the rule', async () => {
     const changed = [...html.matchAll(/href="([^"]+)"[^>]*>The advice with this change/g)]
     expect(changed.length).toBeGreaterThan(0)
-    for (const [, link] of changed) expect((await app.request(link!)).status).toBe(200)
+    for (const [, link] of changed) expect((await house.request(link!)).status).toBe(200)
     expect(html).toMatch(/Rule\s*<a href="\/rules\/[\w-]+\?b=/)
   }, 60_000)
 })

@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { loadRulebook } from '../../src/advice/book/rulebook.ts'
 import { fragmentAnswerSchema } from '../../src/contract/index.ts'
-import { createApp } from '../../src/web/app.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { EVIDENCE_WORDS } from '../../views/words/evidence.ts'
 import { demoInput } from '../advice/demo.ts'
+import { house } from './house.ts'
 import { app, formOf, packed, text } from './stand-in.ts'
 
-const real = createApp()
 const beans = packBrief({ ...demoInput('beans'), equipment: ['xray-dual', 'xray-single'] })
 const get = async (path: string, from = app) => {
   const answer = await from.request(path)
@@ -71,8 +70,8 @@ describe('the rule book', () => {
     },
   )
   it('is narrowed down by what fired for the brief in hand', async () => {
-    const fired = await get(`/rules?b=${beans}&outcome=fired`, real)
-    const quiet = await get(`/rules?b=${beans}&outcome=not-fired`, real)
+    const fired = await get(`/rules?b=${beans}&outcome=fired`, house)
+    const quiet = await get(`/rules?b=${beans}&outcome=not-fired`, house)
     expect(fired.body).toContain('/rules/second-energy-pays?')
     expect(quiet.body).not.toContain('/rules/second-energy-pays?')
   })
@@ -94,7 +93,7 @@ describe('the rule book', () => {
     expect(said.match(/Advice on it/g)).toHaveLength(rule.examples.length)
   })
   it('says what a rule did for the brief in hand, place by place', async () => {
-    const said = text((await get(`/rules/second-energy-pays?b=${beans}`, real)).body)
+    const said = text((await get(`/rules/second-energy-pays?b=${beans}`, house)).body)
     expect(said).toMatch(/dual energy: fired/)
     expect(said).toMatch(/single energy: did not fire/)
   })
@@ -106,29 +105,29 @@ describe('the rule book', () => {
 describe('A rather than B', () => {
   it('takes any two machines of a point', async () => {
     const said = text(
-      (await get(`/advice/rather?b=${beans}&point=0&first=xray-single&second=xray-dual`, real)).body,
+      (await get(`/advice/rather?b=${beans}&point=0&first=xray-single&second=xray-dual`, house)).body,
     )
     expect(said).toContain('x-ray from above, single energy rather than x-ray from above, dual energy')
     expect(said).toContain('Only what differs')
   })
   it('is nowhere where the point has no such machine', async () => {
-    expect((await get(`/advice/rather?b=${beans}&point=0&first=xray-dual&second=nothing`, real)).status).toBe(
-      404,
-    )
     expect(
-      (await get(`/advice/rather?b=${beans}&point=9&first=xray-dual&second=xray-single`, real)).status,
+      (await get(`/advice/rather?b=${beans}&point=0&first=xray-dual&second=nothing`, house)).status,
+    ).toBe(404)
+    expect(
+      (await get(`/advice/rather?b=${beans}&point=9&first=xray-dual&second=xray-single`, house)).status,
     ).toBe(404)
   })
 })
 
 describe('another rule book', () => {
   it('shows what a moved threshold changes, at an address that can be kept', async () => {
-    const { status, body } = await get(`/advice/difference?b=${beans}&threshold=twoEnergies&value=3`, real)
+    const { status, body } = await get(`/advice/difference?b=${beans}&threshold=twoEnergies&value=3`, house)
     expect(status).toBe(200)
     expect(text(body)).toMatch(/second energy pays.*: fired → did not fire/)
   })
   it('takes pasted rules, keeps nothing, and says what is wrong with them', async () => {
-    const post = (pasted: string) => real.request(`/advice/difference?b=${beans}`, formOf({ pasted }))
+    const post = (pasted: string) => house.request(`/advice/difference?b=${beans}`, formOf({ pasted }))
     const wrong = await post('{"rules": [{"id": "x"}]}')
     expect(wrong.status).toBe(422)
     expect(text(await wrong.text())).toMatch(/There is a problem .*pasted\.json/)
@@ -137,7 +136,10 @@ describe('another rule book', () => {
     expect(text(await none.text())).toContain('Nothing: every rule that spoke still says the same')
   })
   it('asks again for a value that is none', async () => {
-    const { status, body } = await get(`/advice/difference?b=${beans}&threshold=twoEnergies&value=many`, real)
+    const { status, body } = await get(
+      `/advice/difference?b=${beans}&threshold=twoEnergies&value=many`,
+      house,
+    )
     expect(status).toBe(422)
     expect(text(body)).toContain('Its new value')
   })
@@ -145,7 +147,7 @@ describe('another rule book', () => {
 
 describe('a found fragment', () => {
   const mince = { ...demoInput('mince'), equipment: ['coil-pipe'] }
-  const page = (query: string) => get(`/fragment?b=${packBrief(mince)}&${query}`, real)
+  const page = (query: string) => get(`/fragment?b=${packBrief(mince)}&${query}`, house)
 
   it('is answered on a page whose address can be kept', async () => {
     const { status, body } = await page(
@@ -166,7 +168,7 @@ describe('a found fragment', () => {
   })
   it('is answered as JSON, and refused with the path of what is wrong', async () => {
     const post = (body: unknown) =>
-      real.request('/api/fragment', {
+      house.request('/api/fragment', {
         method: 'POST',
         body: JSON.stringify(body),
         headers: { 'content-type': 'application/json' },
@@ -191,7 +193,7 @@ describe('a found fragment', () => {
 describe('the brief page', () => {
   it('says at its top what to enter next, each leading to its field', async () => {
     const jar = packBrief({ ...demoInput('sauce-jar'), equipment: ['xray-side'] })
-    const { body } = await get(`/brief?b=${jar}`, real)
+    const { body } = await get(`/brief?b=${jar}`, house)
     const next = body.split('What to enter next')[1]!.split('</details>')[0]!
     const fields = [...next.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id)
     expect(fields[0]).toMatch(/unevennessMm$/)

@@ -1,16 +1,16 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
-import { createApp } from '../../src/web/app.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { VERDICT_WORDS } from '../../views/words/verdict.ts'
 import { type CrawledPage, crawl, visibleText } from './crawl.ts'
+import { house } from './house.ts'
 import { labelsOn, reviewedLabels } from './labels.ts'
 import { NAMED_IN_FULL, NEVER, ONCE, SPELT_OUT } from './word-rules.ts'
 
 let pages: (CrawledPage & { readonly text: string })[] = []
 
 beforeAll(async () => {
-  pages = (await crawl(createApp())).map((page) => ({ ...page, text: visibleText(page.html) }))
+  pages = (await crawl(house)).map((page) => ({ ...page, text: visibleText(page.html) }))
 }, 600_000)
 
 const short = (path: string) => path.replace(/b=[\w-]+/, 'b=…')

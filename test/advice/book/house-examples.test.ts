@@ -1,20 +1,13 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type ExampleReport, runExamples } from '../../../src/advice/book/rule-examples.ts'
-import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
-import { advise } from '../../../src/advise.ts'
-import { parseBrief } from '../../../src/brief/parse.ts'
-
-const book = loadRulebook()
+import { advisedByHouse, book } from './advised-by-house.ts'
 
 describe('the examples of the house book, through the whole of advise', () => {
   let report: ExampleReport
   const said = new Set<string>()
   beforeAll(async () => {
     report = await runExamples(book, async (input) => {
-      const parsed = parseBrief(input)
-      if (!parsed.ok)
-        throw new Error(parsed.problems.map(({ path, message }) => `${path}: ${message}`).join('; '))
-      const advice = await advise(parsed.brief, { book, withoutChanges: true, withoutMissing: true })
+      const advice = await advisedByHouse(input)
       const options = advice.points.flatMap((point) => point.options)
       for (const { text } of [...options.flatMap((option) => option.reasons), ...advice.cautions])
         said.add(text)

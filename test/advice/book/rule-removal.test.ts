@@ -1,35 +1,32 @@
-import { describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { mergeBrief, runExamples } from '../../../src/advice/book/rule-examples.ts'
-import { loadRulebook, type Rulebook } from '../../../src/advice/book/rulebook.ts'
+import type { Rulebook } from '../../../src/advice/book/rulebook.ts'
 import { advise } from '../../../src/advise.ts'
 import type { Advice } from '../../../src/contract/index.ts'
 import { briefOf, QUICK } from '../demo.ts'
+import { advisedByHouse, book } from './advised-by-house.ts'
 
-const book = loadRulebook()
-
-/** The book asked of its examples (one firing example of one rule), judged by the book with or without it. */
-const failing = (id: string, by: Rulebook) => {
-  const rule = book.rules.find((one) => one.id === id)!
+describe.each(book.rules.map((rule) => [rule.id, rule] as const))('taking %s out of the book', (id, rule) => {
   const example = rule.examples.find(({ fires }) => fires)!
-  return runExamples({ ...book, rules: [{ ...rule, examples: [example] }] }, (input) =>
-    advise(briefOf(input), { ...QUICK, book: by }),
-  ).then(({ failures }) => failures.map(({ rule: of, message }) => [of, message]))
-}
-
-describe('taking any one rule out of the book makes an example of it fail', () => {
-  it.each(book.rules.map(({ id }) => id))('%s', async (id) => {
-    const without: Rulebook = { ...book, rules: book.rules.filter((rule) => rule.id !== id) }
-    expect(await failing(id, book)).toEqual([])
-    expect(await failing(id, without)).toEqual([[id, 'the rule was not asked anywhere the example names']])
+  const given = mergeBrief(book.baseBrief, example.brief)
+  const without: Rulebook = { ...book, rules: book.rules.filter((one) => one.id !== id) }
+  let before: Advice
+  let after: Advice
+  beforeAll(async () => {
+    before = await advisedByHouse(given)
+    after = await advise(briefOf(given), { ...QUICK, book: without })
   })
-})
+  /** The book asked of this one example, judged by an advice. */
+  const failing = (advice: Advice) =>
+    runExamples({ ...book, rules: [{ ...rule, examples: [example] }] }, () => advice).then(({ failures }) =>
+      failures.map(({ rule: of, message }) => [of, message]),
+    )
 
-describe('a rule that fires is heard, and without it the advice says something else', () => {
-  it.each(book.rules.map((rule) => [rule.id, rule] as const))('%s', async (id, rule) => {
-    const given = mergeBrief(book.baseBrief, rule.examples.find(({ fires }) => fires)!.brief)
-    const by = (used: Rulebook) => advise(briefOf(given), { ...QUICK, book: used })
-    const without: Rulebook = { ...book, rules: book.rules.filter((one) => one.id !== id) }
-    const [before, after] = await Promise.all([by(book), by(without)])
+  it('makes an example of it fail', async () => {
+    expect(await failing(before)).toEqual([])
+    expect(await failing(after)).toEqual([[id, 'the rule was not asked anywhere the example names']])
+  })
+  it('silences it: it was heard, and the advice says something else', () => {
     expect(heard(before)).toContain(id)
     expect(heard(after)).not.toContain(id)
   })

@@ -9,7 +9,13 @@ import { entersBehind } from '../../../src/brief/entry.ts'
 import type { Advice, Brief, Option } from '../../../src/contract/index.ts'
 import { briefOf, demoBrief, demoInput, quickGiven } from '../demo.ts'
 
-const changesOf = (id: string) => advise(demoBrief(id), { withoutMissing: true })
+const searched = new Map<string, Promise<Advice>>()
+/** The advice on a demo with what would change it, searched for once. */
+const changesOf = (id: string): Promise<Advice> => {
+  const found = searched.get(id) ?? advise(demoBrief(id), { withoutMissing: true })
+  searched.set(id, found)
+  return found
+}
 
 describe('a deep bed', () => {
   let advice: Advice
