@@ -60,7 +60,8 @@ export function itReadsEasily(house: House, pages: readonly (readonly [name: str
 
 const WIDTHS = [320, 390, 640, 768, 1280, 1600]
 
-async function expectReadable(page: Page): Promise<void> {
+/** The same of a page as it stands: one that was sent a form, or filled in. */
+export async function expectReadable(page: Page): Promise<void> {
   await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true })")
   expect(await violationsOn(page), 'light').toEqual([])
   await page.emulateMedia({ colorScheme: 'dark' })
