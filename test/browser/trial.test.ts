@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { text } from 'node:stream/consumers'
 import { describe, expect, it } from 'vitest'
 import { readRunsTable, readTrial } from '../../src/runs/index.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
@@ -67,7 +67,7 @@ describe.skipIf(!hasBrowser)('a trial', () => {
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save as a file' }).click(),
     ])
-    const read = readRunsTable(readFileSync(await download.path(), 'utf8'))
+    const read = readRunsTable(await text(await download.createReadStream()))
     expect(read.ok ? [] : read.problems).toEqual([])
     const saved = readTrial(read.ok ? read.rows : [])
     expect(saved.groups[0]!.pieces).toBe(pieces)
