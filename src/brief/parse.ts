@@ -8,6 +8,7 @@ import {
 } from '../contract/index.ts'
 import { firstProblems } from '../intake/problem-list.ts'
 import { archetypes } from '../reference/index.ts'
+import { workProblems } from './asked-work.ts'
 import { contaminantMaterial } from './contaminant-material.ts'
 import { geometryProblems } from './geometry.ts'
 import { nearestWord } from './nearest.ts'
@@ -218,6 +219,6 @@ export function parseBrief(input: unknown): Parsed {
       ...assumed,
     ]),
   }
-  const impossible = geometryProblems(brief)
+  const impossible = [...geometryProblems(brief), ...workProblems(brief)]
   return impossible.length > 0 ? { ok: false, problems: impossible } : { ok: true, brief }
 }

@@ -8,6 +8,7 @@ import type { PictureKind, ReadSheet } from '../xray/image/card/machine-card.ts'
 import { type CardPacks, cardPacks, runCard } from '../xray/image/card/test-card.ts'
 import { PRACTICE } from '../xray/observer/practice.ts'
 import { type Bench, benchOf, CardError, xrayMachines } from './card-bench.ts'
+import { boundPixels } from './card-pixels.ts'
 
 export { CardError, type CardRun }
 
@@ -94,6 +95,7 @@ export function cardOf(brief: Brief, options: CardOptions = {}): Card {
     benchOf(asked, index, m, options.kV?.[m.id]),
   )
   const running = benches.filter((bench) => bench.leftOut === '')
+  boundPixels(running)
   const rows = asked.contaminants.map((what, c): CardRow => {
     const own = options.sizesMm?.[c]
     const usual = cardSizes(

@@ -1,6 +1,7 @@
 import type { Rulebook } from '../advice/book/rulebook.ts'
 import type { Advice, Brief } from '../contract/index.ts'
 import { type House, houseOf } from './house-book.ts'
+import { Kept } from './kept.ts'
 
 export type Advise = (
   brief: Brief,
@@ -31,19 +32,23 @@ export const under =
     advise(brief, { book, ...options })
 
 /** Advice depends on the brief alone, so the pages about one brief share one computation. */
-const KEPT = 24
+const KEPT_BYTES = 64 * 1024 * 1024
+/** What an answer is taken for until it is there. */
+const UNKNOWN_BYTES = 1024
 
 /** An advisor that keeps its last answers; a failed one is not kept. */
 export function remembering(advise: Advise, house: House = houseOf()): Advisor {
-  const kept = new Map<string, Promise<Advice>>()
+  const kept = new Kept<Promise<Advice>>(KEPT_BYTES)
   const answer = (key: string, compute: () => Promise<Advice>) => {
-    const found = kept.get(key) ?? compute()
-    kept.delete(key)
-    kept.set(key, found)
-    found.catch(() => kept.delete(key))
-    const oldest = kept.size > KEPT ? kept.keys().next().value : undefined
-    if (oldest !== undefined) kept.delete(oldest)
-    return found
+    const found = kept.get(key)
+    if (found) return found
+    const made = compute()
+    kept.set(key, made, UNKNOWN_BYTES)
+    made.then(
+      (advice) => kept.set(key, made, 2 * JSON.stringify(advice).length),
+      () => kept.delete(key),
+    )
+    return made
   }
   const keyOf = (brief: Brief) => JSON.stringify(brief.given)
   const whole = (brief: Brief) => answer(keyOf(brief), () => advise(brief))

@@ -1,7 +1,9 @@
-const KEPT = 8
+import { Kept } from './kept.ts'
+
+const KEPT_BYTES = 32 * 1024 * 1024
 
 const bytes = new TextEncoder()
-const kept = new Map<string, { readonly of: object; readonly page: Uint8Array<ArrayBuffer> }>()
+const kept = new Kept<{ readonly of: object; readonly page: Uint8Array<ArrayBuffer> }>(KEPT_BYTES)
 
 /**
  * A large page drawn once for what it is drawn of: coming back to it, or reloading it, draws nothing anew.
@@ -10,10 +12,8 @@ const kept = new Map<string, { readonly of: object; readonly page: Uint8Array<Ar
  */
 export function drawnOnce(of: object, key: string, draw: () => unknown): Uint8Array<ArrayBuffer> {
   const found = kept.get(key)
-  const page = found?.of === of ? found.page : bytes.encode(String(draw()))
-  kept.delete(key)
-  kept.set(key, { of, page })
-  const oldest = kept.size > KEPT ? kept.keys().next().value : undefined
-  if (oldest !== undefined) kept.delete(oldest)
+  if (found?.of === of) return found.page
+  const page = bytes.encode(String(draw()))
+  kept.set(key, { of, page }, page.byteLength)
   return page
 }

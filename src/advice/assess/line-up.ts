@@ -1,3 +1,4 @@
+import { standsAt } from '../../brief/standing.ts'
 import { type Brief, type Machine, machineSchema, type Stage } from '../../contract/index.ts'
 import { archetypes } from '../../reference/index.ts'
 
@@ -17,15 +18,6 @@ function fromArchetype(id: string): LinedUp {
   const { stages: _stages, ranked, basis: _basis, sources: _sources, mark: _mark, ...figures } = archetype
   const machine = machineSchema.parse(figures)
   return { machine, ranked, burden: machine.burden ?? USUAL_BURDEN }
-}
-
-/** Where a machine described in the brief can stand: a coil by its arrangement, removal and x-ray anywhere it fits. */
-function standsAt(machine: Machine, stage: Stage): boolean {
-  if (machine.family !== 'coil') return true
-  const arrangement = machine.arrangement ?? 'tunnel'
-  if (arrangement === 'free-fall') return stage === 'free-fall'
-  if (arrangement === 'pipe') return stage === 'pumped'
-  return stage === 'loose' || stage === 'packed'
 }
 
 /**

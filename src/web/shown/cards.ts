@@ -3,19 +3,22 @@ import { type Card, CardError, type CardOptions, cardOf } from '../../card/card.
 import type { Brief } from '../../contract/index.ts'
 import { quoted, shortened } from '../../contract/quoted.ts'
 import { refuse } from '../asked/refusal.ts'
+import { Kept } from '../kept.ts'
 
 /** A card and its pictures are worth a second or two of work; the pages about one card share it. */
-const KEPT = 6
-const kept = new Map<string, Card>()
+const KEPT_BYTES = 48 * 1024 * 1024
+const kept = new Kept<Card>(KEPT_BYTES)
+
+const bytesOf = (card: Card): number =>
+  card.machines.flatMap(({ pictures }) => pictures).reduce((sum, { png }) => sum + png.byteLength, 100_000)
 
 /** The card of a brief for what was asked; the last few are kept. */
 export function rememberedCard(brief: Brief, options: CardOptions): Card {
   const key = JSON.stringify([brief.given, options])
-  const card = kept.get(key) ?? cardOf(brief, options)
-  kept.delete(key)
-  kept.set(key, card)
-  const oldest = kept.size > KEPT ? kept.keys().next().value : undefined
-  if (oldest !== undefined) kept.delete(oldest)
+  const found = kept.get(key)
+  if (found) return found
+  const card = cardOf(brief, options)
+  kept.set(key, card, bytesOf(card))
   return card
 }
 
