@@ -80,10 +80,30 @@ function toProblems(issue: Issue, before: readonly PropertyKey[], input: unknown
   }
   if (issue.code === 'invalid_type' && !issue.message.includes('given')) {
     return [
-      { path: path.join('.'), message: `must be ${issue.expected}; ${quoted(at(input, path))} was given` },
+      {
+        path: path.join('.'),
+        message: `must be ${KINDS[issue.expected] ?? issue.expected}; ${quoted(at(input, path))} was given`,
+      },
     ]
   }
-  return [{ path: path.join('.'), message: issue.message }]
+  return [{ path: path.join('.'), message: lengthWords(issue) ?? issue.message }]
+}
+
+/** Kinds of values, as a person names them. */
+const KINDS: Readonly<Record<string, string>> = {
+  array: 'a list',
+  tuple: 'a list',
+  object: 'a group of values',
+  record: 'a group of values',
+}
+
+/** A list too long or too short, where the contract has no words of its own for it. */
+function lengthWords(issue: Issue): string | null {
+  if (issue.code === 'too_big' && issue.message.startsWith('Too big'))
+    return `takes at most ${issue.maximum} entries`
+  if (issue.code === 'too_small' && issue.message.startsWith('Too small'))
+    return `takes at least ${issue.minimum} entries`
+  return null
 }
 
 /** Keys that a group does not know, each with the nearest it does know. */

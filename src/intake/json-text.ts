@@ -33,6 +33,8 @@ function outOfBounds(document: unknown): string | null {
     if (depth > MOST_DEPTH) return `it is nested more than ${MOST_DEPTH} deep`
     const next: unknown[] = []
     for (const value of level) {
+      if (typeof value === 'number' && !Number.isFinite(value))
+        return 'it holds a number with more digits than any quantity has'
       if (typeof value !== 'object' || value === null) continue
       const inside = Object.values(value)
       values += inside.length

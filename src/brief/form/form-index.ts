@@ -19,7 +19,7 @@ export interface FormIndex {
 
 /** No path of the form is longer; what is, is no answer of it. */
 const LONGEST_PATH = 120
-const ROW = /^(?:0|[1-9]\d{0,3})$/
+const ROW = /^(?:0|[1-9]\d{0,5})$/
 const known = new WeakMap<Answers, FormIndex>()
 
 /** The index of a form; worked out once for the same answers. */

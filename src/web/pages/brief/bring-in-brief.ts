@@ -21,6 +21,7 @@ export const bringInBrief = (advisor: Advisor) => async (c: Context) => {
   const read = readJsonText(typed)
   if (!read.ok) return refuse(read.because.charAt(0).toUpperCase() + read.because.slice(1))
   const parsed = parseBrief(read.value)
-  if (!parsed.ok) return refuse(parsed.problems.map(({ path, message }) => `${path}: ${message}`).join('; '))
+  if (!parsed.ok)
+    return refuse(parsed.problems.map(({ path, message }) => `${path || 'brief'}: ${message}`).join('; '))
   return c.redirect(`/brief?b=${packBrief(parsed.brief.given)}`, 303)
 }

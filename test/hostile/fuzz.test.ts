@@ -1,0 +1,31 @@
+import { expect, it } from 'vitest'
+import { DOORS, send } from './doors.ts'
+import { faultsIn } from './judge.ts'
+import { hostileText, movedBrief, stream } from './mutate.ts'
+import { faultsOfAdvice } from './whole.ts'
+
+const CASES = 500
+const THROUGH_ALL = 30
+
+it('2,000 hostile texts (500 through four doors) are taken or refused in words, everywhere alike', async () => {
+  const found: string[] = []
+  for (let seed = 1; seed <= CASES; seed++) {
+    const text = hostileText(stream(seed))
+    const came = []
+    for (const door of DOORS) came.push(await send(text, door))
+    for (const fault of faultsIn(came)) found.push(`seed ${seed}: ${fault}`)
+  }
+  expect(found).toEqual([])
+}, 240_000)
+
+it('a brief with numbers moved about gets sound advice or a refusal', async () => {
+  const found: string[] = []
+  let advised = 0
+  for (let seed = 1; seed <= THROUGH_ALL; seed++) {
+    const faults = await faultsOfAdvice(movedBrief(stream(seed)))
+    if (faults) advised++
+    for (const fault of faults ?? []) found.push(`seed ${seed}: ${fault}`)
+  }
+  expect(found).toEqual([])
+  expect(advised).toBeGreaterThan(THROUGH_ALL / 4)
+}, 240_000)
