@@ -8,6 +8,7 @@ import {
   ratherText,
   togetherText,
 } from './advice-sections.ts'
+import { answerText } from './answer-text.ts'
 import { reasonsText } from './reason-text.ts'
 import { removalText } from './removal-text.ts'
 import { textTable } from './text-table.ts'
@@ -71,7 +72,7 @@ export interface Shown {
 
 /** Advice for a terminal: the answer, one table per machine and point, on request the reasons. */
 export function adviceText(brief: Brief, advice: Advice, shown: Shown = {}): string {
-  const parts: string[] = [brief.title, '', advice.summary]
+  const parts: string[] = [brief.title, '', ...answerText(brief, advice)]
   for (const point of advice.points) {
     parts.push('', `== ${point.name}`)
     for (const option of point.options) {

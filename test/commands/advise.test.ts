@@ -16,6 +16,7 @@ describe('gritwise advise', () => {
     const { out, code } = await advise(brief)
     expect(code).toBe(0)
     for (const heading of [
+      'Before you order, test:',
       'Together:',
       'behind pipe after the grinder:',
       'What would change it:',

@@ -2,6 +2,7 @@ import type { Brief, Finding } from '../../contract/index.ts'
 import { isAsked } from '../assess/meets.ts'
 import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
 import { placeId } from '../facts/place-id.ts'
+import { placesMissed } from '../order/places-missed.ts'
 import { achievedWords, nameWords, packSize, sizedWords, wordList } from '../say/words.ts'
 import type { Ranked } from '../stages.ts'
 
@@ -28,6 +29,7 @@ export function factsOfPlace(brief: Brief, point: number, option: Ranked): FactS
   if (behind) write.computed('place.findsSmaller', behind.smallerByMm !== null)
   write.computed('place.onlyTheFilm', option.onlyTheFilm)
   count('partly', having('partly'))
+  write.computed('place.partlyPlaces', wordList([...new Set(having('partly').flatMap(placesMissed))]))
   count('expected', having('maybe'))
   const missed = having('no', 'cannot')
   count('missed', missed, wordList(missed.map((f) => missedWords(brief, f))))

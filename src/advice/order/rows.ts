@@ -73,7 +73,9 @@ function rowOf<P extends Standing>(
   const found = here.filter(isFound).sort(nearer)
   const builds = found.filter(({ option }) => option.askFor !== null)
   const usable = found.filter(({ option }) => isUsable(option))
-  const build = builds.find(({ finding }) => isExpected(finding.meets))
+  const build = builds
+    .filter(({ finding }) => isExpected(finding.meets))
+    .sort((a, b) => b.point - a.point || a.option.rank! - b.option.rank!)[0]
   if (build) return row('build', build)
   const nearest = usable.find(({ option }) => combined.uses.some((one) => one.option === option)) ?? usable[0]
   if (nearest) return row('nearest', nearest)

@@ -18,9 +18,20 @@ export function wordList(words: readonly string[]): string {
 /** A length as a reader sees it: 0.85 mm, 2.9 mm. */
 export const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
 
-/** The name of a material as a sentence takes it: without what the list adds to tell it from its neighbours. */
-const shortName = (material: string) =>
-  (materials.get(material)?.label ?? material).replace(/, (kind|grade) not known$/, '')
+const labelOf = (material: string) => materials.get(material)?.label ?? material
+const uptoFirstBreak = (label: string) => label.replace(/[,:] .*$/, '')
+
+/**
+ * The name of a material as a sentence takes it: without what the list adds behind a comma or a colon, unless
+ * that tells it from another contaminant of the brief.
+ */
+function shortName({ contaminants }: Brief, material: string): string {
+  const short = uptoFirstBreak(labelOf(material))
+  const isShared = contaminants.some(
+    (other) => other.material !== material && uptoFirstBreak(labelOf(other.material)) === short,
+  )
+  return isShared ? labelOf(material) : short
+}
 
 /** A length asked or achieved, to three figures at most: 5 mm, 2.55 mm. */
 const plainMm = (value: number) => String(Number(value.toPrecision(3)))
@@ -28,7 +39,7 @@ const plainMm = (value: number) => String(Number(value.toPrecision(3)))
 /** A piece of a size: "rubber of 5 mm", "stainless steel 304 wire of 0.6 × 10 mm", "glass flake of 2.5 mm × 30 mm²". */
 function pieceWords(brief: Brief, index: number, sizeMm: string | null): string {
   const { material, shape, lengthMm, faceMm2 } = brief.contaminants[index]!
-  const name = shortName(material)
+  const name = shortName(brief, material)
   if (shape === 'wire')
     return sizeMm === null ? `${name} wire of ${lengthMm} mm` : `${name} wire of ${sizeMm} × ${lengthMm} mm`
   if (shape === 'flake')
@@ -52,10 +63,10 @@ interface Achieved {
   readonly cautiousMm: number | null
 }
 
-/** What a machine achieves: the size safe to promise, else the expected one. */
+/** What a machine achieves: the size safe to promise, else the expected one, said so. */
 export function achievedWords({ expectedMm, cautiousMm }: Achieved): string {
   if (cautiousMm !== null) return mm(cautiousMm)
-  return expectedMm === null ? 'no size' : `${mm(expectedMm)} expected, none safe to promise`
+  return expectedMm === null ? 'no size' : `expected ${mm(expectedMm)}`
 }
 
 /** The size of pack a machine has to take: "190 × 620 mm". */

@@ -84,6 +84,7 @@ const PLACE: readonly Row[] = [
   ['place.onlyTheFilm', 'metallised film alone stands in the way', '', 'boolean'],
   ['place.partly', 'sizes met but for places', '', 'number'],
   ['place.partlyNames', 'contaminants met but for places', '', 'string'],
+  ['place.partlyPlaces', 'those places', '', 'string'],
   ['place.expected', 'sizes expected, not promised', '', 'number'],
   ['place.expectedNames', 'contaminants expected, not promised', '', 'string'],
   ['place.missed', 'sizes asked that it misses', '', 'number'],
