@@ -126,7 +126,7 @@ export interface Standing {
 /** An option in its place, with all it was judged by. */
 export interface Ranked extends Standing {
   readonly detector: Detector
-  /** Fired rules that speak of this machine, and of its point where they ask or place something. */
+  /** Fired rules that speak of this machine. */
   readonly outcomes: readonly PlacedOutcome[]
   /** The rule that rules it out, whatever the piece; null where none does. */
   readonly excludedBy: PlacedOutcome | null

@@ -3,10 +3,9 @@ import { normalUpperQuantile } from '../numerics/normal.ts'
 import type { CoilAssessment } from './assessment.ts'
 import { findingOf } from './decide/finding.ts'
 import { emptyHearings, type FindingContext, spreadOf } from './decide/finding-context.ts'
-import { fittingSizes, gainsFrom } from './decide/fitting.ts'
+import { fittingSizes } from './decide/fitting.ts'
 import { frequencySubsets } from './decide/frequency-choice.ts'
 import { searchFrequencies } from './decide/frequency-search.ts'
-import { coilLabels } from './decide/labels.ts'
 import { backgroundOf } from './food/background.ts'
 import { fieldOpening } from './opening/opening.ts'
 import { metalFreeZoneMm, packGap } from './opening/surroundings.ts'
@@ -74,6 +73,7 @@ export function assessCoil(input: CoilInput): CoilAssessment {
     susceptibility: situation.susceptibility,
     layers,
     filling: situation.filling,
+    streamShare: situation.streamShare,
     metalFreeZone: metalFreeZoneMm(openingHeightMm),
     packGap: packGap(point, openingHeightMm),
     thresholdZ,
@@ -92,7 +92,6 @@ export function assessCoil(input: CoilInput): CoilAssessment {
         const { answers, note } = staticFieldNote(contaminant)
         return emptyFinding(index, answers, note, situation.limitMm, '')
       }),
-      labels: [],
       calculations: [],
     }
   }
@@ -121,15 +120,6 @@ export function assessCoil(input: CoilInput): CoilAssessment {
     frequencySteps: steps,
     background: backgroundOf(listen.hearing),
     findings,
-    labels: coilLabels({
-      situation,
-      point,
-      layers,
-      productSignal: scene.block !== null,
-      findings,
-      frequenciesKHz: chosen.frequenciesKHz,
-      oversized: gainsFrom(fitting, findings),
-    }),
     calculations: coilTrail({ idPrefix, situation, scene, context, listen, pieces, findings }),
   }
 }

@@ -1,4 +1,4 @@
-import type { Calculation, Caution, Place, Zone } from '../contract/index.ts'
+import type { Calculation, Place, Zone } from '../contract/index.ts'
 import type { MissedAgain } from './decide/last-crossing.ts'
 import type { FoodConductivity } from './food/food-conductivity.ts'
 import type { Arrangement, Opening } from './opening/opening.ts'
@@ -128,6 +128,7 @@ export interface CoilAssessment {
   readonly thresholdZ: number
   readonly spread: number
   readonly findings: readonly CoilFinding[]
-  readonly labels: readonly Caution[]
+  /** Share of the section the throughput would need at this speed; above 1 it cannot pass. */
+  readonly streamShare: number
   readonly calculations: readonly Calculation[]
 }

@@ -9,7 +9,7 @@ import {
   togetherText,
 } from './advice-sections.ts'
 import { answerText } from './answer-text.ts'
-import { reasonsText } from './reason-text.ts'
+import { pointReasonsText, reasonsText } from './reason-text.ts'
 import { removalText } from './removal-text.ts'
 import { textTable } from './text-table.ts'
 
@@ -75,6 +75,7 @@ export function adviceText(brief: Brief, advice: Advice, shown: Shown = {}): str
   const parts: string[] = [brief.title, '', ...answerText(brief, advice)]
   for (const point of advice.points) {
     parts.push('', `== ${point.name}`)
+    if (shown.reasons) parts.push(...pointReasonsText(brief, advice, point.reasons, shown.tree ?? false))
     for (const option of point.options) {
       parts.push('', optionText(brief, option))
       if (shown.reasons) parts.push('', reasonsText(brief, advice, option, shown.tree ?? false))

@@ -31,6 +31,19 @@ export function reasonsText(brief: Brief, advice: Advice, option: Option, tree: 
   return [head, ...whyNot, ...said].join('\n')
 }
 
+/** What the rules ask of a point, whichever machine stands there. */
+export function pointReasonsText(
+  brief: Brief,
+  advice: Advice,
+  reasons: readonly Reason[],
+  tree: boolean,
+): string[] {
+  if (reasons.length === 0) return []
+  const rules = new Map(advice.trace.rules.map((rule) => [rule.key, rule]))
+  const said = reasons.map((reason) => reasonText(brief, reason, rules.get(reason.trace), tree))
+  return ['', 'Whichever machine stands here:', ...said]
+}
+
 const OUTCOME_WORDS = {
   fired: 'fired',
   'not-fired': 'did not fire',
@@ -40,7 +53,7 @@ const OUTCOME_WORDS = {
 
 /** What a rule says where it fired, why, except when, and its sources in full; empty where it is silent. */
 function saidText({ points, cautions, trace }: Advice, id: string): string[] {
-  const rows = points.flatMap(({ options, removals }) => [...options, ...removals])
+  const rows = points.flatMap((point) => [point, ...point.options, ...point.removals])
   const reason = rows.flatMap(({ reasons }) => reasons).find(({ rule }) => rule === id)
   const caution = cautions.find((one) => one.id === id)
   const sources = reason?.sources ?? caution?.sources ?? []

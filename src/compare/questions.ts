@@ -138,7 +138,7 @@ export function questionsToOurselves(sides: readonly Side[], advice: Advice): Qu
 }
 
 function aboutRules(side: Side, advice: Advice): Question[] {
-  const asks = side.option.reasons
+  const asks = [...side.option.reasons, ...(advice.points[side.pointIndex]?.reasons ?? [])]
     .filter(({ type, truth }) => type === 'requires' && truth !== 'false')
     .map(({ text, title }) => ({ ask: `How do you meet this? ${text}`, because: `${title}.` }))
   return [...unknownFor(side, advice, true), ...asks]

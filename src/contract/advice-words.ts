@@ -5,6 +5,7 @@ export const MEETS = ['yes', 'partly', 'maybe', 'no', 'cannot', 'open'] as const
 /** Of a node: unknown hangs on a value nobody gave; not-applicable on one that does not exist there. */
 export const TRUTHS = ['true', 'false', 'unknown', 'not-applicable'] as const
 export const OUTCOMES = ['fired', 'not-fired', 'unknown', 'not-applicable'] as const
+/** prevents: how a contaminant is kept out where no machine takes care of it. */
 export const EFFECTS = [
   'excludes',
   'weakens',
@@ -19,6 +20,7 @@ export const EFFECTS = [
   'grounds',
   'combines',
   'records',
+  'prevents',
 ] as const
 /** Places in the register and the check plan that rules of the effect "records" fill. */
 export const SLOTS = [

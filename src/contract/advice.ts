@@ -241,6 +241,8 @@ export const adviceSchema = z
     points: z.array(
       z.object({
         name: z.string(),
+        /** What the rules ask of the point itself, whichever machine stands there. */
+        reasons: z.array(reasonSchema),
         options: z.array(optionSchema),
         removals: z.array(removalSchema),
         /** The first option against each other ranked one: only what differs. */
@@ -259,6 +261,8 @@ export const adviceSchema = z
         lines: z.array(z.string()),
         text: z.string(),
         sources: z.array(z.string()),
+        /** The rules that say it. */
+        rules: z.array(z.string()),
       }),
     ),
     changes: z.array(

@@ -179,7 +179,7 @@ export function coilAssessment(over: Partial<CoilAssessment> = {}): CoilAssessme
     thresholdZ: 3.9,
     spread: 0.15,
     findings: [coilFinding()],
-    labels: [],
+    streamShare: 0,
     calculations: ['opening.height', 'opening.width', 'contaminant.0.expected'].map((name) => ({
       id: `p0.coil.${name}`,
       label: name,

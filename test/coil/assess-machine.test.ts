@@ -19,10 +19,9 @@ const first = (changes: Partial<CoilInput> = {}): CoilFinding => assess(changes)
 
 describe('the machine at the point', () => {
   test('says what a smaller opening would find', () => {
-    const { fitting, findings, labels } = assess()
+    const { fitting, findings } = assess()
     expect(fitting!.opening.heightMm).toBeLessThan(175)
     expect(fitting!.expectedMm[0]!).toBeLessThan(findings[0]!.expectedMm!)
-    expect(labels.map(({ id }) => id)).toContain('opening-larger-than-needed')
     const fits = assess({ point: samplePoint({ apertureHeightMm: null, apertureWidthMm: null }) })
     expect(fits.fitting).toBeNull()
   })
@@ -33,25 +32,6 @@ describe('the machine at the point', () => {
     expect(packGap.neededMm).toBeCloseTo(210, 9)
     expect(packGap.givenMm).toBeCloseTo(20_000 / 60 - 150, 6)
     expect(assess({ point: samplePoint({ packsPerMin: null }) }).packGap.givenMm).toBeNull()
-  })
-
-  test('labels large wet blocks and metallised film, and nothing without cause', () => {
-    const ids = (changes: Partial<CoilInput>) => assess(changes).labels.map(({ id }) => id)
-    const block = { heightMm: 150, widthMm: 400, lengthMm: 500, apertureHeightMm: 300, apertureWidthMm: 600 }
-    expect(ids({ point: samplePoint(block) })).toContain('order-of-magnitude')
-    expect(ids({ point: samplePoint(block, { conductivitySPerM: 0 }) })).not.toContain('order-of-magnitude')
-    expect(ids({ point: samplePoint({ ...block, heightMm: 100 }) })).not.toContain('order-of-magnitude')
-    const bag = samplePoint({ parts: [{ material: 'metallised_film', mm: 0.03, place: 'wrap' }] })
-    expect(ids({ point: bag })).toContain('confirm-on-the-bag')
-    expect(ids({ point: samplePoint({}, { temperatureC: -18 }) })).toContain('frozen-only')
-    expect(ids({ point: samplePoint({}, { temperatureC: -18, conductivitySPerM: 0.01 }) })).toContain(
-      'frozen-only',
-    )
-    expect(ids({ point: samplePoint({}, { temperatureC: -18, food: 'biscuit' }) })).not.toContain(
-      'frozen-only',
-    )
-    const plain = samplePoint({ apertureHeightMm: 100, apertureWidthMm: 150 })
-    expect(ids({ point: plain })).toEqual([])
   })
 
   test('metallised film narrows, foil closes; outside the foil a piece is found again', () => {

@@ -19,7 +19,9 @@ export const look = (brief: BriefInput) => {
   return {
     option,
     verdict: (equipment: string) => option(equipment).verdict,
-    rules: (equipment: string) => option(equipment).reasons.map(({ rule }) => rule),
+    /** Rules that speak of the machine, and of the point where it stands. */
+    rules: (equipment: string) =>
+      [...option(equipment).reasons, ...advice.points[0]!.reasons].map(({ rule }) => rule),
     blocks: (equipment: string) =>
       option(equipment).whyNot.flatMap((why) => (why.kind === 'rule' ? [why.rule] : [])),
     cautions: (equipment: string) => option(equipment).cautions.map(({ id }) => id),

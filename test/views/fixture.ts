@@ -180,9 +180,10 @@ export const advice: Advice = {
   versions: { gritwise: '0.1.0', rules: 'r1', reference: 'd1' },
   summary: 'Dual-energy x-ray after packing finds the quartz and the wire; nothing finds the wood.',
   points: [
-    { name: 'belt', options: [single], removals: [], contrasts: [], closeCall: null },
+    { name: 'belt', reasons: [], options: [single], removals: [], contrasts: [], closeCall: null },
     {
       name: 'after packing',
+      reasons: [],
       options: [dual, single, coil],
       contrasts: [
         {
@@ -288,7 +289,9 @@ export const advice: Advice = {
       { point: 'after packing', contaminants: null, text: 'The pack is closed here.' },
     ],
   },
-  prevention: [{ contaminant: 2, lines: [''], text: 'Keep wood out of open-food areas.', sources: [] }],
+  prevention: [
+    { contaminant: 2, lines: [''], text: 'Keep wood out of open-food areas.', sources: [], rules: ['keep-wood-out'] },
+  ],
   changes: [
     {
       inputs: [{ path: 'points.0', from: 'belt', to: 'after packing' }],

@@ -21,6 +21,7 @@ export const EFFECT_WORDS: Readonly<Record<RuleCard['type'], string>> = {
   grounds: 'words a verdict',
   combines: 'words the recommendation',
   records: 'is written into the register or the check plan',
+  prevents: 'keeps it out',
 }
 
 /** What a rule is asked of, in words. */

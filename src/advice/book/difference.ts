@@ -2,7 +2,7 @@ import type { Advice, Difference, Option, RuleTrace } from '../../contract/index
 
 /** What a fired rule said, by its key in the trace. */
 function textsOf(advice: Advice): ReadonlyMap<string, string> {
-  const reasons = advice.points.flatMap((point) => point.options.flatMap((option) => option.reasons))
+  const reasons = advice.points.flatMap((point) => [point, ...point.options].flatMap((one) => one.reasons))
   return new Map(reasons.map(({ trace, text }) => [trace, text]))
 }
 

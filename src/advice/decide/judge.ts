@@ -13,6 +13,7 @@ import { factsForXrayFinding } from '../facts/facts-xray-finding.ts'
 import type { Materials } from '../facts/kinds/pack-kind.ts'
 import type { Assessed, AssessedOption, Judged, Judgement, PlacedOutcome } from '../stages.ts'
 import { decide } from './decide.ts'
+import { withoutRuledOut } from './ruled-out.ts'
 
 /** A machine that takes pieces out at a point, with its shares: judged like the others, never ranked. */
 export interface AssessedRemoval {
@@ -44,7 +45,8 @@ export async function judgeAll(book: Rulebook, assessed: Assessed): Promise<Judg
         assessment,
       })),
   )
-  return { ...assessed, book, ...(await judge(book, brief, [...options, ...taken], everyMaterial)) }
+  const judgement = await judge(book, brief, [...options, ...taken], everyMaterial)
+  return { ...assessed, detectors: withoutRuledOut(detectors, judgement.outcomes), book, ...judgement }
 }
 
 /** Asks every rule of the book everywhere it applies: the brief, each point, each option, each contaminant. */

@@ -1,5 +1,6 @@
 import type { CoilAssessment } from '../../coil/assessment.ts'
 import type { Brief, Machine } from '../../contract/index.ts'
+import { materials } from '../../reference/index.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { pointAt } from './facts.ts'
 import { writeBackground } from './facts-coil-background.ts'
@@ -44,7 +45,15 @@ export function factsForCoil(
   write.computed('coil.metalFreeFixedMm', metalFreeZone.fixedMm, at('surroundings.fixed'))
   write.computed('coil.metalFreeMovingMm', metalFreeZone.movingMm, at('surroundings.moving'))
   write.computed('coil.answering', findings.filter(({ answers }) => answers).length)
-  write.computed('coil.silent', findings.filter(({ answers }) => !answers).length)
+  const silent = findings.filter(({ answers }) => !answers)
+  write.computed('coil.silent', silent.length)
+  const nameOf = (contaminant: number) => {
+    const { material } = brief.contaminants[contaminant]!
+    return materials.get(material)?.label ?? material
+  }
+  write.computed('coil.silentNames', [...new Set(silent.map((one) => nameOf(one.contaminant)))].join(', '))
+  write.computed('coil.sectionTakenFull', assessment.filling.basis === 'full, throughput not known')
+  write.computed('coil.streamPct', 100 * assessment.streamShare)
   if (assessment.family === 'static-field') return write.sheet()
   write.computed('coil.packGapNeededMm', packGap.neededMm)
   if (point.stage === 'packed') write.computed('coil.packGapGivenMm', packGap.givenMm)

@@ -1,6 +1,7 @@
 import type { Brief } from '../../contract/index.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { isBrittle, magnetismOf, testPieceOf } from './kinds/contaminant-metal.ts'
+import { wayThrough } from './kinds/flow-controls.ts'
 import { isHardOrSharp, naturalPart, saysRemoved } from './kinds/natural-parts.ts'
 import type { Materials } from './kinds/pack-kind.ts'
 import { placeId } from './place-id.ts'
@@ -33,6 +34,11 @@ export function factsForContaminant(brief: Brief, index: number, materials: Mate
   write.computed('contaminant.testPiece', testPieceOf(contaminant.material))
   write.computed('contaminant.brittle', isBrittle(contaminant.material, material?.kind))
   write.computed('contaminant.hardOrSharp', material ? isHardOrSharp(material) : null)
+  const { entersAt, fromAMesh, magnetBehind, sieveBehindMm } = wayThrough(brief, index)
+  if (entersAt.length > 0) write.computed('contaminant.entersAt', entersAt.join(', '))
+  write.computed('contaminant.fromAMesh', fromAMesh)
+  write.computed('contaminant.magnetBehind', magnetBehind)
+  if (sieveBehindMm !== null) write.computed('contaminant.sieveBehindMm', sieveBehindMm)
   const part = naturalPart(brief.given.product.food, contaminant.material, material?.kind)
   write.computed('contaminant.naturalPart', part)
   write.computed('contaminant.labelSaysRemoved', part === null ? null : saysRemoved(part, brief.labelClaims))

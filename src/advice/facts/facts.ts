@@ -5,13 +5,14 @@ import { writeFlow } from './facts-flow.ts'
 import { writeFood } from './facts-food.ts'
 import { writePack } from './facts-pack.ts'
 import { countMetals } from './kinds/contaminant-metal.ts'
-import type { Materials } from './kinds/pack-kind.ts'
+import { type Materials, packKind } from './kinds/pack-kind.ts'
 import { bringsMetal } from './kinds/pack-metal.ts'
 import { lawClass, saysOrganic } from './kinds/regulated-foods.ts'
 import { placeId } from './place-id.ts'
 
 export { factsForContaminant } from './facts-contaminant.ts'
 
+const isMagnetic = (family: Family) => ['coil', 'static-field', 'magnet'].includes(family)
 const isDetector = (family: Family) => ['xray', 'coil', 'static-field'].includes(family)
 
 /** Facts that hold for the whole brief. */
@@ -31,10 +32,27 @@ export function factsForBrief(brief: Brief, materials: Materials): FactSheet {
   write.computed('brief.nonMetals', count.others)
   write.computed('brief.wires', contaminants.filter(({ shape }) => shape === 'wire').length)
   write.computed('brief.sizesAsked', contaminants.filter(({ mustFindMm }) => mustFindMm !== null).length)
+  const last = points.at(-1)!
+  write.fromBrief('brief.structure', points[0]!.product.structure, 'product.structure')
+  write.computed(
+    'brief.packedInGlass',
+    points.some((point) => packKind(point, materials) === 'jar'),
+  )
+  write.fromBrief(
+    'brief.boneIn',
+    last.product.boneIn,
+    `points.${points.length - 1}.product.boneIn`,
+    'product.boneIn',
+  )
+  const pumped = points.filter(({ stage }) => stage === 'pumped').length
+  write.computed('brief.pumpedPoints', pumped)
+  write.computed('brief.movingPoints', points.length - pumped)
+  write.fromBrief('brief.ironMgPerKg', last.product.ironMgPerKg, 'product.ironMgPerKg')
   const asked = contaminants.filter(({ basis, mustFindMm }) => basis === 'customer' && mustFindMm !== null)
   write.computed('brief.customerSizes', asked.length)
   const families = points.flatMap(({ stage }) => lineUp(brief, stage).map(({ machine }) => machine.family))
   write.computed('brief.detectors', families.filter((family) => isDetector(family)).length)
+  write.computed('brief.magneticMachines', families.filter((family) => isMagnetic(family)).length)
   write.computed('brief.xrayMachines', families.filter((family) => family === 'xray').length)
   const foodClass = lawClass(brief)
   write.computed('brief.foodClass', foodClass)

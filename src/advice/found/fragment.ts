@@ -34,7 +34,9 @@ async function adviceAt(
     quotes: [],
     equipment: [...machines, ...removals.map(described)],
   })
-  return advice?.points[0] ?? { name: '', options: [], removals: [], contrasts: [], closeCall: null }
+  return (
+    advice?.points[0] ?? { name: '', reasons: [], options: [], removals: [], contrasts: [], closeCall: null }
+  )
 }
 
 /** Effects that say something of the chance; what a rule asks for or where it sends one comes too late here. */

@@ -5,7 +5,7 @@ import { orderAmong } from './order.ts'
 
 /** One machine at one point with all that is known of it, before the options are put in order. */
 export interface Candidate extends Detector {
-  /** Fired rules that speak of this machine, and of its point where they ask or place something. */
+  /** Fired rules that speak of this machine. */
   readonly outcomes: readonly PlacedOutcome[]
 }
 
@@ -20,19 +20,14 @@ interface Weighed {
   readonly findings: Candidate['findings']
 }
 
-const POINT_EFFECTS = ['requires', 'places', 'tests', 'weakens', 'favours']
-
-/** The fired outcomes that belong to an option: its own, and those of its point that ask something of it. */
+/** The fired outcomes that belong to an option. */
 export function outcomesFor(
   outcomes: readonly PlacedOutcome[],
   pointIndex: number,
   equipment: string,
 ): PlacedOutcome[] {
   return outcomes.filter(
-    (o) =>
-      o.outcome === 'fired' &&
-      o.pointIndex === pointIndex &&
-      (o.equipment === equipment || (o.equipment === null && POINT_EFFECTS.includes(o.type))),
+    (o) => o.outcome === 'fired' && o.pointIndex === pointIndex && o.equipment === equipment,
   )
 }
 

@@ -5,16 +5,13 @@ import { missedSizes } from './missed-sizes.ts'
 import { toReason } from './reason.ts'
 import { joined, saidOf } from './said.ts'
 
-/** What a machine would need, and how to test it, is no matter where it is ruled out; what its point asks is. */
-const OF_USE_ONLY = ['requires', 'tests', 'places']
-
 /** An outcome that rules the machine out, whatever the piece. */
 const rulesOut = (o: PlacedOutcome) => o.type === 'excludes' && o.contaminant === null
 
-function reasonsOf({ excluded, outcomes }: Ranked): Reason[] {
-  const idle = (o: PlacedOutcome) => excluded && o.equipment !== null && OF_USE_ONLY.includes(o.type)
-  return outcomes.filter((o) => !idle(o)).map((o) => toReason(o, rulesOut(o)))
-}
+/** Of a machine that is ruled out only what rules it out is said. */
+const spokenOf = ({ excluded, outcomes }: Ranked) => (excluded ? outcomes.filter(rulesOut) : outcomes)
+
+const reasonsOf = (ranked: Ranked): Reason[] => spokenOf(ranked).map((o) => toReason(o, rulesOut(o)))
 
 /** Blocking rules, then missed sizes; where neither speaks against it, what puts another one before it. */
 function whyNotOf(brief: Brief, { outcomes, findings, verdict }: Ranked, because: string): WhyNot[] {
@@ -37,27 +34,12 @@ function settingsOf({ detector: { assessed } }: Ranked): Option['settings'] {
   return { kV: null, mA: null, frequenciesKHz: [...assessed.assessment.frequenciesKHz] }
 }
 
-/** Labels of the physics that a rule says with more to it, by the rule. */
-const SAID_BY: Readonly<Record<string, string>> = {
-  'opening-larger-than-needed': 'opening-bought-for-another-pack',
-  'lanes-side-by-side': 'lanes-share-a-coil',
-  'missed-again': 'missed-above-a-found-size',
-  'frozen-only': 'straight-from-the-freezer',
-}
-
-/** One caution per rule that warns, naming every contaminant, then those of the physics. */
-function cautionsOf(brief: Brief, { detector: { assessed }, outcomes, excluded }: Ranked): Caution[] {
-  const labels = assessed.family === 'xray' ? [] : assessed.assessment.labels
-  const said = new Set(excluded ? [] : outcomes.map(({ rule }) => rule))
-  const unsaid = labels.filter(({ id }) => !said.has(SAID_BY[id] ?? ''))
-  return [
-    ...cautionsFrom(
-      brief,
-      outcomes.filter((o) => o.type === 'warns'),
-    ),
-    ...unsaid,
-  ]
-}
+/** One caution per rule that warns, naming every contaminant. */
+const cautionsOf = (brief: Brief, ranked: Ranked): Caution[] =>
+  cautionsFrom(
+    brief,
+    spokenOf(ranked).filter((o) => o.type === 'warns'),
+  )
 
 /** An option in words: the ground for its verdict, its reasons, what speaks against it, its cautions. */
 export function optionWords(brief: Brief, ranked: Ranked, grounds: readonly LineOutcome[]): Option {

@@ -1,5 +1,5 @@
 import type { Advice, Caution, Removal, Versions } from '../../contract/index.ts'
-import type { Answered } from '../stages.ts'
+import type { Answered, PlacedOutcome } from '../stages.ts'
 import { answerWords } from './answer.ts'
 import { cautionsFrom } from './cautions.ts'
 import { closeCallWords } from './close-call.ts'
@@ -8,9 +8,8 @@ import { contrastWords } from './contrast.ts'
 import { optionWords } from './option.ts'
 import { preventionOf } from './prevention.ts'
 import { judgeQuotes } from './quotes.ts'
-import { toRuleTrace } from './reason.ts'
+import { toReason, toRuleTrace } from './reason.ts'
 import { judgedRemovals } from './removals.ts'
-import { RADIATION_CAUTION, STANDING_CAUTIONS } from './safety.ts'
 import { sourcesUsed } from './sources-used.ts'
 
 /** All of an advice that is known before anything is searched, registered or planned. */
@@ -28,9 +27,7 @@ export function say(ordered: Answered, versions: Versions): Said {
   const combination = combinationWords(ordered, answer.rows)
   const points = pointsOf(ordered)
   const fired = outcomes.filter((o) => o.outcome === 'fired')
-  const prevention = preventionAt(answer.rows, (contaminants) =>
-    preventionOf(brief, contaminants, new Set(fired.map(({ rule }) => rule))),
-  )
+  const prevention = preventionAt(answer.rows, (contaminants) => preventionOf(contaminants, fired))
   const calculations = calculationsOf(ordered)
   return {
     brief: brief.given,
@@ -73,6 +70,13 @@ function preventionAt(
   }))
 }
 
+/** A rule that asks something of the point itself, whichever machine stands there; its warnings are cautions. */
+const isOfPoint = (o: PlacedOutcome, at: number) =>
+  o.outcome === 'fired' &&
+  o.pointIndex === at &&
+  o.equipment === null &&
+  !['warns', 'prevents'].includes(o.type)
+
 function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Advice['points'] {
   return points.map(({ options, apart, close }, at) => {
     const groundsOf = (equipment: string) =>
@@ -84,6 +88,7 @@ function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Adv
     const named = (equipment: string) => said.find((option) => option.equipment === equipment)!
     return {
       name: brief.points[at]!.name,
+      reasons: outcomes.filter((o) => isOfPoint(o, at)).map((o) => toReason(o, false)),
       options: said,
       removals: removals[at]!.flatMap((one): Removal[] => judgedRemovals(one, at, outcomes)),
       contrasts: apart.map((one) => contrastWords(brief, at, one, [named(one.first), named(one.second)])),
@@ -99,15 +104,14 @@ const calculationsOf = ({ detectors, removals, calculations }: Answered) =>
     ...calculations,
   ])
 
-/** What rules say of the whole brief, what warns at a point, then what holds for every advice. */
-function cautionsOf({ brief, detectors, outcomes }: Answered): Caution[] {
+/** What rules say of the whole brief, and what warns at a point; prevention stands with what it keeps out. */
+function cautionsOf({ brief, outcomes }: Answered): Caution[] {
   const general = outcomes.filter(
-    (o) => o.outcome === 'fired' && o.equipment === null && (o.pointIndex === null || o.type === 'warns'),
+    (o) =>
+      o.outcome === 'fired' &&
+      o.equipment === null &&
+      o.type !== 'prevents' &&
+      (o.pointIndex === null || o.type === 'warns'),
   )
-  const radiates = detectors.flat().some(({ assessed }) => assessed.family === 'xray')
-  return byId([
-    ...cautionsFrom(brief, general),
-    ...(radiates ? [RADIATION_CAUTION] : []),
-    ...STANDING_CAUTIONS,
-  ])
+  return cautionsFrom(brief, general)
 }

@@ -1,13 +1,10 @@
 import type { Point } from '../../contract/index.ts'
-import type { CoilAssessment, CoilFinding } from '../assessment.ts'
+import type { CoilAssessment } from '../assessment.ts'
 import { fittingOpening } from '../opening/opening.ts'
 import type { Piece } from '../piece/piece.ts'
 import type { Situation } from '../situation.ts'
 import { type FindingContext, listening } from './finding-context.ts'
 import { expectedAt } from './frequency-search.ts'
-
-/** Share by which a size must shrink before a smaller opening is worth a word. */
-const WORTH_SAYING = 0.05
 
 /**
  * What the smallest usual opening for this pack would find at the same frequencies, where the one in use is
@@ -30,13 +27,4 @@ export function fittingSizes(
   const scene = situation.sceneAt(situation.conductivity.valueSPerM, 'central', opening)
   const listen = listening(context, scene, frequenciesHz, context.parameters)
   return { opening, expectedMm: expectedAt(context, pieces, listen) }
-}
-
-/** True where the smaller opening finds some contaminant at a size smaller by 5 % or more. */
-export function gainsFrom(fitting: CoilAssessment['fitting'], findings: readonly CoilFinding[]): boolean {
-  if (!fitting) return false
-  return fitting.expectedMm.some((size, k) => {
-    const now = findings[k]!.expectedMm
-    return size !== null && (now === null || size < now * (1 - WORTH_SAYING))
-  })
 }

@@ -8,8 +8,8 @@ describe('the examples of the house book, through the whole of advise', () => {
   beforeAll(async () => {
     report = await runExamples(book, async (input) => {
       const advice = await advisedByHouse(input)
-      const options = advice.points.flatMap((point) => point.options)
-      for (const { text } of [...options.flatMap((option) => option.reasons), ...advice.cautions])
+      const speaking = advice.points.flatMap((point) => [point, ...point.options])
+      for (const { text } of [...speaking.flatMap(({ reasons }) => reasons), ...advice.cautions])
         said.add(text)
       return advice
     })

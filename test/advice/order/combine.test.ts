@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest'
+import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
+import { explainAll } from '../../../src/advice/decide/rule-outcome.ts'
+import { factsForBrief, factsForContaminant } from '../../../src/advice/facts/facts.ts'
 import { combine } from '../../../src/advice/order/combine.ts'
 import { linesOf } from '../../../src/advice/order/lines.ts'
 import { standing } from '../../../src/advice/order/order.ts'
 import { rowsOf } from '../../../src/advice/order/rows.ts'
 import { seenTwice } from '../../../src/advice/order/seen-twice.ts'
 import { independenceWords } from '../../../src/advice/say/independence.ts'
-import { preventionOf } from '../../../src/advice/say/prevention.ts'
 import { stillEnters } from '../../../src/advice/say/still-enters.ts'
 import { advise } from '../../../src/advise.ts'
 import type { Brief, Option } from '../../../src/contract/index.ts'
@@ -217,11 +219,19 @@ describe('whether misses may be multiplied', () => {
 })
 
 describe('prevention', () => {
+  const book = loadRulebook()
   it('has a sentence for every material a brief may name as a contaminant', () => {
     const kinds = ['glass', 'stone', 'bone', 'polymer', 'organic', 'metal', 'paper']
     for (const { id, kind } of [...materials.values()].filter((m) => kinds.includes(m.kind))) {
       const brief = sampleBrief({ contaminants: [{ material: id, mustFindMm: 3 }] })
-      expect([id, kind, preventionOf(brief, [0]).length]).toEqual([id, kind, 1])
+      const facts = [
+        ...factsForBrief(brief, materials).facts,
+        ...factsForContaminant(brief, 0, materials).facts,
+      ]
+      const said = explainAll(book, 'brief:contaminant', facts).filter(
+        (o) => o.type === 'prevents' && o.outcome === 'fired',
+      )
+      expect([id, kind, said.length > 0]).toEqual([id, kind, true])
     }
   })
   it('stands in the advice for what nothing meets, and the summary says no first', async () => {

@@ -26,6 +26,7 @@ export function citationsOf(advice: Advice): Citations {
   const removals = advice.points.flatMap((point) => point.removals)
   const ids = [
     ...advice.cautions.flatMap((caution) => caution.sources),
+    ...advice.points.flatMap(({ reasons }) => reasons.flatMap(({ sources }) => sources)),
     ...options.flatMap((option) => [
       ...option.reasons.flatMap((reason) => reason.sources),
       ...option.cautions.flatMap((caution) => caution.sources),

@@ -1,4 +1,4 @@
-import type { Advice, Option, RuleTrace } from '../../../src/contract/advice.ts'
+import type { Advice, Option, Reason, RuleTrace } from '../../../src/contract/advice.ts'
 import type { Names } from '../../words/contaminant.ts'
 import { VERDICT_WORDS } from '../../words/verdict.ts'
 import { settingsWords } from '../first/settings-words.ts'
@@ -27,12 +27,38 @@ export function Reasons(props: Props) {
       {advice.points.map((point, at) => (
         <>
           {advice.points.length > 1 ? <h3>{point.name}</h3> : null}
+          <PointReasons reasons={point.reasons} rules={rules} {...props} />
           {point.options.map((option) => (
             <OptionReasons option={option} point={at} rules={rules} {...props} />
           ))}
         </>
       ))}
     </section>
+  )
+}
+
+/** What the rules ask of the point itself, said once whichever machine stands there. */
+function PointReasons({
+  reasons,
+  rules,
+  links,
+  citations,
+  print,
+}: Props & { reasons: readonly Reason[]; rules: ReadonlyMap<string, RuleTrace> }) {
+  if (reasons.length === 0) return null
+  return (
+    <details class="why" {...(print ? { open: true } : {})}>
+      <summary>
+        <span class="why-name">Whichever machine stands here</span>
+      </summary>
+      <ReasonLists
+        option={{ reasons: [...reasons] }}
+        citations={citations}
+        rules={rules}
+        packed={links.packed}
+        print={print}
+      />
+    </details>
   )
 }
 

@@ -29,6 +29,9 @@ const OPENING: readonly Row[] = [
   ['coil.metalFreeMovingMm', 'free of moving metal before and behind', 'mm', 'number'],
   ['coil.answering', 'contaminants it reacts to', '', 'number'],
   ['coil.silent', 'contaminants it does not react to', '', 'number'],
+  ['coil.silentNames', 'names of those it does not react to', '', 'string'],
+  ['coil.sectionTakenFull', 'section taken as full, throughput not given', '', 'boolean'],
+  ['coil.streamPct', 'section the throughput would need', '%', 'number'],
 ]
 
 /** Facts of a balanced coil: food, pack and frequencies. */
