@@ -70,12 +70,15 @@ function preventionAt(
   }))
 }
 
+/** Said with what is kept out, and in the register and the check plan. */
+const SAID_ELSEWHERE: readonly PlacedOutcome['type'][] = ['prevents', 'records']
+
 /** A rule that asks something of the point itself, whichever machine stands there; its warnings are cautions. */
 const isOfPoint = (o: PlacedOutcome, at: number) =>
   o.outcome === 'fired' &&
   o.pointIndex === at &&
   o.equipment === null &&
-  !['warns', 'prevents'].includes(o.type)
+  ![...SAID_ELSEWHERE, 'warns'].includes(o.type)
 
 function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Advice['points'] {
   return points.map(({ options, apart, close }, at) => {
@@ -110,7 +113,7 @@ function cautionsOf({ brief, outcomes }: Answered): Caution[] {
     (o) =>
       o.outcome === 'fired' &&
       o.equipment === null &&
-      o.type !== 'prevents' &&
+      !SAID_ELSEWHERE.includes(o.type) &&
       (o.pointIndex === null || o.type === 'warns'),
   )
   return cautionsFrom(brief, general)
