@@ -290,7 +290,13 @@ export const advice: Advice = {
     ],
   },
   prevention: [
-    { contaminant: 2, lines: [''], text: 'Keep wood out of open-food areas.', sources: [], rules: ['keep-wood-out'] },
+    {
+      contaminant: 2,
+      lines: [''],
+      text: 'Keep wood out of open-food areas.',
+      sources: [],
+      rules: ['keep-wood-out'],
+    },
   ],
   changes: [
     {
