@@ -15,7 +15,7 @@ export interface PoolSettings {
 
 export const usualSettings = (): PoolSettings => ({
   threads: Math.max(2, availableParallelism()),
-  queue: 32,
+  queue: 128,
   budgetMs: 20_000,
 })
 
@@ -46,6 +46,7 @@ function preferred(url: URL): number | null {
 export function startPool(overlays: readonly string[] = [], settings: PoolSettings = usualSettings()): Pool {
   const pages = startLane({ threads: settings.threads, overlays })
   const pictures = startLane({ threads: 1, ready: 0, overlays })
+  let closing = false
   return {
     answer: async (request) => {
       const url = new URL(request.url)
@@ -56,9 +57,15 @@ export function startPool(overlays: readonly string[] = [], settings: PoolSettin
           `${settings.queue} requests are waiting already. Try again in ${RETRY_S} seconds.`,
           RETRY_S,
         )
-      return withinBudget(lane, carried, preferred(url), request.signal, settings.budgetMs)
+      try {
+        return await withinBudget(lane, carried, preferred(url), request.signal, settings.budgetMs)
+      } catch (error) {
+        if (closing) throw new Busy('This program is being stopped.', RETRY_S)
+        throw error
+      }
     },
     close: async () => {
+      closing = true
       await Promise.all([pages.destroy(), pictures.destroy()])
     },
   }
