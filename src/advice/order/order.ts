@@ -1,5 +1,5 @@
 import type { Contaminant, Finding, Option, Verdict } from '../../contract/index.ts'
-import { isAsked, isExpected, isPromised, meetsAll } from '../assess/meets.ts'
+import { isAsked, isExpected, isPromised } from '../assess/meets.ts'
 import type { Parting, Standing } from '../stages.ts'
 
 /**
@@ -59,12 +59,6 @@ const CLASS: Readonly<Record<Verdict, number>> = {
 }
 const EXCLUDED = 5
 
-/** Place of the verdict alone: what meets every size asked, then as the verdicts stand, excluded last. */
-function classOf({ excluded, verdict, findings }: Orderable): number {
-  if (excluded) return EXCLUDED
-  return meetsAll(findings) && verdict !== 'no-build' ? CLASS['best-fit'] : CLASS[verdict]
-}
-
 /** A ratio as it is said, to two figures: what a reader cannot see decides nothing. */
 const asSaid = (ratio: number) => (Number.isFinite(ratio) ? Number(ratio.toPrecision(2)) : ratio)
 
@@ -93,6 +87,15 @@ export function orderAmong(
       .filter((c) => severity === null || contaminants[c]!.severity === severity)
   const worstRatio: Order['worstRatio'] = (option) =>
     Math.max(0, ...counted(option).map((f) => sizeRatio(f) ?? 0))
+  /** Place of the verdict, judged by what tells options apart; excluded last. */
+  const classOf = (option: Orderable): number => {
+    const { excluded, verdict } = option
+    if (excluded) return EXCLUDED
+    const its = counted(option)
+    if (verdict === 'no-build' || !its.some(({ meets }) => isExpected(meets))) return CLASS[verdict]
+    if (its.every(({ meets }) => isPromised(meets))) return CLASS['best-fit']
+    return its.every(({ meets }) => isExpected(meets)) ? CLASS['worth-a-test'] : CLASS.conditional
+  }
   const partly = (option: Orderable) => option.findings.filter(({ meets }) => meets === 'partly').length
 
   const ratioStep = (a: Orderable, b: Orderable) => {
