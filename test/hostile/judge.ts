@@ -4,7 +4,7 @@ import { MACHINE_WORDS, readable } from './machine-words.ts'
 /** Where a text is taken, each door's own way of saying so. */
 const TAKEN: Readonly<Record<Came['door'], number>> = { api: 200, address: 200, import: 303, command: 200 }
 const REFUSED = [400, 413, 422]
-const MOST_SAID = 50_000
+const MOST_SAID = 30_000
 const MOST_PROBLEMS = 50
 
 /** What is wrong with how the doors answered one text; empty where nothing is. */
@@ -20,7 +20,7 @@ export function faultsIn(came: readonly Came[]): string[] {
     const words = one.problems ? one.problems.map(({ message }) => message).join('\n') : readable(one.said)
     const machine = MACHINE_WORDS.exec(words)
     if (machine) say(`says "${words.slice(Math.max(0, machine.index - 60), machine.index + 40)}"`)
-    if (one.door !== 'address' && words.length > MOST_SAID) say(`says ${words.length} characters`)
+    if ((one.door === 'api' || one.door === 'command') && words.length > MOST_SAID) say(`says ${words.length} characters`)
     if (one.problems?.length === 0) say('refuses without a problem')
     if ((one.problems?.length ?? 0) > MOST_PROBLEMS) say(`tells ${one.problems?.length} problems`)
   }

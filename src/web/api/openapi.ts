@@ -30,6 +30,12 @@ const json = (name: string) => ({
 
 const refused = (description: string) => ({ description, content: json('Problems') })
 
+/** Every worker has its queue full, or the work took longer than a request may. */
+const BUSY = {
+  ...refused('Too much at once, or too long: ask again after the seconds the header says'),
+  headers: { 'Retry-After': { schema: { type: 'integer' } } },
+}
+
 /** The API in its own words, from the schemas that check it. */
 export const openapi = {
   openapi: '3.1.0',
@@ -50,6 +56,7 @@ export const openapi = {
           413: refused('The body is too large'),
           415: refused('The body is not application/json'),
           422: refused('The brief has problems'),
+          503: BUSY,
         },
       },
     },
@@ -71,6 +78,7 @@ export const openapi = {
           413: refused('The body is too large'),
           415: refused('The body is not application/json'),
           422: refused('The brief, or what was asked of the card, has problems'),
+          503: BUSY,
         },
       },
     },
@@ -85,6 +93,7 @@ export const openapi = {
           413: refused('The body is too large'),
           415: refused('The body is not application/json'),
           422: refused('The brief or the fragment has problems'),
+          503: BUSY,
         },
       },
     },
@@ -99,6 +108,7 @@ export const openapi = {
           413: refused('The body is too large'),
           415: refused('The body is not application/json'),
           422: refused('The runs or the brief have problems; nothing was read'),
+          503: BUSY,
         },
       },
     },
@@ -113,6 +123,7 @@ export const openapi = {
           413: refused('The body is too large'),
           415: refused('The body is not application/json'),
           422: refused('The brief, or what was asked of the plan, has problems'),
+          503: BUSY,
         },
       },
     },
