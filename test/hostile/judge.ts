@@ -20,7 +20,8 @@ export function faultsIn(came: readonly Came[]): string[] {
     const words = one.problems ? one.problems.map(({ message }) => message).join('\n') : readable(one.said)
     const machine = MACHINE_WORDS.exec(words)
     if (machine) say(`says "${words.slice(Math.max(0, machine.index - 60), machine.index + 40)}"`)
-    if ((one.door === 'api' || one.door === 'command') && words.length > MOST_SAID) say(`says ${words.length} characters`)
+    if ((one.door === 'api' || one.door === 'command') && words.length > MOST_SAID)
+      say(`says ${words.length} characters`)
     if (one.problems?.length === 0) say('refuses without a problem')
     if ((one.problems?.length ?? 0) > MOST_PROBLEMS) say(`tells ${one.problems?.length} problems`)
   }
