@@ -19,9 +19,7 @@ export interface Bench {
 
 /** X-ray machines of a point, all or those named. Throws CardError where there are none. */
 export function xrayMachines(brief: Brief, point: Point, ids: readonly string[] | undefined): XrayMachine[] {
-  const all = lineUp(brief, point.stage).flatMap(({ machine }) =>
-    machine.family === 'xray' ? [machine] : [],
-  )
+  const all = lineUp(brief, point).flatMap(({ machine }) => (machine.family === 'xray' ? [machine] : []))
   const known = all.map((machine) => machine.id)
   for (const id of ids ?? []) {
     if (!known.includes(id))

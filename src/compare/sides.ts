@@ -34,7 +34,7 @@ export function sidesOf(brief: Brief, advice: Advice): Side[] {
   })
   const machines = advice.points.flatMap(({ name, options }, pointIndex) => {
     const point = brief.points[pointIndex]!
-    const line = new Map(lineUp(brief, point.stage).map(({ machine }) => [machine.id, machine]))
+    const line = new Map(lineUp(brief, point).map(({ machine }) => [machine.id, machine]))
     return options.flatMap((option): Side[] => {
       const machine = line.get(option.equipment)
       if (!machine) return []

@@ -11,7 +11,7 @@ import {
   type ProductInput,
   type XrayMachine,
 } from '../contract/index.ts'
-import { archetypes, materials } from '../reference/index.ts'
+import { archetypes, figuresOf, materials } from '../reference/index.ts'
 import { assessXray } from '../xray/assess.ts'
 import type { XrayAssessment } from '../xray/assessment.ts'
 import { once } from './once.ts'
@@ -48,15 +48,7 @@ export function briefOf({ product, point, contaminants }: Practice): Brief {
 export function machineOf(id: string) {
   const archetype = archetypes.get(id)
   if (!archetype) throw new RangeError(`no such archetype: ${id}`)
-  const {
-    stages: _stages,
-    ranked: _ranked,
-    basis: _basis,
-    sources: _sources,
-    mark: _mark,
-    ...figures
-  } = archetype
-  return machineSchema.parse(figures)
+  return machineSchema.parse(figuresOf(archetype))
 }
 
 export interface Seen<A> {

@@ -30,8 +30,25 @@ export interface ArchetypeLayer {
   noiseElectrons: number
 }
 
+/** A usual size of a technology: what of its figures is another's, and words that go after its label. */
+export interface ArchetypeBuild {
+  build: 'pack' | 'wide' | 'case' | 'bulk'
+  label?: string
+  maxHeightMm: number
+  maxWidthMm: number
+  sourceToDetectorMm?: number
+  magnification?: number
+  kVRange?: [number, number]
+  maxPowerW?: number
+  maxMA?: number
+}
+
 export interface XrayArchetype extends Archetype {
   family: 'xray'
+  /** Smallest first; none where the technology is compared in one size only. */
+  builds?: ArchetypeBuild[]
+  build?: 'pipe'
+  tiltDeg?: number
   kVRange: [number, number]
   maxPowerW: number
   maxMA: number
@@ -95,6 +112,22 @@ export type ArchetypeData =
   | MagnetArchetype
   | SieveArchetype
   | DensityArchetype
+
+/** The figures of an archetype as a machine has them, in one of its builds; its own without one. */
+export function figuresOf(archetype: ArchetypeData, build?: ArchetypeBuild): Record<string, unknown> {
+  const {
+    stages: _stages,
+    ranked: _ranked,
+    basis: _basis,
+    sources: _sources,
+    mark: _mark,
+    ...figures
+  } = archetype
+  const { builds: _builds, ...own } = figures as typeof figures & { builds?: unknown }
+  if (!build) return own
+  const { label, ...others } = build
+  return { ...own, ...others, label: label ? `${archetype.label}, ${label}` : archetype.label }
+}
 
 /** Archetypes by id, in the order they are listed to a person. */
 export const archetypes: ReadonlyMap<string, ArchetypeData> = new Map(

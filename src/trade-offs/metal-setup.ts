@@ -22,7 +22,7 @@ export interface MetalSetup {
 
 /** Metal detectors that can stand at a point, in the order of the line-up. */
 export function metalDetectorsAt(brief: Brief, pointIndex: number): CoilMachine[] {
-  return lineUp(brief, brief.points[pointIndex]!.stage).flatMap(({ machine }) =>
+  return lineUp(brief, brief.points[pointIndex]!).flatMap(({ machine }) =>
     machine.family === 'coil' ? [machine] : [],
   )
 }

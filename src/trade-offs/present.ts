@@ -48,7 +48,7 @@ export function presentOf(
   machineIds: readonly string[],
   contaminantIndex: number,
 ): Present[] {
-  return lineUp(brief, brief.points[pointIndex]!.stage).flatMap((linedUp): Present[] => {
+  return lineUp(brief, brief.points[pointIndex]!).flatMap((linedUp): Present[] => {
     const { machine } = linedUp
     const done = machineIds.includes(machine.id) ? assessDetector(brief, pointIndex, linedUp) : null
     const finding = done?.findings.find(({ contaminant }) => contaminant === contaminantIndex)

@@ -28,7 +28,7 @@ export interface Series {
 
 /** Detectors with a computed size that can stand at a point, as the advice lines them up. */
 export function sizedMachinesAt(brief: Brief, pointIndex: number): SizedMachine[] {
-  return lineUp(brief, brief.points[pointIndex]!.stage)
+  return lineUp(brief, brief.points[pointIndex]!)
     .map(({ machine }) => machine)
     .filter(isSized)
 }

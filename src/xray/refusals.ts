@@ -2,8 +2,8 @@ import type { Point, XrayMachine } from '../contract/index.ts'
 import type { Refusal } from './assessment.ts'
 import type { XrayBuild } from './beam/exposure.ts'
 
-/** Widest half angle a fan beam is used at, degrees (judgement: beyond it the edge sees the pack aslant). */
-export const FAN_HALF_ANGLE_DEG = 30
+/** Widest half angle a fan beam is used at, degrees (common practice, no source: beyond it the edge sees the pack aslant). */
+export const FAN_HALF_ANGLE_DEG = 35
 
 /**
  * Whether the pack (all lanes side by side) goes through the machine, and the beam reaches across it.

@@ -25,8 +25,9 @@ function briefWith(heightMm: number, wallMm: number): Brief {
 }
 const WATER = { waterPct: 100, proteinPct: 0, fatPct: 0, carbohydratePct: 0, ashPct: 0 }
 
-const machine = lineUp(briefWith(40, 3), 'packed').find((one) => one.machine.id === 'xray-single')
-  ?.machine as XrayMachine
+const machine = lineUp(briefWith(40, 3), briefWith(40, 3).points[0]!).find(
+  (one) => one.machine.id === 'xray-single',
+)?.machine as XrayMachine
 const drawn = (heightMm: number, wallMm: number, kV: number) =>
   spectraOf(briefWith(heightMm, wallMm), 0, 0, [{ machine, kV }])!
 

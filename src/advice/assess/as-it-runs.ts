@@ -6,8 +6,8 @@ import { lineUp } from './line-up.ts'
  * anew; null where the point has no such machine.
  */
 export function asItRuns(brief: Brief, pointIndex: number, option: Option): Machine | null {
-  const stage = brief.points[pointIndex]!.stage
-  const machine = lineUp(brief, stage).find((l) => l.machine.id === option.equipment)?.machine
+  const point = brief.points[pointIndex]!
+  const machine = lineUp(brief, point).find((l) => l.machine.id === option.equipment)?.machine
   if (!machine) return null
   if (machine.family === 'xray' && option.settings.kV !== null) {
     const { kVRange: _range, ...fixed } = machine

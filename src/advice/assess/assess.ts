@@ -5,7 +5,7 @@ import { lineUp } from './line-up.ts'
 
 /** The stage: every machine that can stand at a point, worked out by the physics of its family. */
 export function assess(brief: Brief): Assessed {
-  const lineUps = brief.points.map((point) => lineUp(brief, point.stage))
+  const lineUps = brief.points.map((point) => lineUp(brief, point))
   return {
     brief,
     removals: lineUps.map((line, pointIndex) => assessRemovals(brief, pointIndex, line)),

@@ -45,7 +45,7 @@ const atFirstPoint = (moves: readonly Move[]): Move[] =>
 /** What an option shows of one contaminant. */
 export function trialOf(option: Option | undefined, contaminant: number): Trial {
   const finding = option?.findings.find((f) => f.contaminant === contaminant)
-  const suits = option !== undefined && option.verdict !== 'not-suitable'
+  const suits = option !== undefined && !['not-suitable', 'no-build'].includes(option.verdict)
   const promised = finding?.cautiousMm != null && finding.mustFindMm !== null
   const ratio = promised ? finding.cautiousMm! / finding.mustFindMm! : Number.POSITIVE_INFINITY
   return { met: suits && finding !== undefined && isPromised(finding.meets), ratio }

@@ -28,7 +28,8 @@ function targetsAt(brief: Brief, options: readonly Option[], point: number): Opt
   const lighter = best ? able.find((o) => o.burden < best.burden && reaches(o)) : undefined
   const wrapped = brief.points[point]!.parts.some((part) => isFoil(part, materials))
   const coil = wrapped ? open.find((o) => o.family === 'coil') : undefined
-  return [...new Set([first, lighter, coil])].filter((o) => o !== undefined)
+  const tooSmall = options.find((o) => o.rank !== null && o.askFor !== null)
+  return [...new Set([first, lighter, coil, tooSmall])].filter((o) => o !== undefined)
 }
 
 /** Contaminants that some ranked option meets. */
@@ -54,7 +55,7 @@ export function blockingPairs(brief: Brief, points: Points, unmet: Advice['combi
   const pairs = points.flatMap(({ options }, point) =>
     targetsAt(brief, options, point).flatMap((option) =>
       option.findings
-        .filter((f) => f.meets !== 'yes' && f.mustFindMm !== null)
+        .filter((f) => (option.askFor !== null || f.meets !== 'yes') && f.mustFindMm !== null)
         .map((f) => ({
           pair: { point, option, contaminant: f.contaminant },
           met: unmet.some(({ contaminant }) => contaminant === f.contaminant) ? 0 : 1,

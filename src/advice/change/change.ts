@@ -40,18 +40,18 @@ export async function whatWouldChange(
   advise: AdviseGiven,
   tryOut: AdviseGiven,
 ): Promise<Pick<Advice, 'changes' | 'changesNote'>> {
-  const machineOf = (id: string) => namedIn(brief, id)
+  const machineOf = ({ point, option }: Pair) => namedIn(brief, point, option.equipment)
   const allowance = new Allowance(MOST_WORK)
   const all = blockingPairs(brief, points, unmet)
   const pairs = all.slice(0, MOST_PAIRS)
   const found: Found[] = []
-  for (const pair of pairs)
-    found.push(...(await changesFor(brief, pair, machineOf(pair.option.equipment), tryOut, allowance)))
+  for (const pair of pairs) found.push(...(await changesFor(brief, pair, machineOf(pair), tryOut, allowance)))
   found.sort((a, b) => sizeOf(a.moves) - sizeOf(b.moves))
 
   /** The option after the moves, with everything it must find; null where the size is missed or another lost. */
-  const after = async ({ option: before, point, contaminant }: Pair, moves: readonly Move[]) => {
-    const named = machineOf(before.equipment)
+  const after = async (pair: Pair, moves: readonly Move[]) => {
+    const { option: before, point, contaminant } = pair
+    const named = machineOf(pair)
     if (!allowance.take(workOf(named.machine.family, brief.contaminants.length))) return null
     const again = await advise({ ...moved(brief.given, moves), equipment: [named.given], quotes: [] })
     const option = again?.points[point]?.options[0]
@@ -83,11 +83,9 @@ export async function whatWouldChange(
 }
 
 /** The machine of an option as the brief names it, with its figures. */
-function namedIn(brief: Brief, equipment: string): Named {
+function namedIn(brief: Brief, pointIndex: number, equipment: string): Named {
   const described = brief.equipment.find((m) => typeof m !== 'string' && m.id === equipment)
-  const linedUp = brief.points
-    .flatMap(({ stage }) => lineUp(brief, stage))
-    .find((one) => one.machine.id === equipment)!
+  const linedUp = lineUp(brief, brief.points[pointIndex]!).find(({ machine }) => machine.id === equipment)!
   return { given: described ?? equipment, machine: linedUp.machine }
 }
 

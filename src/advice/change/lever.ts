@@ -13,7 +13,16 @@ export interface Move {
  * goes), in figures a person would set; a lever that cannot be dosed gives the same moves for every share.
  */
 export interface Lever {
-  readonly id: 'depth-with-speed' | 'speed' | 'false-rejects' | 'opening' | 'pipe' | 'packaging'
+  readonly id:
+    | 'depth-with-speed'
+    | 'speed'
+    | 'false-rejects'
+    | 'opening'
+    | 'pipe'
+    | 'packaging'
+    | 'turned'
+    | 'one-lane'
+    | 'wider-belt'
   readonly words: string
   readonly at: (share: number) => Move[]
   readonly dosed: boolean
@@ -28,6 +37,7 @@ export const LEVER_LIMITS = {
   falseRejectsPerPack: 0.01,
   narrowestPipeShare: 0.7,
   narrowestPipeMm: 40,
+  widestBeltMm: 1200,
 } as const
 
 /** Down and up to a multiple of a step, as a person would set it. */

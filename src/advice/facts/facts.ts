@@ -50,7 +50,7 @@ export function factsForBrief(brief: Brief, materials: Materials): FactSheet {
   write.fromBrief('brief.ironMgPerKg', last.product.ironMgPerKg, 'product.ironMgPerKg')
   const asked = contaminants.filter(({ basis, mustFindMm }) => basis === 'customer' && mustFindMm !== null)
   write.computed('brief.customerSizes', asked.length)
-  const families = points.flatMap(({ stage }) => lineUp(brief, stage).map(({ machine }) => machine.family))
+  const families = points.flatMap((point) => lineUp(brief, point).map(({ machine }) => machine.family))
   write.computed('brief.detectors', families.filter((family) => isDetector(family)).length)
   write.computed('brief.magneticMachines', families.filter((family) => isMagnetic(family)).length)
   write.computed('brief.xrayMachines', families.filter((family) => family === 'xray').length)

@@ -21,6 +21,11 @@ function whyNotOf(brief: Brief, { outcomes, findings, verdict }: Ranked, because
   return blocking.length > 0 ? blocking : [{ kind: 'order', text: because }]
 }
 
+function buildOf({ detector: { linedUp } }: Ranked): Option['build'] {
+  const { machine } = linedUp
+  return machine.family === 'xray' ? (machine.build ?? null) : null
+}
+
 function beamOf({ detector: { linedUp } }: Ranked): Option['beam'] {
   const { machine } = linedUp
   return machine.family === 'xray' ? (machine.beam ?? 'down') : null
@@ -51,7 +56,7 @@ export function optionWords(brief: Brief, ranked: Ranked, grounds: readonly Line
     rank: ranked.rank,
     burden: ranked.burden,
     verdict: ranked.verdict,
-    build: null,
+    build: buildOf(ranked),
     askFor: ranked.askFor,
     because,
     beam: beamOf(ranked),

@@ -7,7 +7,7 @@ import {
   machineSchema,
   xrayMachineSchema,
 } from '../../contract/machine.ts'
-import { archetypes } from '../../reference/index.ts'
+import { archetypes, figuresOf } from '../../reference/index.ts'
 import { type Field, fieldOf } from './field-of.ts'
 import { writeMeasure } from './measure.ts'
 
@@ -68,8 +68,7 @@ export const QUOTED_ROWS: Field = {
 export function kindAsMachine(id: string): Machine | null {
   const kind = archetypes.get(id)
   if (!kind) return null
-  const { stages: _stages, ranked: _ranked, basis: _basis, sources: _sources, mark: _mark, ...figures } = kind
-  return machineSchema.parse(figures)
+  return machineSchema.parse(figuresOf(kind))
 }
 
 /** A figure of a machine as the form shows it; undefined where the machine leaves it open. */

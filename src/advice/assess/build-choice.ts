@@ -1,0 +1,19 @@
+import { type Machine, machineSchema, type Point } from '../../contract/index.ts'
+import { type ArchetypeBuild, type ArchetypeData, figuresOf } from '../../reference/index.ts'
+
+/** How far a pack goes beyond a build, as the larger ratio of pack to limit; at most 1 where it fits. */
+function excess(point: Point, { maxWidthMm, maxHeightMm }: ArchetypeBuild): number {
+  return Math.max((point.widthMm * point.lanes) / maxWidthMm, point.heightMm / maxHeightMm)
+}
+
+/** The first and so smallest build that takes the pack; where none does, the one that falls short by least. */
+export function smallestBuild(builds: readonly ArchetypeBuild[], point: Point): ArchetypeBuild | undefined {
+  const fitting = builds.find((build) => excess(point, build) <= 1)
+  return fitting ?? [...builds].sort((a, b) => excess(point, a) - excess(point, b))[0]
+}
+
+/** A technology as a machine at a point, in the smallest build that takes the pack there. */
+export function machineAt(archetype: ArchetypeData, point: Point): Machine {
+  const builds = archetype.family === 'xray' ? archetype.builds : undefined
+  return machineSchema.parse(figuresOf(archetype, builds && smallestBuild(builds, point)))
+}
