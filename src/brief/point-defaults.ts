@@ -1,5 +1,6 @@
 import type { Assumption, Part, Point, PointInput, Problem, ProductInput } from '../contract/index.ts'
 import { materials } from '../reference/index.ts'
+import { fillingOf } from './filling.ts'
 import { nearestWord } from './nearest.ts'
 import { fillProduct } from './product-defaults.ts'
 import { rounded } from './rounded-range.ts'
@@ -79,15 +80,54 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
   problems.push(...filled.problems)
   if (problems.length > 0 || !filled.product) return { point: null, assumed, problems }
 
+  const outline = input.outline ?? assume('outline', 'outline', 'box', null, 'not said')
+  const { massG = null } = input
+  const filling = fillingOf(
+    {
+      stage,
+      massG,
+      heightMm,
+      widthMm,
+      lengthMm,
+      outline,
+      parts,
+      filledMm: input.filledMm ?? null,
+      packing: merged.packing ?? null,
+    },
+    filled.product,
+  )
+  const filledMm = Number(filling.filledMm.toPrecision(4))
+  const packing = Number(filling.packing.toPrecision(4))
+  if (filling.heightFromMass)
+    assume(
+      'filledMm',
+      'filled height',
+      filledMm,
+      [filledMm * 0.9, Math.min(heightMm, filledMm * 1.1)],
+      `${massG} g fill so much of the ${heightMm} mm; the rest is headspace`,
+    )
+  if (filling.packingFromMass)
+    assume(
+      'product.packing',
+      'packing fraction',
+      packing,
+      [packing * 0.9, Math.min(1, packing * 1.1)],
+      `follows from ${massG} g in ${filledMm} × ${widthMm} × ${lengthMm} mm`,
+    )
+  const product = filling.packingFromMass ? { ...filled.product, packing } : filled.product
+  const ofProduct = filling.packingFromMass
+    ? filled.assumed.filter(({ path: at }) => !at.endsWith('.packing'))
+    : filled.assumed
+
   const point: Point = {
     name: input.name || assume('name', 'name', `point ${index + 1}`, null, 'not named'),
     stage,
     heightMm,
-    filledMm: Math.min(input.filledMm ?? heightMm, heightMm),
+    filledMm,
     widthMm,
     lengthMm,
-    massG: input.massG ?? null,
-    outline: input.outline ?? assume('outline', 'outline', 'box', null, 'not said'),
+    massG,
+    outline,
     parts,
     inserts: input.inserts ?? [],
     speedMPerMin,
@@ -113,7 +153,7 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
     line: (input.line ?? '').trim(),
     afterStep: input.afterStep ?? '',
     reject: input.reject ?? null,
-    product: filled.product,
+    product,
   }
-  return { point, assumed: [...filled.assumed, ...assumed], problems }
+  return { point, assumed: [...ofProduct, ...assumed], problems }
 }

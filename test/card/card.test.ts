@@ -81,10 +81,10 @@ describe('a simulated test card', () => {
   })
 
   it('says why a machine is left out', () => {
-    const high = sampleBrief('cheddar', { heightMm: 180 })
+    const high = sampleBrief('cheddar', { heightMm: 480 })
     const card = cardOf(high, quick)
     expect(card.machines[0]).toMatchObject({ pictures: [], runs: [] })
-    expect(card.machines[0]!.leftOut).toMatch(/too high: 180 mm/)
+    expect(card.machines[0]!.leftOut).toMatch(/too high: 480 mm/)
   })
 
   it('refuses a point or a machine that is not there', () => {

@@ -153,7 +153,7 @@ describe('frozen beans on a belt', () => {
 })
 
 describe('minced-meat blocks of 25 kg', () => {
-  const { finding, rules, verdict, summary } = look(BRIEFS.minceBlocks)
+  const { finding, rules, verdict, summary, option } = look(BRIEFS.minceBlocks)
   it('are about the hardest case for a coil: large sizes, order of magnitude only', () => {
     for (const coil of ['coil-single', 'coil-multi']) {
       expect(finding(coil, 'ss316').expectedMm ?? Infinity).toBeGreaterThan(5)
@@ -164,9 +164,8 @@ describe('minced-meat blocks of 25 kg', () => {
   })
   it('go to x-rays for 316 and bone', () => {
     for (const material of ['ss316', 'bone_hard']) expect(finding('xray-single', material).meets).toBe('yes')
-    expect(summary()).toMatch(
-      /By its sizes x-ray from above.* would find .*: ask for a build that takes the pack/,
-    )
+    expect(option('xray-single').build).toBe('case')
+    expect(summary()).toMatch(/x-ray from above, single energy, for cases and blocks/i)
   })
 })
 

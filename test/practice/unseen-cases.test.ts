@@ -173,11 +173,14 @@ describe('a drink in glass', () => {
 })
 
 describe('a cheese wheel of 35 kg', () => {
-  const { verdict, summary, finding } = look(UNSEEN.wheel)
-  it('is beyond the machines compared, and the way out is a larger build or a smaller unit', () => {
-    for (const id of ['xray-single', 'xray-dual']) expect(verdict(id)).toBe('no-build')
-    expect(finding('xray-dual', 'steel').meets).toBe('yes')
-    expect(summary()).toMatch(/ask for a build that takes the pack/)
+  const { verdict, finding, option } = look(UNSEEN.wheel)
+  it('is beyond a coil, and goes through an x-ray machine built for cases and blocks', () => {
+    for (const id of ['coil-single', 'coil-multi']) expect(verdict(id)).toBe('not-suitable')
+    for (const id of ['xray-single', 'xray-dual']) {
+      expect(option(id).build).toBe('case')
+      expect(verdict(id)).not.toBe('not-suitable')
+    }
+    expect(['yes', 'maybe']).toContain(finding('xray-dual', 'steel').meets)
   })
 })
 

@@ -13,11 +13,21 @@ export function meetsOf(
   return cautiousMm === null || cautiousMm > mustFindMm ? 'maybe' : 'yes'
 }
 
-/** Places where the piece can lie and where its size is not met for sure. */
-export function placesNotMet(zones: readonly Zone[], mustFindMm: number | null): Zone[] {
+/** A place whose sizes come this near to the deciding one's counts with it: no model parts them (judgement). */
+const AS_GOOD = 1.05
+
+/** Places where the piece can lie and where a size met by the deciding place is not met for sure. */
+export function placesNotMet(
+  { cautiousMm }: Zone['sizes'],
+  zones: readonly Zone[],
+  mustFindMm: number | null,
+): Zone[] {
+  const asGood = (own: number | null) => own !== null && cautiousMm !== null && own <= cautiousMm * AS_GOOD
   return zones.filter(
     ({ canLieThere, sizes }) =>
-      canLieThere && meetsOf(sizes.bestMm, sizes.expectedMm, sizes.cautiousMm, mustFindMm) !== 'yes',
+      canLieThere &&
+      !asGood(sizes.cautiousMm) &&
+      meetsOf(sizes.bestMm, sizes.expectedMm, sizes.cautiousMm, mustFindMm) !== 'yes',
   )
 }
 
@@ -28,7 +38,7 @@ export function placesNotMet(zones: readonly Zone[], mustFindMm: number | null):
 export function meetsOver(sizes: Zone['sizes'], zones: readonly Zone[], mustFindMm: number | null): Meets {
   const there = meetsOf(sizes.bestMm, sizes.expectedMm, sizes.cautiousMm, mustFindMm)
   if (there !== 'yes' || zones.some(({ settlesThere }) => settlesThere)) return there
-  return placesNotMet(zones, mustFindMm).length > 0 ? 'partly' : 'yes'
+  return placesNotMet(sizes, zones, mustFindMm).length > 0 ? 'partly' : 'yes'
 }
 
 /** Met at the value that can be promised, be it but for named places. */

@@ -3,6 +3,7 @@ import { lineUp } from '../assess/line-up.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { writeFlow } from './facts-flow.ts'
 import { writeFood } from './facts-food.ts'
+import { writeMass } from './facts-mass.ts'
 import { writePack } from './facts-pack.ts'
 import { countMetals } from './kinds/contaminant-metal.ts'
 import { type Materials, packKind } from './kinds/pack-kind.ts'
@@ -81,6 +82,7 @@ export function factsForPoint(brief: Brief, index: number, materials: Materials)
   from('point.name', 'name')
   from('point.stage', 'stage')
   from('point.heightMm', 'heightMm')
+  from('point.filledMm', 'filledMm')
   from('point.widthMm', 'widthMm')
   from('point.lengthMm', 'lengthMm')
   from('point.outline', 'outline')
@@ -94,6 +96,7 @@ export function factsForPoint(brief: Brief, index: number, materials: Materials)
   writeFood(write, point.product, index, materials)
   if (point.stage === 'packed') {
     from('point.massG', 'massG')
+    writeMass(write, point)
     from('point.packsPerMin', 'packsPerMin')
     writeFlow(write, point)
   }

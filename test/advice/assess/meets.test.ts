@@ -33,9 +33,10 @@ describe('how a size stands to the size asked', () => {
 
 describe('over the places where the piece can lie', () => {
   it('is partly met where another place does not promise it', () => {
-    expect(meetsOver(sizes(2), [zone({}), zone({ sizes: sizes(2.001) })], 2)).toBe('partly')
+    expect(meetsOver(sizes(2), [zone({}), zone({ sizes: sizes(2.101) })], 2)).toBe('partly')
     expect(meetsOver(sizes(2), [zone({}), zone({ sizes: sizes(null) })], 2)).toBe('partly')
     expect(meetsOver(sizes(2), [zone({}), zone({})], 2)).toBe('yes')
+    expect(meetsOver(sizes(2), [zone({}), zone({ sizes: sizes(2.1) })], 2)).toBe('yes')
   })
   it('does not read a place where the piece cannot lie', () => {
     expect(meetsOver(sizes(2), [zone({ canLieThere: false, sizes: sizes(null) })], 2)).toBe('yes')

@@ -20,14 +20,16 @@ describe('what is missing', () => {
     for (const { path, effect, label } of advice.missing)
       expect([path, effect, label].every((text) => text !== '')).toBe(true)
   })
-  it('puts the unevenness of the glass first, which limits this jar', () => {
-    expect(advice.missing[0]?.path).toMatch(/^points\.0\.parts\.\d\.unevennessMm$/)
-    expect(advice.missing[0]?.effect).toMatch(/^Turns an answer: at 0\.\d+.*, .* meets? /)
+  const UNEVENNESS = /^points\.0\.parts\.\d\.unevennessMm$/
+  it('puts first whether a piece sinks, then the unevenness of the glass, which limits this jar', () => {
+    expect(advice.missing[0]?.path).toBe('product.stiff')
+    expect(advice.missing[1]?.path).toMatch(UNEVENNESS)
+    expect(advice.missing[1]?.effect).toMatch(/^Turns an answer: at 0\.\d+.*, .* meets? /)
   })
   it('says what really happens at that end of the range', async () => {
-    const [first] = advice.missing
+    const first = advice.missing.find(({ path }) => UNEVENNESS.test(path))
     const value = Number(/at (0\.\d+) /.exec(first!.effect)![1])
-    const cut: BriefInput = { ...demoInput('sauce-jar'), equipment: ['xray-side'] }
+    const cut: BriefInput = { ...demoInput('sauce-jar'), equipment: ['xray-side-two-views'] }
     const [before, after] = await Promise.all([
       quickGiven(cut),
       quickGiven(withValue(cut, first!.path, value)),
@@ -35,7 +37,7 @@ describe('what is missing', () => {
     expect(effectOf(before!, after!).turned.length).toBeGreaterThan(0)
   })
   it('no longer holds what was entered', async () => {
-    const path = advice.missing[0]!.path
+    const { path } = advice.missing.find((one) => UNEVENNESS.test(one.path))!
     const entered = await asking(withValue(demoInput('sauce-jar'), path, 0.3))
     expect(entered.missing.map((one) => one.path)).not.toContain(path)
   })
