@@ -38,7 +38,8 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
   },
   runs: {
     run: runsCommand,
-    usage: 'runs RUNS.csv [--brief BRIEF.json [--machine ID]] [--link logit|probit] [--json]',
+    usage:
+      'runs RUNS.csv [--brief BRIEF.json [--machine ID] [--write BRIEF.json]] [--link logit|probit] [--json]',
     does: 'test runs on the product: what was shown, with its confidence, and against the prediction',
   },
   rules: { run: rulesCommand, usage: 'rules check [DIR]', does: 'lint the rule book and run every example' },

@@ -44,7 +44,9 @@ export function parseFragment(brief: unknown, fragment: unknown): ParsedFragment
   const lineProblems = line.ok ? [] : line.problems
   if (wrong.length > 0 || !line.ok) return { ok: false, problems: [...wrong, ...lineProblems] }
   const given = asContaminant(fragmentSchema.parse(fragment))
-  const asked: BriefInput = { ...line.brief.given, contaminants: [given], quotes: [], finds: [], answers: [] }
+  // What speaks of the brief's own contaminants by number does not speak of the piece.
+  const own = { quotes: [], finds: [], answers: [], measured: [], demonstrated: [] }
+  const asked: BriefInput = { ...line.brief.given, contaminants: [given], ...own }
   const parsed = parseBrief(asked)
   if (!parsed.ok)
     return { ok: false, problems: parsed.problems.map((p) => ({ ...p, path: ownPath(p.path) })) }

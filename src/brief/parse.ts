@@ -198,6 +198,8 @@ export function parseBrief(input: unknown): Parsed {
     finds: given.finds ?? [],
     answers: given.answers ?? [],
     confirmed: given.confirmed ?? [],
+    measured: given.measured ?? [],
+    demonstrated: given.demonstrated ?? [],
     assumed: once([
       ...(given.market
         ? []

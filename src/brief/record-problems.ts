@@ -6,7 +6,7 @@ const same = (a: string, b: string) => a.trim().toLowerCase() === b.trim().toLow
 
 /** What is wrong with finds, entries, places in the flow and answers: each names the thing that does not exist. */
 export function recordProblems(given: BriefInput): Problem[] {
-  return [...stepProblems(given), ...findProblems(given), ...answerProblems(given)]
+  return [...stepProblems(given), ...findProblems(given), ...answerProblems(given), ...trialProblems(given)]
 }
 
 /** Steps named by points and contaminants are steps of the flow, where the brief has one. */
@@ -69,6 +69,35 @@ function findProblems({ finds = [], points, contaminants }: BriefInput): Problem
       })
     return problems
   })
+}
+
+/** Trials speak of points and contaminants that the brief has. */
+function trialProblems({ measured = [], demonstrated = [], points, contaminants }: BriefInput): Problem[] {
+  const names = points.flatMap(({ name }) => (name === undefined ? [] : [name]))
+  const lists = [
+    ['measured', measured],
+    ['demonstrated', demonstrated],
+  ] as const
+  return lists.flatMap(([list, records]) =>
+    records.flatMap(({ point, contaminant }, i): Problem[] => [
+      ...(contaminant < contaminants.length
+        ? []
+        : [
+            {
+              path: `${list}.${i}.contaminant`,
+              message: `the brief has contaminants 0 to ${contaminants.length - 1}; ${contaminant} was given`,
+            },
+          ]),
+      ...(names.includes(point)
+        ? []
+        : [
+            {
+              path: `${list}.${i}.point`,
+              message: `${quoted(point)} is no inspection point of this brief; it has ${names.join(', ')}`,
+            },
+          ]),
+    ]),
+  )
 }
 
 const FORMS = 'c0.severity, c0.p1.q5, p1.interval, plant.days, site.…'

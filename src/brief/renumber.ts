@@ -1,6 +1,9 @@
 import type { Answers } from './form/form.ts'
 
-/** Fields of finds and answers that speak of contaminants and points by number. */
+/** Rows of the records that speak of contaminants and points. */
+const ROWS = /^(?:finds|answers|measured|demonstrated)\.\d+/
+
+/** Fields of finds, answers and trials that speak of contaminants and points by number. */
 const NUMBERED = { contaminants: 'c', points: 'p' } as const
 
 /**
@@ -13,18 +16,16 @@ export function renumber(answers: Answers, list: string, gone: number): Answers 
   const dead = new Set<string>()
   const kept: Record<string, string> = {}
   for (const [path, value] of Object.entries(answers)) {
-    const row = /^(finds|answers)\.\d+/.exec(path)?.[0] ?? ''
+    const row = ROWS.exec(path)?.[0] ?? ''
     const next = renumbered(path, value, letter, gone)
     if (next === null) dead.add(row)
     else kept[path] = next
   }
-  return Object.fromEntries(
-    Object.entries(kept).filter(([path]) => !dead.has(/^(?:finds|answers)\.\d+/.exec(path)?.[0] ?? ' ')),
-  )
+  return Object.fromEntries(Object.entries(kept).filter(([path]) => !dead.has(ROWS.exec(path)?.[0] ?? ' ')))
 }
 
 function renumbered(path: string, value: string, letter: string, gone: number): string | null {
-  if (/^finds\.\d+\.contaminant$/.test(path) && letter === 'c') {
+  if (/^(?:finds|measured|demonstrated)\.\d+\.contaminant$/.test(path) && letter === 'c') {
     const number = Number(value)
     return number === gone ? null : number > gone ? String(number - 1) : value
   }

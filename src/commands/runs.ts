@@ -1,12 +1,13 @@
+import { writeFile } from 'node:fs/promises'
 import { parseArgs } from 'node:util'
 import { advise } from '../advise.ts'
 import type { Brief, Problem, RunsAnswer } from '../contract/index.ts'
-import { againstPrediction, LINKS, readRunsTable, readTrial } from '../runs/index.ts'
+import { heldAgainst, LINKS, readRunsTable, readTrial, withRecords } from '../runs/index.ts'
 import { InputError, readText } from './input.ts'
 import { loadBrief } from './load-brief.ts'
 import { runsText } from './runs-text.ts'
 
-/** gritwise runs RUNS.csv [--brief BRIEF.json [--machine ID]] [--link logit|probit] [--json] */
+/** gritwise runs RUNS.csv [--brief BRIEF.json [--machine ID] [--write BRIEF.json]] [--link logit|probit] [--json] */
 export async function runsCommand(args: string[]): Promise<number> {
   const { values, positionals } = parseArgs({
     args,
@@ -14,6 +15,7 @@ export async function runsCommand(args: string[]): Promise<number> {
     options: {
       brief: { type: 'string' },
       machine: { type: 'string' },
+      write: { type: 'string' },
       link: { type: 'string', default: 'logit' },
       json: { type: 'boolean', default: false },
     },
@@ -30,19 +32,22 @@ export async function runsCommand(args: string[]): Promise<number> {
     ownMaterials: brief?.contaminants.map(({ material }) => material) ?? [],
   })
   if (!read.ok) throw new InputError(problemText(read.problems))
-  const answer = await heldAgainst(readTrial(read.rows, link), brief, values.machine ?? null)
+  const trial = readTrial(read.rows, link)
+  const answer = brief ? await held(trial, brief, values.machine ?? null) : trial
+  if (values.write !== undefined) {
+    if (!brief || !answer.records)
+      throw new InputError('--write needs --brief: it writes that brief with the trial in it')
+    const next = withRecords(brief.given, answer.records)
+    await writeFile(values.write, `${JSON.stringify(next, null, 2)}\n`)
+  }
   process.stdout.write(values.json ? `${JSON.stringify(answer, null, 2)}\n` : runsText(answer))
   return 0
 }
 
-async function heldAgainst(
-  answer: RunsAnswer,
-  brief: Brief | null,
-  machine: string | null,
-): Promise<RunsAnswer> {
-  if (!brief) return answer
-  const advice = await advise(brief, { withoutChanges: true, withoutMissing: true })
-  return { ...answer, prediction: againstPrediction(answer.groups, advice, machine) }
+/** The trial held against the advice on its brief; the brief with what the trial adds, where it is to be written. */
+async function held(answer: RunsAnswer, brief: Brief, machine: string | null): Promise<RunsAnswer> {
+  const quick = { withoutChanges: true, withoutMissing: true, withoutRecords: true }
+  return heldAgainst(answer, await advise(brief, quick), machine)
 }
 
 /** Every problem, a line each; nothing was read. */

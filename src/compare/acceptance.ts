@@ -1,6 +1,6 @@
 import type { Finding, Zone } from '../contract/index.ts'
 import { binomialAtMost, runsToDemonstrate } from '../numerics/binomial.ts'
-import { chanceOnCurve } from './chance-on-curve.ts'
+import { chanceOnCurve } from '../numerics/chance-on-curve.ts'
 import type { Side } from './sides.ts'
 import { type Terms, USUAL_TERMS } from './terms.ts'
 

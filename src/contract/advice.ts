@@ -5,6 +5,7 @@ import { briefSchema } from './brief.ts'
 import { checksSchema } from './checks.ts'
 import { closeCallSchema, contrastSchema, missingSchema, versionsSchema } from './reasoning.ts'
 import { registerSchema } from './register.ts'
+import { demonstratedRecordSchema } from './trial-records.ts'
 
 export * from './advice-words.ts'
 
@@ -42,6 +43,10 @@ export const findingSchema = z.object({
   chanceAnyOrientation: z.number().nullable(),
   meets: z.enum(MEETS),
   mustFindMm: z.number().nullable(),
+  /** Shown by a trial on the product, which then stands for the size to promise; null where none was. */
+  demonstrated: demonstratedRecordSchema.nullable(),
+  /** The sizes are those of a machine measured in a trial, not of the prediction alone. */
+  measured: z.boolean(),
   curve: z.object({ sizesMm: z.array(z.number()), chance: z.array(z.number()) }),
   zones: z.array(zoneSchema),
   /** The assumption that widens the range from expected to cautious most; empty where there is none. */

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { LEFT, MEETS } from './advice-words.ts'
 import { sentenceSchema } from './register.ts'
+import { demonstratedRecordSchema } from './trial-records.ts'
 
 const size = z.number().nullable()
 
@@ -18,6 +19,8 @@ export const answerRowSchema = z.object({
   ...placed,
   askedMm: size,
   promisedMm: size,
+  /** The size promised was shown by a trial on the product; null where it is predicted. */
+  demonstrated: demonstratedRecordSchema.nullable(),
   expectedMm: size,
   /** The machine that answers for it: of the recommendation, else the one that comes nearest; null for none. */
   equipment: z.string().nullable(),

@@ -13,6 +13,12 @@ import {
 } from './line-records.ts'
 import { machineSchema } from './machine.ts'
 import { oneOf, quantity, text, yesNo } from './quantity.ts'
+import {
+  type DemonstratedRecord,
+  demonstratedRecordSchema,
+  type Measured,
+  measuredSchema,
+} from './trial-records.ts'
 
 /** Machines of one brief, ids and quoted ones together. */
 export const MOST_MACHINES = 30
@@ -179,6 +185,8 @@ export const briefSchema = z
     finds: z.array(findSchema).max(200).optional(),
     answers: z.array(answerSchema).max(400).optional(),
     confirmed: z.array(confirmedSchema).max(200).optional(),
+    measured: z.array(measuredSchema).max(60).optional(),
+    demonstrated: z.array(demonstratedRecordSchema).max(200).optional(),
   })
   .meta({ id: 'Brief', description: 'Product, inspection points and contaminants of a food line' })
 
@@ -291,5 +299,7 @@ export interface Brief {
   readonly finds: readonly Find[]
   readonly answers: readonly GivenAnswer[]
   readonly confirmed: readonly Confirmed[]
+  readonly measured: readonly Measured[]
+  readonly demonstrated: readonly DemonstratedRecord[]
   readonly assumed: readonly Assumption[]
 }

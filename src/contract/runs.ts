@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { briefSchema, PLACEMENTS, SHAPES } from './brief.ts'
 import { oneOf, quantity, text } from './quantity.ts'
+import { demonstratedRecordSchema, measuredSchema } from './trial-records.ts'
 
 /** A whole number of packs or runs; the error says what was given and what is allowed. */
 const count = (label: string, from: number, to: number) =>
@@ -139,6 +140,8 @@ export const runGroupSchema = z.object({
   runs: z.number(),
   found: z.number(),
   simulated: z.boolean(),
+  /** Day of the last run; empty where the rows carry none. */
+  date: z.string(),
   /** False where no pack is named and each run is taken for a pack of its own (assumed). */
   packsNamed: z.boolean(),
   clean: cleanRunSchema.nullable(),
@@ -215,6 +218,10 @@ export const runsAnswerSchema = z
     missing: z.array(z.string()),
     /** Null without a brief. */
     prediction: z.array(predictionSchema).nullable(),
+    /** What the trial adds to the brief, to be kept with it; null without a brief. */
+    records: z
+      .object({ measured: z.array(measuredSchema), demonstrated: z.array(demonstratedRecordSchema) })
+      .nullable(),
     /** Null where no clause was given; empty where its size was not run. */
     clause: z.array(z.object({ group: z.number().int(), met: z.boolean(), words: z.string() })).nullable(),
     plan: z.null(),

@@ -1,4 +1,5 @@
-export { againstPrediction } from './against/prediction.ts'
+export { heldAgainst } from './against/held.ts'
+export { withRecords } from './against/trial-records.ts'
 export { LINKS, type Link, linkValue } from './fit/link.ts'
 export { readTrial } from './judge/read-trial.ts'
 export { type PlanAsked, planTrial } from './plan/plan.ts'

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { acceptanceOf } from '../../src/compare/acceptance.ts'
-import { chanceOnCurve } from '../../src/compare/chance-on-curve.ts'
 import { questionsTo } from '../../src/compare/questions.ts'
 import { readTerms } from '../../src/compare/terms.ts'
 import type { BriefInput } from '../../src/contract/index.ts'
+import { chanceOnCurve } from '../../src/numerics/chance-on-curve.ts'
 import { type Laid, laid } from './two-machines.ts'
 
 let table: Laid

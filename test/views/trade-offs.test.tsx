@@ -53,6 +53,8 @@ const finding: Present['finding'] = {
   chanceAnyOrientation: null,
   meets: 'yes',
   mustFindMm: 3,
+  demonstrated: null,
+  measured: false,
   curve: { sizesMm: [1, 1.5, 2], chance: [0.1, 0.9, 0.9999] },
   zones: [],
   widest: '',

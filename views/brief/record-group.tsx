@@ -35,20 +35,58 @@ export function RecordGroup({ sheet }: { sheet: Sheet }) {
       <AddRow list="finds" words="Add a find" />
       <Kept sheet={sheet} list="answers" keys={['question', 'answer', 'because']} one="answer" />
       <Kept sheet={sheet} list="confirmed" keys={['what', 'by', 'date']} one="confirmation" />
+      <Kept
+        sheet={sheet}
+        list="demonstrated"
+        keys={[
+          'point',
+          'equipment',
+          'contaminant',
+          'sizeMm',
+          'basis',
+          'packs',
+          'position',
+          'setting',
+          'serial',
+          'date',
+        ]}
+        one="size shown"
+        from="trials"
+      />
+      <Kept
+        sheet={sheet}
+        list="measured"
+        keys={[
+          'point',
+          'equipment',
+          'contaminant',
+          'cleanRun.packs',
+          'cleanRun.rejects',
+          'productSignal',
+          'constants.sizeFactor',
+          'constants.sizeSpread',
+          'constants.steepness',
+          'setting',
+          'serial',
+          'date',
+        ]}
+        one="machine measured"
+        from="trials"
+      />
     </fieldset>
   )
 }
 
 /** Rows that are written on the pages of the register, and kept with the brief; none are added here. */
-function Kept(props: { sheet: Sheet; list: string; keys: readonly string[]; one: string }) {
-  const { sheet, list, keys, one } = props
+function Kept(props: { sheet: Sheet; list: string; keys: readonly string[]; one: string; from?: string }) {
+  const { sheet, list, keys, one, from = 'the register' } = props
   const rows = rowsOf(sheet.answers, list)
   if (rows.length === 0) return null
   return (
     <Fold
       sheet={sheet}
       paths={[`${list}.`]}
-      summary={`Kept from the register: ${rows.length} ${one}(s)`}
+      summary={`Kept from ${from}: ${rows.length} ${one}(s)`}
       id={list}
     >
       {rows.map((row, at) => (

@@ -1,6 +1,7 @@
 import type { TrialDot } from '../../src/charts/trial-plot.tsx'
 import type { Prediction, RunGroup, RunsAnswer } from '../../src/contract/runs.ts'
 import type { Names } from '../words/contaminant.ts'
+import type { Updated } from './before-after.tsx'
 
 /** What a person typed into the page of test runs. */
 export interface RunsTyped {
@@ -34,6 +35,8 @@ export interface RunsPageProps {
   readonly answer: RunsAnswer | null
   readonly shown: readonly ShownGroup[]
   readonly names: Names
+  /** What the trial makes of the prediction; null where it adds nothing. */
+  readonly after: { readonly updated: readonly Updated[]; readonly packed: string } | null
   /** Key of an entry kept in the browser that has now arrived; null otherwise. */
   readonly arrived: string | null
 }

@@ -1,4 +1,5 @@
 import { Page } from '../page.tsx'
+import { BeforeAfter } from './before-after.tsx'
 import { GroupArticle } from './group-article.tsx'
 import type { RunsPageProps } from './props.ts'
 import { RunsForm } from './runs-form.tsx'
@@ -53,7 +54,7 @@ function Problems({ problems }: Pick<RunsPageProps, 'problems'>) {
 }
 
 function Read(props: RunsPageProps & { answer: NonNullable<RunsPageProps['answer']> }) {
-  const { answer, shown, packed, typed, arrived } = props
+  const { answer, shown, packed, typed, arrived, after } = props
   return (
     <>
       {arrived ? (
@@ -82,6 +83,7 @@ function Read(props: RunsPageProps & { answer: NonNullable<RunsPageProps['answer
         ))}
       </section>
       <SideBySide shown={shown} answer={answer} />
+      {after ? <BeforeAfter {...after} /> : null}
       <section aria-labelledby="keep">
         <h2 id="keep">Keep it</h2>
         <p>Nothing is kept here: the table is the record.</p>

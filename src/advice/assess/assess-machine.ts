@@ -46,7 +46,7 @@ export function assessDetector(
   switch (machine.family) {
     case 'xray': {
       const assessment = xray({ machine, point, contaminants, prefix })
-      const findings = xrayFindings(brief, pointIndex, assessment)
+      const findings = xrayFindings(brief, { pointIndex, equipment: machine.id }, assessment)
       return { assessed: { family: 'xray', pointIndex, machine, assessment }, findings }
     }
     case 'coil':
@@ -61,7 +61,7 @@ export function assessDetector(
       const { family } = machine
       return {
         assessed: { family, pointIndex, machine, assessment },
-        findings: coilFindings(brief, assessment),
+        findings: coilFindings(brief, { pointIndex, equipment: machine.id }, assessment),
       }
     }
     default:

@@ -1,6 +1,8 @@
 import type { CoilAssessment, CoilFinding } from '../../coil/assessment.ts'
-import type { Brief, Finding } from '../../contract/index.ts'
+import type { Brief, DemonstratedRecord, Finding, Zone } from '../../contract/index.ts'
+import { chanceOnCurve } from '../../numerics/chance-on-curve.ts'
 import type { XrayAssessment, XrayFinding } from '../../xray/assessment.ts'
+import { asMeasured, demonstratedAt } from './after-trials.ts'
 import { meetsOver } from './meets.ts'
 
 const NOISE_WORDS = {
@@ -54,10 +56,37 @@ const nullable = (value: number | null) => (value === null ? null : Number(value
 
 type Common = XrayFinding | CoilFinding
 
+/** The machine at its point. */
+export interface Place {
+  readonly pointIndex: number
+  readonly equipment: string
+}
+
+/** A size shown on the product is the size to promise; it is expected at least. */
+const promisedBy = (sizes: Zone['sizes'], shown: DemonstratedRecord | null): Zone['sizes'] =>
+  shown === null
+    ? sizes
+    : {
+        ...sizes,
+        expectedMm: Math.min(sizes.expectedMm ?? shown.sizeMm, shown.sizeMm),
+        cautiousMm: shown.sizeMm,
+      }
+
+/** Chance at the size asked: the model's own, or read off the curve of a measured machine. */
+function chanceAtAsked<P extends Pick<Common, 'chanceAtMustFind' | 'curve'>>(
+  predicted: P,
+  measured: P,
+  mustFindMm: number | null,
+): number | null {
+  if (measured === predicted || mustFindMm === null) return predicted.chanceAtMustFind
+  return chanceOnCurve(measured.curve, mustFindMm)
+}
+
 /** What all families' findings share, in the shape of the contract; `meets` unless it follows from the sizes. */
 function toFinding(
   brief: Brief,
-  finding: Pick<
+  { pointIndex, equipment }: Place,
+  predicted: Pick<
     Common,
     | 'contaminant'
     | 'bestMm'
@@ -75,8 +104,12 @@ function toFinding(
   note: string,
   meets?: Finding['meets'],
 ): Finding {
-  const contaminant = brief.contaminants[finding.contaminant]!
+  const contaminant = brief.contaminants[predicted.contaminant]!
+  const at = { pointIndex, equipment, contaminant: predicted.contaminant }
+  const finding = asMeasured(brief, at, predicted)
   const { bestMm, expectedMm, cautiousMm } = finding
+  const demonstrated = demonstratedAt(brief, at, bestMm)
+  const sizes = { bestMm, expectedMm, cautiousMm }
   return {
     contaminant: finding.contaminant,
     material: contaminant.material,
@@ -89,10 +122,12 @@ function toFinding(
     expectedMm: nullable(expectedMm),
     sureMm: nullable(finding.sureMm),
     cautiousMm: nullable(cautiousMm),
-    chanceAtMustFind: nullable(finding.chanceAtMustFind),
+    chanceAtMustFind: nullable(chanceAtAsked(predicted, finding, contaminant.mustFindMm)),
     chanceAnyOrientation: nullable(finding.chanceAnyOrientation),
-    meets: meets ?? meetsOver({ bestMm, expectedMm, cautiousMm }, finding.zones, contaminant.mustFindMm),
+    meets: meets ?? meetsOver(promisedBy(sizes, demonstrated), finding.zones, contaminant.mustFindMm),
     mustFindMm: contaminant.mustFindMm,
+    demonstrated,
+    measured: finding !== predicted,
     curve: {
       sizesMm: finding.curve.sizesMm.map((v) => Number(v.toPrecision(4))),
       chance: finding.curve.chance.map((v) => Number(v.toPrecision(4))),
@@ -105,20 +140,21 @@ function toFinding(
 }
 
 /** Findings of an x-ray machine in the shape of the contract. */
-export function xrayFindings(brief: Brief, pointIndex: number, assessment: XrayAssessment): Finding[] {
-  const { voidFree } = brief.points[pointIndex]!.product
-  return assessment.findings.map((finding) => toFinding(brief, finding, noteOf(finding, voidFree)))
+export function xrayFindings(brief: Brief, at: Place, assessment: XrayAssessment): Finding[] {
+  const { voidFree } = brief.points[at.pointIndex]!.product
+  return assessment.findings.map((finding) => toFinding(brief, at, finding, noteOf(finding, voidFree)))
 }
 
 /**
  * Findings of a metal detector in the shape of the contract. The static-field detector has no sizes: what it
  * reacts to stays open, the rest it cannot find.
  */
-export function coilFindings(brief: Brief, assessment: CoilAssessment): Finding[] {
+export function coilFindings(brief: Brief, at: Place, assessment: CoilAssessment): Finding[] {
   return assessment.findings.map((finding) => {
     const withoutSize = assessment.family === 'static-field'
     return toFinding(
       brief,
+      at,
       finding,
       finding.note,
       withoutSize ? (finding.answers ? 'open' : 'cannot') : undefined,

@@ -1,5 +1,5 @@
-import { chanceOnCurve } from '../../compare/chance-on-curve.ts'
 import type { Advice, Finding, Prediction, RunGroup } from '../../contract/index.ts'
+import { chanceOnCurve } from '../../numerics/chance-on-curve.ts'
 import { agreementOf, type PredictedSize, statedSpread } from './agreement.ts'
 
 /** Below this the trial and the prediction are said to disagree. */
@@ -20,6 +20,8 @@ export function againstPrediction(
 export interface Predicted {
   readonly pointIndex: number
   readonly point: string
+  /** Its id in the advice. */
+  readonly equipment: string
   readonly finding: Finding
 }
 
@@ -34,7 +36,7 @@ export function predictedFor(group: RunGroup, advice: Advice, machine: string | 
   for (const [pointIndex, { name, options }] of advice.points.entries()) {
     const option = options.find((one) => one.equipment === equipment)
     const finding = option?.findings.find((one) => samePiece(one, group))
-    if (finding) return { pointIndex, point: name, finding }
+    if (finding && option) return { pointIndex, point: name, equipment: option.equipment, finding }
   }
   return null
 }

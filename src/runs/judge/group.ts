@@ -59,6 +59,7 @@ function readGroup(rows: readonly RunRow[], cleanRows: readonly RunRow[], link: 
     runs: rows.reduce((sum, row) => sum + row.runs, 0),
     found: rows.reduce((sum, row) => sum + row.found, 0),
     simulated,
+    date: dates.at(-1) ?? '',
     packsNamed: rows.every(({ pack }) => pack),
     clean,
     fit: curve && {

@@ -24,6 +24,7 @@ export function readTrial(
     paired: pairedMachines(rows),
     missing: missingOf(rows, groups),
     prediction: null,
+    records: null,
     clause: clause && readClause(groups, clause),
     plan: null,
     problems: [],

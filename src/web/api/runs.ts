@@ -2,7 +2,7 @@ import type { Context } from 'hono'
 import { parseBrief } from '../../brief/index.ts'
 import { type Brief, clauseSchema, type Problem } from '../../contract/index.ts'
 import { MOST_BYTES_OF_RUNS } from '../../intake/bounds.ts'
-import { againstPrediction, LINKS, readRunRows, readRunsTable, readTrial } from '../../runs/index.ts'
+import { heldAgainst, LINKS, readRunRows, readRunsTable, readTrial } from '../../runs/index.ts'
 import type { Advisor } from '../advisor.ts'
 import { refuse } from '../asked/refusal.ts'
 import { partsOfBody } from './json-body.ts'
@@ -33,10 +33,7 @@ export const runsApi = (advisor: Advisor) => async (c: Context) => {
   if (!read.ok) return refuse(read.problems)
   const trial = readTrial(read.rows, asked, clause?.data ?? null)
   if (!brief) return c.json(trial)
-  return c.json({
-    ...trial,
-    prediction: againstPrediction(trial.groups, await advisor.quick(brief), machine),
-  })
+  return c.json(heldAgainst(trial, await advisor.quick(brief), machine))
 }
 
 function briefOf(given: unknown, problems: Problem[]): Brief | null {

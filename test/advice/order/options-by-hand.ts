@@ -18,6 +18,8 @@ export function finding(contaminant: number, over: Partial<Finding> = {}): Findi
     chanceAnyOrientation: null,
     meets: 'yes',
     mustFindMm: 3,
+    demonstrated: null,
+    measured: false,
     curve: { sizesMm: [], chance: [] },
     zones: [],
     widest: '',

@@ -1,5 +1,6 @@
 import type { Advice, Option } from '../../../src/contract/advice.ts'
 import { type Names, pieceWords } from '../../words/contaminant.ts'
+import { shownWords } from '../../words/demonstrated.ts'
 import { sizeWords } from '../../words/size.ts'
 import { MEETS_WORDS, VERDICT_WORDS } from '../../words/verdict.ts'
 import { type Links, reasonsAnchor, sizeLink, trailLink } from '../links.ts'
@@ -159,6 +160,8 @@ function SizeCell({ option, contaminant, links }: { option: Option; contaminant:
         <span aria-hidden="true">{mark}</span>
         <span class="unseen">{words}</span>
       </span>
+      {finding.demonstrated ? <span class="small shown"> {shownWords(finding.demonstrated)}</span> : null}
+      {finding.measured ? <span class="small shown"> machine measured</span> : null}
     </td>
   )
 }

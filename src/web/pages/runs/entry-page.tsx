@@ -11,7 +11,7 @@ import { formAnswers } from '../../asked/form-answers.ts'
 import { showPage } from '../../show-page.ts'
 import { materialNames } from '../../shown/choices.ts'
 import { carriedOut } from './plan-page.tsx'
-import { readAsked, showRuns } from './runs-page.tsx'
+import { showRead, showRuns } from './runs-page.tsx'
 
 interface Shown {
   readonly packed: string
@@ -74,5 +74,5 @@ export const sendEntry = (advisor: Advisor) => async (c: Context) => {
     problems: back.ok ? clause.problems : back.problems,
   }
   if (asked.problems.length > 0) return showRuns(c, asked, null, null)
-  return showRuns(c, asked, await readAsked(advisor, asked), kept)
+  return showRead(c, advisor, asked, kept)
 }

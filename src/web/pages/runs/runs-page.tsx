@@ -1,12 +1,14 @@
 import type { Context } from 'hono'
+import type { RunsPageProps } from '../../../../views/runs/props.ts'
 import { RunsPage } from '../../../../views/runs/runs-page.tsx'
 import { TrialSheetPage } from '../../../../views/runs/trial-sheet-page.tsx'
 import type { RunsAnswer } from '../../../contract/index.ts'
-import { againstPrediction, readTrial } from '../../../runs/index.ts'
+import { heldAgainst, readTrial } from '../../../runs/index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { type AskedRuns, askedRuns, briefOfTrial, NOTHING_TYPED } from '../../asked/asked-runs.ts'
 import { refuse } from '../../asked/refusal.ts'
 import { showPage } from '../../show-page.ts'
+import { afterTrial } from '../../shown/after-trial.ts'
 import { materialNames } from '../../shown/choices.ts'
 import { machineName, shownGroups } from '../../shown/trial.ts'
 import { today } from '../../today.ts'
@@ -18,10 +20,7 @@ export async function readAsked(
 ): Promise<RunsAnswer> {
   const trial = readTrial(rows, 'logit', clause)
   if (!brief) return trial
-  return {
-    ...trial,
-    prediction: againstPrediction(trial.groups, await advisor.quick(brief), typed.machine || null),
-  }
+  return heldAgainst(trial, await advisor.quick(brief), typed.machine || null)
 }
 
 /** The empty page: a table in. */
@@ -39,10 +38,16 @@ export const runsPage = (c: Context) => {
 export const readRunsPage = (advisor: Advisor) => async (c: Context) => {
   const asked = await askedRuns(c)
   if (asked.problems.length > 0) return showRuns(c, asked, null, null)
-  return showRuns(c, asked, await readAsked(advisor, asked), null)
+  return showRead(c, advisor, asked, null)
 }
 
-export function showRuns(c: Context, asked: AskedRuns, answer: RunsAnswer | null, arrived: string | null) {
+export function showRuns(
+  c: Context,
+  asked: AskedRuns,
+  answer: RunsAnswer | null,
+  arrived: string | null,
+  after: RunsPageProps['after'] = null,
+) {
   const { packed, brief, typed, problems } = asked
   const page = (
     <RunsPage
@@ -54,9 +59,17 @@ export function showRuns(c: Context, asked: AskedRuns, answer: RunsAnswer | null
       shown={answer ? shownGroups(answer) : []}
       names={materialNames}
       arrived={arrived}
+      after={after}
     />
   )
   return showPage(c, page, problems.length > 0 ? 422 : 200)
+}
+
+/** A good table read and shown, with what it makes of the prediction. */
+export async function showRead(c: Context, advisor: Advisor, asked: AskedRuns, arrived: string | null) {
+  const answer = await readAsked(advisor, asked)
+  const after = asked.brief ? await afterTrial(advisor, asked.brief, answer) : null
+  return showRuns(c, asked, answer, arrived, after)
 }
 
 /** The same table as a file. */

@@ -1,0 +1,53 @@
+import { z } from 'zod'
+import { quantity, text } from './quantity.ts'
+
+/** What trials on the product add to a brief: machines measured, sizes shown. */
+
+const whole = (label: string, min: number, max: number) =>
+  quantity(label, '', min, max).int({ error: `${label} must be a whole number from ${min} to ${max}` })
+
+const where = {
+  point: text('inspection point of the trial', 80).min(1, {
+    error: 'name the inspection point of the trial',
+  }),
+  equipment: text('machine of the trial', 60).min(1, { error: 'name the machine of the trial' }),
+  contaminant: whole('number of the contaminant, counted from 0', 0, 39),
+  setting: text('setting of the trial', 60).optional(),
+  serial: text('plate number of the machine', 60).optional(),
+  date: text('day of the trial', 40).optional(),
+}
+
+/**
+ * A machine measured with one piece in this product: what a trial made of the predicted curve. It speaks of no other
+ * piece, food, thickness or setting.
+ */
+export const measuredSchema = z.strictObject({
+  ...where,
+  cleanRun: z
+    .strictObject({
+      packs: whole('clean packs', 0, 1e6),
+      rejects: whole('clean packs rejected', 0, 1e6),
+    })
+    .optional(),
+  productSignal: quantity('largest signal of a clean pack', '', 0, 1e12).optional(),
+  constants: z.strictObject({
+    /** Every predicted size times this. */
+    sizeFactor: quantity('factor on the predicted sizes', '', 0.1, 10),
+    /** Standard deviation of the ln of the 90 % size after the trial. */
+    sizeSpread: quantity('spread of the 90 % size', '', 0, 2),
+    /** The predicted curve rises this many times as steeply. */
+    steepness: quantity('factor on the steepness', '', 0.1, 10),
+  }),
+})
+
+/** A size that a trial showed to be found 9 times in 10 with 95 % confidence. */
+export const demonstratedRecordSchema = z.strictObject({
+  ...where,
+  sizeMm: quantity('size shown', 'mm', 0.05, 50),
+  basis: z.enum(['curve', 'exact'], { error: 'basis must be one of curve, exact' }),
+  packs: whole('packs of the trial', 1, 1e6),
+  position: text('place of the pieces', 80).optional(),
+})
+
+export type Measured = z.infer<typeof measuredSchema>
+export type DemonstratedRecord = z.infer<typeof demonstratedRecordSchema>

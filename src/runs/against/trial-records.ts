@@ -1,0 +1,91 @@
+import type { Advice, BriefInput, DemonstratedRecord, Measured, RunGroup } from '../../contract/index.ts'
+import { measureMachine } from './measured-machine.ts'
+import { type Predicted, predictedFor } from './prediction.ts'
+
+/** What a trial adds to the brief it was held against. */
+export interface TrialRecords {
+  readonly measured: readonly Measured[]
+  readonly demonstrated: readonly DemonstratedRecord[]
+}
+
+interface Placed {
+  readonly group: RunGroup
+  readonly predicted: Predicted
+}
+
+/**
+ * Records of a trial, one for each machine and contaminant. Where a piece was run in several places, lies or settings,
+ * the weakest of them speaks, and a size is shown only where each of them showed one.
+ */
+export function recordsOf(
+  groups: readonly RunGroup[],
+  advice: Advice,
+  machine: string | null = null,
+): TrialRecords {
+  const pieces = new Map<string, Placed[]>()
+  for (const group of groups) {
+    const predicted = predictedFor(group, advice, machine)
+    if (!predicted) continue
+    const key = `${predicted.pointIndex} ${predicted.equipment} ${predicted.finding.contaminant}`
+    pieces.set(key, [...(pieces.get(key) ?? []), { group, predicted }])
+  }
+  const all = [...pieces.values()]
+  return { measured: all.flatMap(measuredIn), demonstrated: all.flatMap(demonstratedIn) }
+}
+
+/** The brief with a trial's records in place of earlier ones about the same machine, point and contaminant. */
+export function withRecords(given: BriefInput, { measured, demonstrated }: TrialRecords): BriefInput {
+  const about = (one: Measured | DemonstratedRecord) => `${one.point}|${one.equipment}|${one.contaminant}`
+  const others = <Item extends Measured | DemonstratedRecord>(
+    old: readonly Item[],
+    fresh: readonly Item[],
+  ) => {
+    const now = new Set(fresh.map(about))
+    return [...old.filter((one) => !now.has(about(one))), ...fresh]
+  }
+  return {
+    ...given,
+    measured: others(given.measured ?? [], measured),
+    demonstrated: others(given.demonstrated ?? [], demonstrated),
+  }
+}
+
+function base({ group, predicted }: Placed) {
+  const { point, equipment, finding } = predicted
+  return {
+    point,
+    equipment,
+    contaminant: finding.contaminant,
+    ...(group.setting ? { setting: group.setting } : {}),
+    ...(group.equipment === equipment ? {} : { serial: group.equipment }),
+    ...(group.date ? { date: group.date } : {}),
+  }
+}
+
+function measuredIn(placed: readonly Placed[]): Measured[] {
+  const measured = placed.flatMap((one) => {
+    const machine = measureMachine(one.group, one.predicted.finding)
+    return machine ? [{ one, machine }] : []
+  })
+  const worst = measured.sort((a, b) => b.machine.constants.sizeFactor - a.machine.constants.sizeFactor)[0]
+  if (!worst || measured.length < placed.length) return []
+  const { clean, signal } = worst.one.group
+  return [
+    {
+      ...base(worst.one),
+      ...(clean ? { cleanRun: { packs: clean.packs, rejects: clean.rejects } } : {}),
+      ...(signal?.productSignal ? { productSignal: signal.productSignal } : {}),
+      constants: worst.machine.constants,
+    },
+  ]
+}
+
+function demonstratedIn(placed: readonly Placed[]): DemonstratedRecord[] {
+  const conflict = ({ group, predicted: { finding } }: Placed) =>
+    finding.bestMm === null || group.demonstrated!.sizeMm < finding.bestMm
+  if (placed.some((one) => !one.group.demonstrated || conflict(one))) return []
+  const weakest = [...placed].sort((a, b) => b.group.demonstrated!.sizeMm - a.group.demonstrated!.sizeMm)[0]!
+  const { sizeMm, basis, packs } = weakest.group.demonstrated!
+  const { position } = weakest.group
+  return [{ ...base(weakest), sizeMm, basis, packs, ...(position ? { position } : {}) }]
+}
