@@ -1,13 +1,21 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { type ExampleReport, runExamples } from '../../../src/advice/book/rule-examples.ts'
-import { advisedByHouse, book } from './advised-by-house.ts'
+import { type ExampleReport, mergeBrief, runExamples } from '../../../src/advice/book/rule-examples.ts'
+import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
+import { advise } from '../../../src/advise.ts'
+import { briefOf, QUICK } from '../demo.ts'
+import { heard } from './heard.ts'
+
+const book = loadRulebook()
 
 describe('the examples of the house book, through the whole of advise', () => {
   let report: ExampleReport
   const said = new Set<string>()
+  /** Rules a reader meets in the advice on a brief. */
+  const met = new Map<string, ReadonlySet<string>>()
   beforeAll(async () => {
     report = await runExamples(book, async (input) => {
-      const advice = await advisedByHouse(input)
+      const advice = await advise(briefOf(input), { ...QUICK, book })
+      met.set(JSON.stringify(input), new Set(heard(advice)))
       const speaking = advice.points.flatMap((point) => [point, ...point.options])
       for (const { text } of [...speaking.flatMap(({ reasons }) => reasons), ...advice.cautions])
         said.add(text)
@@ -21,6 +29,10 @@ describe('the examples of the house book, through the whole of advise', () => {
     expect(results.filter(({ passed }) => !passed).map(({ example, message }) => [example, message])).toEqual(
       [],
     )
+  })
+  it.each(book.rules.map((rule) => [rule.id, rule] as const))('%s is heard where it fires', (id, rule) => {
+    const { brief } = rule.examples.find(({ fires }) => fires)!
+    expect(met.get(JSON.stringify(mergeBrief(book.baseBrief, brief)))).toContain(id)
   })
   it('leave no name and no hole in any text', () => {
     expect(said.size).toBeGreaterThan(book.rules.length / 2)

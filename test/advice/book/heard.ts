@@ -1,0 +1,15 @@
+import type { Advice } from '../../../src/contract/index.ts'
+
+/** Rules a reader meets: all that is named anywhere in the advice but in its trace, which holds every rule tried. */
+export function heard({ trace: _tried, brief: _asked, cautions, ...said }: Advice): string[] {
+  return [...cautions.map(({ id }) => id), ...rulesNamed(said)]
+}
+
+function rulesNamed(part: unknown): string[] {
+  if (typeof part !== 'object' || part === null) return []
+  return Object.entries(part).flatMap(([key, value]) => {
+    if (/^(?:rule|questionRule)$/.test(key) && typeof value === 'string') return [value]
+    if (key === 'rules' && Array.isArray(value)) return value as string[]
+    return rulesNamed(value)
+  })
+}
