@@ -14,6 +14,7 @@ const FORBIDDEN = [
   ['src/xray/new.ts', '../advice/facts.ts'],
   ['src/xray/new.ts', 'json-rules-engine'],
   ['src/coil/new.ts', '../xray/assess.ts'],
+  ['src/intake/new.ts', '../brief/index.ts'],
   ['src/advice/new.ts', '../web/app.ts'],
   ['src/advice/new.ts', '../advise.ts'],
   ['src/advice/facts/new.ts', '../decide/judge.ts'],

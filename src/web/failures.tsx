@@ -48,6 +48,9 @@ export function onError(error: Error, c: Context) {
   if (error instanceof Busy) c.header('retry-after', String(error.retryAfterS))
   if (error instanceof Refusal) return failed(c, 422, error.message, error.problems)
   if (error instanceof HTTPException) return failed(c, error.status as ContentfulStatusCode, error.message)
+  // A sender that has gone in the middle of its request is no fault here, and hears no answer.
+  if ((error as NodeJS.ErrnoException).code === 'ECONNRESET')
+    return failed(c, 400, 'The request did not arrive whole.')
   console.error(error)
   return failed(
     c,
