@@ -65,6 +65,8 @@ export interface RuleOutcome {
   readonly title: string
   readonly scope: RuleScope
   readonly type: Reason['type']
+  /** Asks for something that caps the verdict until it is answered. */
+  readonly open: boolean
   /** Of a headline rule: which part of the sentence; of one on what is left to do: its kind. */
   readonly part: (typeof HEADLINE_PARTS)[number] | null
   readonly left: (typeof LEFT)[number] | null

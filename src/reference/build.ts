@@ -15,6 +15,7 @@ export function buildReference(): Readonly<Record<string, string>> {
     'dose-ceilings.json': stableJson(rawJson('dose-ceilings.json'), 2),
     'food-conductivity.json': stableJson(rawJson('food-conductivity.json'), 2),
     'granular-texture.json': stableJson(buildGranularTexture(), 1),
+    'inserts.json': stableJson(rawJson('inserts.json'), 2),
     'materials.json': stableJson(buildMaterials(), 1),
     'metals.json': stableJson(rawJson('metals.json'), 2),
     'separation.json': stableJson(rawJson('separation.json'), 2),

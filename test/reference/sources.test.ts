@@ -28,6 +28,7 @@ describe('sources', () => {
       rawJson<{ source: string }>('atomic-weights.json').source,
       ...built('dose-ceilings.json').rows.map((row: { source: string }) => row.source),
       built('dose-ceilings.json').statement.source,
+      ...built('inserts.json').rows.map((row: { source: string }) => row.source),
       'unevenness-judgement',
       'entered-with-the-brief',
       'nist-srd-126',

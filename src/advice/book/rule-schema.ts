@@ -60,6 +60,8 @@ export const ruleSchema = z
         text: sentence('text'),
         /** Of a headline: which part of the sentence it is. */
         part: word('part', HEADLINE_PARTS).optional(),
+        /** Of what is asked for: until it is answered the machine is suitable with conditions at best. */
+        open: z.boolean().optional(),
         /** Of what is left to do: its kind. */
         left: word('left', LEFT).optional(),
         /** Where it stands in the register or the check plan; rules of the effect "records" only. */

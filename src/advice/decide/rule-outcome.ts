@@ -31,6 +31,7 @@ export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fac
       type: rule.event.type,
       part: rule.event.params.part ?? null,
       left: rule.event.params.left ?? null,
+      open: rule.event.params.open ?? false,
       outcome,
       truth: conditions.truth,
       text: outcome === 'fired' ? fillText(rule.event.params.text, lookUp) : '',

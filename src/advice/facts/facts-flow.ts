@@ -32,3 +32,15 @@ export function writeFlow(write: FactWriter, point: Point): void {
     'point.checkIntervalMin',
   ])
 }
+
+/** Food that a failed check puts on hold where there are no packs to count. */
+export function writeHold(write: FactWriter, { kgPerHour, checkIntervalMin, reactMin }: Point): void {
+  const heldKg =
+    kgPerHour === null || checkIntervalMin === null
+      ? null
+      : (kgPerHour / 60) * (checkIntervalMin + (reactMin ?? 0))
+  write.derived('flow.holdKg', heldKg, 'Q', 'throughput ÷ 60 × (time between checks + time to react)', [
+    'point.kgPerHour',
+    'point.checkIntervalMin',
+  ])
+}

@@ -48,6 +48,7 @@ function writeInserts(write: FactWriter, inserts: readonly string[]): void {
   write.computed('pack.ironInserts', count('iron'))
   write.computed('pack.plainInserts', count('no metal'))
   write.computed('pack.unclearInserts', count('unknown'))
+  write.computed('pack.unclearNames', inserts.filter((_, i) => kinds[i] === 'unknown').join(', '))
 }
 
 function writeShape(write: FactWriter, point: Point): void {

@@ -1,7 +1,7 @@
 import type { Brief, Family, Point } from '../../contract/index.ts'
 import { lineUp } from '../assess/line-up.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
-import { writeFlow } from './facts-flow.ts'
+import { writeFlow, writeHold } from './facts-flow.ts'
 import { writeFood } from './facts-food.ts'
 import { writeMass } from './facts-mass.ts'
 import { writePack } from './facts-pack.ts'
@@ -99,7 +99,7 @@ export function factsForPoint(brief: Brief, index: number, materials: Materials)
     writeMass(write, point)
     from('point.packsPerMin', 'packsPerMin')
     writeFlow(write, point)
-  }
+  } else writeHold(write, point)
   writePack(write, point, materials)
   return write.sheet()
 }

@@ -85,12 +85,15 @@ function onlyTheFilm({ assessed, findings }: Candidate): boolean {
   )
 }
 
+/** Something is asked for that caps the verdict until it is answered. */
+const isOpen = ({ outcomes }: Candidate) => outcomes.some(({ open }) => open)
+
 /** The verdict of one option where no other is better. */
 function ownVerdict(candidate: Candidate, excluded: boolean, ranked: boolean): Verdict {
   if (!excluded && onlyByTest(candidate)) return ranked ? 'worth-a-test' : 'conditional'
   const plain = verdictOf(candidate.findings, excluded)
   const verdict = plain === 'not-suitable' && !excluded && onlyTheFilm(candidate) ? 'conditional' : plain
-  return !ranked && verdict === 'worth-a-test' ? 'conditional' : verdict
+  return verdict === 'worth-a-test' && (!ranked || isOpen(candidate)) ? 'conditional' : verdict
 }
 
 /** Options of one point in their order, ranked, each with its verdict and what it rests on. */

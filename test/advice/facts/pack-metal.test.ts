@@ -26,6 +26,13 @@ describe('an insert by its name', () => {
     ['desiccant', 'no metal'],
     ['paper leaflet', 'no metal'],
     ['wooden stick', 'no metal'],
+    ['plastic toy with metal spring', 'iron'],
+    ['paper clip', 'iron'],
+    ['RFID label', 'metal'],
+    ['card with aluminium foil window', 'metal'],
+    ['metal-free toy with a steel spring', 'iron'],
+    ['twist tie', 'unknown'],
+    ['label', 'no metal'],
     ['spoon', 'unknown'],
     ['toy', 'unknown'],
   ])('%s: %s', (name, kind) => {

@@ -1,19 +1,35 @@
+import { type InsertMaterial, insertMaterials, plainWords } from '../../../reference/inserts.ts'
+
 /** What an insert of the pack is to a magnetic field, as far as its name tells. */
 export const INSERT_KINDS = ['iron', 'metal', 'no metal', 'unknown'] as const
 export type InsertKind = (typeof INSERT_KINDS)[number]
 
-/** Asked in this order; the first that matches counts. The project's own list of words. */
-const WORDS: readonly (readonly [InsertKind, RegExp])[] = [
-  ['no metal', /\b(metal|iron)[- ]?free\b|\bnon[- ]?metal|\bwithout (metal|iron)\b/i],
-  ['iron', /\b(oxygen|o2)[- ]?(absorber|scavenger)|\b(iron|steel|staple|magnet|wire)/i],
-  ['no metal', /\b(plastic|paper|card|cardboard|wooden|cotton|silicone|nylon|polymer|pe|pp|pet)\b/i],
-  ['metal', /\b(metal|alumini?um|brass|copper|foil|clip|ring|crown)/i],
-  ['no metal', /\b(desiccant|silica|leaflet|label|straw|pad|napkin)\b/i],
-]
+/** Words that take a metal back: "iron-free", "non-metallic", "without a clip of metal". */
+const TAKEN_BACK =
+  /\b(metal|iron|steel|foil|aluminium)[- ]?free\b|\bnon[- ]?metal\w*|\b(without|no) (any )?(metal|iron|steel|foil|wire)\b/gi
+
+/** Words of a name; a paper clip is one word, for it is of wire. */
+const wordsOf = (name: string): string[] =>
+  name
+    .toLowerCase()
+    .replace(/\bpaper[- ]clip/g, 'paperclip')
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean)
+
+const named = (row: InsertMaterial, words: readonly string[]) =>
+  words.some((word) => row.match.includes(word))
 
 /**
- * Kind of an insert by its name: "clip" is metal, "plastic-clip" is not, an oxygen absorber is iron powder,
- * "spoon" may be either and is unknown.
+ * Kind of an insert by its name and the table of insert materials. Any word of metal wins, whatever else the name
+ * says ("plastic toy with metal spring"); a clip or ring is metal unless a plain material is named; a plain material
+ * alone, or a metal taken back, is no metal; everything else is unknown ("twist tie", "spoon").
  */
-export const insertKind = (name: string): InsertKind =>
-  WORDS.find(([, words]) => words.test(name))?.[0] ?? 'unknown'
+export function insertKind(name: string): InsertKind {
+  const left = name.replace(TAKEN_BACK, ' ')
+  const words = wordsOf(left)
+  const plain = words.some((word) => plainWords.has(word)) || left !== name
+  const rows = insertMaterials.filter((row) => named(row, words) && !(plain && row.yieldsToPlain))
+  const takenBack = left !== name && rows.every(({ id }) => id === 'absorber')
+  if (rows.length > 0 && !takenBack) return rows.some(({ kind }) => kind === 'iron') ? 'iron' : 'metal'
+  return plain ? 'no metal' : 'unknown'
+}

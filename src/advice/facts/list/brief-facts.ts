@@ -106,10 +106,12 @@ const POINT: readonly Row[] = [
   ['pack.ironInserts', 'iron inserts', '', 'number'],
   ['pack.plainInserts', 'inserts without metal', '', 'number'],
   ['pack.unclearInserts', 'inserts that may or may not hold metal', '', 'number'],
+  ['pack.unclearNames', 'names of those inserts', '', 'string'],
   ['flow.pitchMm', 'spacing of packs in a lane', 'mm', 'number'],
   ['flow.gapMm', 'gap between packs', 'mm', 'number'],
   ['flow.falseRejectsPerDay', 'good packs rejected a day', 'per day', 'number'],
   ['flow.holdPacks', 'packs held when a check fails', '', 'number'],
+  ['flow.holdKg', 'food held when a check fails', 'kg', 'number'],
 ]
 
 const CONTAMINANT: readonly Row[] = [

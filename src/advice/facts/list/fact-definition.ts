@@ -43,6 +43,7 @@ export const UNITS = [
   'µm',
   '%',
   'g',
+  'kg',
   'g/cm³',
   'kg/h',
   'm/min',
