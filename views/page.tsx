@@ -12,6 +12,9 @@ export interface PageFrame {
     | 'trade-offs'
     | 'metal-detector'
     | 'compare'
+    | 'register'
+    | 'checks'
+    | 'report'
     | 'exercises'
     | 'runs'
     | 'rules'
@@ -48,6 +51,9 @@ export function Page(frame: PageFrame & { children?: Child }) {
             <link rel="stylesheet" href="/assets/sittings.css" />
           ) : null}
           {here === 'runs' ? <link rel="stylesheet" href="/assets/runs.css" /> : null}
+          {here === 'register' || here === 'checks' || here === 'report' ? (
+            <link rel="stylesheet" href="/assets/records.css" />
+          ) : null}
           {print || present ? null : <script src="/assets/htmx.js" defer></script>}
         </head>
         <body class={print ? 'for-paper' : present ? 'for-the-room' : ''}>
@@ -109,6 +115,20 @@ function Masthead({ packed, here }: { packed: string | null; here: PageFrame['he
             <li>
               <a href={`/compare?b=${packed}`} {...current('compare')}>
                 Compare quotes
+              </a>
+            </li>
+          ) : null}
+          {packed ? (
+            <li>
+              <a href={`/register?b=${packed}`} {...current('register')}>
+                Register
+              </a>
+            </li>
+          ) : null}
+          {packed ? (
+            <li>
+              <a href={`/checks?b=${packed}`} {...current('checks')}>
+                Check plan
               </a>
             </li>
           ) : null}

@@ -28,6 +28,9 @@ import { exercisePage } from './pages/classroom/exercise-page.tsx'
 import { exerciseRecordPage } from './pages/classroom/exercise-record-page.tsx'
 import { metalDetectorPage, metalDetectorPart } from './pages/classroom/metal-detector-page.tsx'
 import { tradeOffsPage, tradeOffsPart } from './pages/classroom/trade-offs-page.tsx'
+import { answerPage, keepAnswer, keepConfirmation } from './pages/record/answer-page.tsx'
+import { checksPage, sheetPage } from './pages/record/checks-page.tsx'
+import { registerPage } from './pages/record/register-page.tsx'
 import { differencePage, pastedDifference } from './pages/rules/difference-page.tsx'
 import { ruleBookPage, rulePage } from './pages/rules/rule-book-page.tsx'
 import { rulesPage, rulesPart } from './pages/rules/rules-page.tsx'
@@ -65,6 +68,14 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/advice/rather', ratherPage(advisor))
   app.get('/advice/difference', differencePage(advisor))
   app.post('/advice/difference', pastedDifference(advisor))
+
+  app.get('/register', registerPage(advisor))
+  app.get('/register/answer', answerPage(advisor))
+  app.post('/register/answer', keepAnswer(advisor))
+  app.post('/register/confirm', keepConfirmation)
+  app.get('/checks', checksPage(advisor))
+  app.get('/checks/drill', sheetPage(advisor, 'drill'))
+  app.get('/checks/record', sheetPage(advisor, 'record'))
 
   app.get('/rules', ruleBookPage(advisor))
   app.get('/rules/:id', rulePage(advisor))

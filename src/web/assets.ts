@@ -18,6 +18,7 @@ const ASSETS = new Map([
   ['sittings.css', asset('text/css; charset=utf-8', own('sittings.css'))],
   ['runs.css', asset('text/css; charset=utf-8', own('runs.css'))],
   ['enter-runs.js', asset('text/javascript; charset=utf-8', own('enter-runs.js'))],
+  ['records.css', asset('text/css; charset=utf-8', own('records.css'))],
   ['icon.svg', asset('image/svg+xml', own('icon.svg'))],
   ['htmx.js', asset('text/javascript; charset=utf-8', script)],
 ])

@@ -28,6 +28,15 @@ describe('stone, one control (figures of scipy quadrature on the invented line)'
     expect(mean).toBeCloseTo(0.546127, 6)
   })
 
+  it.each([0.03, 0.05, 0.2])('is as good for a curve of spread %s', (s) => {
+    const steep = {
+      places: [{ share: 1, a50Mm: 2.2, a90Mm: 2.2 * Math.exp(1.281551565544601 * s) }],
+      workingShare: 1,
+    }
+    const closed = normalChance(Math.log(2.4 / 2.2) / Math.hypot(Math.log(2), s))
+    expect(Math.abs(meanChance(stones, steep) - closed)).toBeLessThan(1e-6)
+  })
+
   it('cut at a length, it agrees with a bivariate normal integrated the other way round', () => {
     const from = 5
     const spread = Math.log(2)

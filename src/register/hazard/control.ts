@@ -179,6 +179,7 @@ function factsOf(
     'control.worstShape': seen.worstShape,
     'control.laterPoint': later < 0 ? '' : numbers.controls[later]!.point,
     'control.laterCarries': laterSees && !behindLater,
+    'control.lastSeeing': later < 0,
     'control.others': numbers.seen.filter(({ sees }, i) => i !== at && sees !== 'no').length,
     'control.shown': shown !== null,
     'control.predicted': finding?.expectedMm !== null && finding !== undefined,

@@ -59,6 +59,7 @@ const CONTROL: readonly Row[] = [
   ['control.worstShape', 'shape it sees worst', '', 'string'],
   ['control.laterPoint', 'later control that sees it', '', 'string'],
   ['control.laterCarries', 'a later control sees it and nothing enters in between', '', 'boolean'],
+  ['control.lastSeeing', 'no later control of the line sees it', '', 'boolean'],
   ['control.others', 'other controls of the line that see it', '', 'number'],
   ['control.shown', 'shown by a trial on the product', '', 'boolean'],
   ['control.predicted', 'a size is predicted', '', 'boolean'],

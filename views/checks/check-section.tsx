@@ -1,0 +1,126 @@
+import { PackPlaces } from '../../src/charts/pack-places.tsx'
+import type { CheckPoint } from '../../src/contract/checks.ts'
+import { type Ink, Sentences } from '../register/ink.tsx'
+import { answerLink } from '../register/questions.tsx'
+import { HoldTable, RejectPlan, Workload } from './hold-table.tsx'
+import { Items } from './items.tsx'
+import { Notices, PiecesTable, PieceWords, pieceWords } from './pieces-table.tsx'
+
+/** Length, width and height of what passes at each inspection point, mm. */
+export interface PackSize {
+  readonly lengthMm: number
+  readonly widthMm: number
+  readonly heightMm: number
+}
+
+export const checkAnchor = ({ pointIndex }: CheckPoint) => `check-${pointIndex}`
+
+/** Places of the pieces drawn on the pack; pieces that share places share a picture. */
+export function Places({ check, pack }: { check: CheckPoint; pack: PackSize }) {
+  if (check.stage !== 'packed') return null
+  const drawn = new Map(check.pieces.map((piece) => [JSON.stringify(piece.positions), piece]))
+  return (
+    <div class="place-pictures">
+      {[...drawn.values()].map((piece, at) => {
+        const alike = check.pieces.filter(
+          (other) => JSON.stringify(other.positions) === JSON.stringify(piece.positions),
+        )
+        return (
+          <figure>
+            <PackPlaces
+              id={`places-${check.pointIndex}-${at}`}
+              title={`Where the piece lies in the pack: ${alike.map(pieceWords).join('; ')}`}
+              {...pack}
+              places={piece.positions}
+            />
+            <figcaption>
+              {alike.map(pieceWords).join('; ')}:{' '}
+              {piece.positions.map(({ name }, n) => `${n + 1} ${name}`).join(', ')}
+            </figcaption>
+          </figure>
+        )
+      })}
+    </div>
+  )
+}
+
+/** The check plan of one machine. */
+export function CheckSection({ check, pack, ink }: { check: CheckPoint; pack: PackSize; ink: Ink }) {
+  const id = checkAnchor(check)
+  const heading = (words: string) => <h3>{words}</h3>
+  return (
+    <section class="check" aria-labelledby={id}>
+      <h2 id={id}>
+        {check.label}, {check.point}
+        {check.line === '' ? '' : `, ${check.line}`}
+      </h2>
+      {ink.paper ? null : (
+        <ul class="acts">
+          <li>
+            <a href={`/checks/drill?b=${ink.packed}&point=${check.pointIndex}`}>Drill sheet for the line</a>
+          </li>
+          <li>
+            <a href={`/checks/record?b=${ink.packed}&point=${check.pointIndex}`}>Record sheet</a>
+          </li>
+          <li>
+            <a href={answerLink(ink, `p${check.pointIndex}.machine`, '/checks')}>
+              Another machine stands at {check.point}
+            </a>
+          </li>
+        </ul>
+      )}
+      {heading('Test pieces')}
+      {check.pieces.length === 0 ? (
+        <p>No contaminant has a size to find that this machine finds, so there is no piece to check with.</p>
+      ) : (
+        <>
+          <PiecesTable check={check} ink={ink} />
+          <PieceWords check={check} />
+          <Notices check={check} />
+        </>
+      )}
+      <Sentences ink={ink} sentences={check.carrier} />
+      <Sentences ink={ink} sentences={check.notes} />
+      <Places check={check} pack={pack} />
+      {heading('How often, and what is held')}
+      <Items items={check.when} ink={ink} />
+      <HoldTable check={check} ink={ink} />
+      {heading('Taking the bad pack out')}
+      <RejectPlan check={check} ink={ink} />
+      {heading('One failure and one proof for each link')}
+      <Proofs check={check} />
+      {heading('When a check fails')}
+      <Items items={check.ifFails} ink={ink} ordered />
+      {heading('What becomes of rejects')}
+      <Workload check={check} />
+      <Items items={check.rejects} ink={ink} />
+      {heading('Settings, changes, papers')}
+      <Items items={check.keeping} ink={ink} />
+    </section>
+  )
+}
+
+function Proofs({ check }: { check: CheckPoint }) {
+  return (
+    <div class="scroll">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Link</th>
+            <th scope="col">What can fail</th>
+            <th scope="col">How it is proven</th>
+          </tr>
+        </thead>
+        <tbody>
+          {check.proofs.map(({ link, failure, proof }) => (
+            <tr>
+              <th scope="row">{link}</th>
+              <td class="prose">{failure}</td>
+              <td class="prose">{proof}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}

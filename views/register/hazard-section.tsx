@@ -1,0 +1,87 @@
+import type { Hazard } from '../../src/contract/register.ts'
+import { ControlSection } from './control-section.tsx'
+import { ByRule, type Ink, Sentences } from './ink.tsx'
+import { Misses } from './misses.tsx'
+import { answerLink } from './questions.tsx'
+import { classWords } from './words.ts'
+
+export const hazardAnchor = ({ line, contaminant }: Hazard) =>
+  `hazard-${line.replace(/[^\w-]+/g, '-')}-${contaminant}`
+
+const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`
+
+/** A hazard of a line: where it enters, how grave, what stands against it, what is left. */
+export function HazardSection({ hazard, unit, ink }: { hazard: Hazard; unit: string; ink: Ink }) {
+  const { severity, likelihood, acceptableLevel, fragments, afterControl } = hazard
+  const change = (key: string, words: string) =>
+    ink.paper ? null : (
+      <>
+        {' '}
+        <a class="why" href={answerLink(ink, `c${hazard.contaminant}.${key}`)}>
+          change<span class="unseen"> {words}</span>
+        </a>
+      </>
+    )
+  const id = hazardAnchor(hazard)
+  return (
+    <section class="hazard" aria-labelledby={id}>
+      <h3 id={id}>
+        {hazard.label}
+        {hazard.line === '' ? '' : `, ${hazard.line}`}: {classWords(hazard.class)}
+      </h3>
+      <Sentences ink={ink} sentences={hazard.unseen} />
+      <dl class="record-facts">
+        <dt>Enters at</dt>
+        <dd>
+          {hazard.entries.length === 0
+            ? 'the brief names no step; taken to enter before the first control'
+            : hazard.entries
+                .map(
+                  ({ step, share, programme }) =>
+                    `${step}${share === null ? '' : ` (${percent(share)})`}${programme ? `; programme: ${programme}` : ''}`,
+                )
+                .join('. ')}
+        </dd>
+        <dt>Severity</dt>
+        <dd>
+          {severity.value}: {severity.words} ({severity.basis}){change('severity', 'the severity')}
+        </dd>
+        <dt>Likelihood</dt>
+        <dd>
+          {likelihood.value}: {likelihood.words} ({likelihood.from})
+        </dd>
+        <dt>Significance</dt>
+        <dd>
+          before control {hazard.significance}
+          {afterControl === null ? '' : `, after control ${afterControl.significance}`}; looked up, not
+          multiplied
+        </dd>
+        <dt>Acceptable level</dt>
+        <dd>
+          {acceptableLevel.text}
+          {acceptableLevel.basis ? ` (${acceptableLevel.basis})` : ''}
+          <ByRule ink={ink} rule={acceptableLevel.rule} />
+          {change('acceptable', 'the acceptable level')}
+        </dd>
+        <dt>Fragments</dt>
+        <dd>
+          median {Number(fragments.medianMm.toPrecision(3))} mm long, spread by a factor of{' '}
+          {Number(fragments.factor.toPrecision(3))};{' '}
+          {fragments.shapes
+            .map(
+              ({ name, share, perLength }) =>
+                `${percent(share)} ${name}, test piece ${Number(perLength.toPrecision(2))} of the length`,
+            )
+            .join('; ')}{' '}
+          ({fragments.confirmed === '' ? 'assumed, not confirmed' : fragments.confirmed})
+          {change('median', 'the median length')}
+        </dd>
+      </dl>
+      <Misses hazard={hazard} unit={unit} ink={ink} />
+      <Sentences ink={ink} sentences={hazard.says} />
+      {hazard.controls.map((control) => (
+        <ControlSection hazard={hazard} control={control} ink={ink} />
+      ))}
+    </section>
+  )
+}

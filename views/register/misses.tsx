@@ -1,0 +1,94 @@
+import type { Hazard } from '../../src/contract/register.ts'
+import { ByCalculation, type Ink } from './ink.tsx'
+import { lengthWords, rangeWords, rateWords } from './words.ts'
+
+/** Pieces before and after control, by smallest length counted, with range and pieces a year. */
+export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; ink: Ink }) {
+  const { incidence, missesPerMillion } = hazard
+  if (incidence.perMillion === null) return null
+  const per = `per million ${unit}`
+  return (
+    <>
+      <p>
+        {incidence.isBound ? 'Nothing was found; at most ' : 'Arriving: '}
+        {rateWords(incidence.perMillion)} {per}
+        {incidence.low === null ? '' : ` (5 to 95 %: ${rangeWords(incidence.low, incidence.high)})`},{' '}
+        {incidence.from === 'finds'
+          ? 'from the finds log'
+          : 'from the figure in the brief, so without a range'}
+        <ByCalculation ink={ink} id={incidence.calculation} />. Every figure is an estimate; it means nothing
+        without its smallest counted length.
+      </p>
+      <div class="scroll">
+        <table>
+          <caption>{`Pieces ${per}`}</caption>
+          <thead>
+            <tr>
+              <th scope="col">Counted</th>
+              <th scope="col">Before control</th>
+              <th scope="col">After, best estimate</th>
+              <th scope="col">After, 5 to 95 %</th>
+              <th scope="col">After, if controls miss the same</th>
+              <th scope="col">Pieces a year</th>
+            </tr>
+          </thead>
+          <tbody>
+            {missesPerMillion.map((row) => (
+              <tr>
+                <th scope="row">{lengthWords(row.fromLengthMm)}</th>
+                <td>{rateWords(row.before)}</td>
+                <td>
+                  {rateWords(row.after)}
+                  <ByCalculation ink={ink} id={row.calculation} />
+                </td>
+                <td>{rangeWords(row.low, row.high)}</td>
+                <td>{rateWords(row.afterDependent)}</td>
+                <td>{row.piecesAYear === null ? '–' : Number(row.piecesAYear.toPrecision(1))}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <Moved hazard={hazard} open={ink.paper} per={per} />
+    </>
+  )
+}
+
+/** How far the assumptions about fragments move the estimate. */
+function Moved({ hazard, open, per }: { hazard: Hazard; open: boolean; per: string }) {
+  const { moved } = hazard.fragments
+  if (moved.length === 0) return null
+  return (
+    <details {...(open ? { open: true } : {})}>
+      <summary>What the assumed fragment sizes move: {hazard.label}</summary>
+      <p>The finds are held fixed, so what arrives moves against the mean chance of finding it.</p>
+      <div class="scroll">
+        <table>
+          <caption>{`Pieces ${per}, fragment sizes moved`}</caption>
+          <thead>
+            <tr>
+              <th scope="col">Fragments</th>
+              <th scope="col">Mean chance</th>
+              <th scope="col">Arriving</th>
+              {moved[0]!.missed.map(({ fromLengthMm }) => (
+                <th scope="col">{`After, ${lengthWords(fromLengthMm)}`}</th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {moved.map((row) => (
+              <tr>
+                <th scope="row">{row.what}</th>
+                <td>{Number((100 * row.meanChance).toPrecision(2))} %</td>
+                <td>{rateWords(row.arrive)}</td>
+                {row.missed.map(({ perMillion }) => (
+                  <td>{rateWords(perMillion)}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  )
+}

@@ -1,0 +1,48 @@
+import type { Register } from '../../src/contract/register.ts'
+import { hazardAnchor } from './hazard-section.tsx'
+import { classWithOwed, rateWords } from './words.ts'
+
+/** Every hazard in one table: what it is, how much it counts, its class, what is left. */
+export function Overview({ register }: { register: Register }) {
+  const several = register.lines.length > 1
+  return (
+    <div class="scroll">
+      <table>
+        <caption>Hazards, those nothing here controls first</caption>
+        <thead>
+          <tr>
+            {several ? <th scope="col">Line</th> : null}
+            <th scope="col">Hazard</th>
+            <th scope="col">Severity</th>
+            <th scope="col">Likelihood</th>
+            <th scope="col">Significance</th>
+            <th scope="col">Control that decides</th>
+            <th scope="col">Class</th>
+            <th scope="col">Pieces a year, 7 mm or longer</th>
+          </tr>
+        </thead>
+        <tbody>
+          {register.hazards.map((hazard) => {
+            const decisive = hazard.decisive === null ? null : hazard.controls[hazard.decisive]!
+            const owed = decisive && decisive.class === decisive.proposed ? decisive.owed : []
+            const left = hazard.missesPerMillion.at(-1)?.piecesAYear ?? null
+            return (
+              <tr>
+                {several ? <td>{hazard.line}</td> : null}
+                <th scope="row">
+                  <a href={`#${hazardAnchor(hazard)}`}>{hazard.label}</a>
+                </th>
+                <td>{hazard.severity.value}</td>
+                <td>{hazard.likelihood.value}</td>
+                <td>{hazard.significance}</td>
+                <td>{decisive ? `${decisive.label}, ${decisive.point}` : 'none'}</td>
+                <td class="prose">{classWithOwed(hazard.class, owed)}</td>
+                <td>{left === null ? 'no finds logged' : rateWords(Number(left.toPrecision(1)))}</td>
+              </tr>
+            )
+          })}
+        </tbody>
+      </table>
+    </div>
+  )
+}

@@ -1,0 +1,106 @@
+import type { Register } from '../../src/contract/register.ts'
+import { ByRule, type Ink, Sentences } from './ink.tsx'
+import { answerLink } from './questions.tsx'
+
+/** Who answers for the register, which issue it is: as people said. */
+export function Plant({ register, ink }: { register: Register; ink: Ink }) {
+  return (
+    <dl class="record-facts">
+      {register.plant.map(({ id, label, value }) => (
+        <>
+          <dt>{label}</dt>
+          <dd>
+            {value === '' ? (ink.paper ? '........................................' : 'not said') : value}
+            {ink.paper ? null : (
+              <>
+                {' '}
+                <a class="why" href={answerLink(ink, id)}>
+                  {value === '' ? 'enter' : 'change'}
+                  <span class="unseen"> {label.toLowerCase()}</span>
+                </a>
+              </>
+            )}
+          </dd>
+        </>
+      ))}
+    </dl>
+  )
+}
+
+/** What asks for validation anew, the duties of the market, and an auditor's ten questions. */
+export function Review({ register, ink }: { register: Register; ink: Ink }) {
+  return (
+    <>
+      <section aria-labelledby="revalidate">
+        <h2 id="revalidate">What asks for validation anew</h2>
+        <ul>
+          {register.revalidate.map(({ text, rule, sources }) => (
+            <li>
+              {text}
+              <ByRule ink={ink} rule={rule} sources={sources} />
+            </li>
+          ))}
+        </ul>
+      </section>
+      <section aria-labelledby="law">
+        <h2 id="law">Law, guidance and standards of the market</h2>
+        <p>Not legal advice. Each with where it stands and when it was read, or that it was not.</p>
+        <Sentences ink={ink} sentences={register.law} />
+      </section>
+      <section aria-labelledby="auditor">
+        <h2 id="auditor">Ten questions an auditor asks</h2>
+        <dl class="auditor">
+          {register.auditor.map(({ question, answer, rule }) => (
+            <>
+              <dt>{question}</dt>
+              <dd>
+                {answer}
+                <ByRule ink={ink} rule={rule} />
+              </dd>
+            </>
+          ))}
+        </dl>
+      </section>
+    </>
+  )
+}
+
+/** Answers of people that overrule what was filled in, both printed; answers that could not be read. */
+export function Overruled({ register, ink }: { register: Register; ink: Ink }) {
+  const { overruled, unread } = register
+  if (overruled.length + unread.length === 0) return null
+  return (
+    <section aria-labelledby="overruled">
+      <h2 id="overruled">What people changed</h2>
+      {unread.map(({ question, message }) => (
+        <p class="error">
+          {question}: {message}. What was filled in holds.
+        </p>
+      ))}
+      <div class="scroll">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">About</th>
+              <th scope="col">Filled in</th>
+              <th scope="col">Set</th>
+              <th scope="col">Reason</th>
+            </tr>
+          </thead>
+          <tbody>
+            {overruled.map(({ question, filled, answer, because }) => (
+              <tr>
+                <th scope="row">
+                  {ink.paper ? question : <a href={answerLink(ink, question)}>{question}</a>}
+                </th>
+                <td>{filled === '' ? 'nothing' : filled}</td>
+                <td class="prose">{answer}</td>
+                <td class="prose">{because}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  )
+}
