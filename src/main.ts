@@ -4,6 +4,7 @@ import { cardCommand } from './commands/card.ts'
 import { endingOf, watchOutput } from './commands/ending.ts'
 import { fragmentCommand } from './commands/fragment.ts'
 import { planCommand } from './commands/plan.ts'
+import { reportCommand } from './commands/report.ts'
 import { rulesCommand } from './commands/rules.ts'
 import { runsCommand } from './commands/runs.ts'
 import { serveCommand } from './commands/serve.ts'
@@ -41,6 +42,12 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
     usage:
       'runs RUNS.csv [--brief BRIEF.json [--machine ID] [--write BRIEF.json]] [--link logit|probit] [--json]',
     does: 'test runs on the product: what was shown, with its confidence, and against the prediction',
+  },
+  report: {
+    run: reportCommand,
+    usage:
+      'report BRIEF.json --out FILE.html [--short] [--json] [--date DAY] [--since EARLIER.json] [--rules DIR]',
+    does: 'hazard register and check plan as one self-contained document; --json keeps what makes it again',
   },
   rules: { run: rulesCommand, usage: 'rules check [DIR]', does: 'lint the rule book and run every example' },
 }

@@ -2,7 +2,6 @@ import type { Brief, Calculation, CheckPiece, Finding } from '../contract/index.
 import { metals } from '../reference/electrical.ts'
 import { materials } from '../reference/index.ts'
 import { findingOf, type InPlace } from '../register/line/controls-in-place.ts'
-import { demonstratedMm } from '../register/line/demonstrated.ts'
 import { calculation } from '../register/line/trail.ts'
 import { chanceAt } from '../register/sizes/control-chance.ts'
 import { placesOf, reachable } from '../register/sizes/from-finding.ts'
@@ -70,7 +69,7 @@ function pieceOf(
   rhythm: CheckRhythm,
   most: number,
 ): CheckPiece {
-  const shown = demonstratedMm(brief, control.point, control.option.equipment, finding.contaminant)
+  const shown = finding.demonstrated?.sizeMm ?? null
   const promised = shown ?? finding.cautiousMm
   const basis = shown !== null ? 'demonstrated' : promised !== null ? 'cautious' : 'none'
   const places = placesToCheck(control.option.family, brief.points[control.pointIndex]!, finding)

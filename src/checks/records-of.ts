@@ -26,6 +26,7 @@ export const NO_RECORDS: Records = {
     auditor: [],
     notes: [],
     confirm: [],
+    cites: [],
     overruled: [],
     unread: [],
   },
@@ -185,6 +186,7 @@ async function registerOf(
       ),
     notes: sentencesFor(said, 'note'),
     confirm,
+    cites: [],
     overruled: [...answers.overruled],
     unread: [...answers.unread],
   }

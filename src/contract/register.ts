@@ -134,6 +134,8 @@ export const registerSchema = z.object({
   notes: z.array(sentence),
   /** Assumptions a person still has to confirm or change, by the name that answers use. */
   confirm: z.array(z.object({ id: z.string(), text: z.string(), value: z.string() })),
+  /** What each rule that speaks here rests on. */
+  cites: z.array(z.object({ rule: z.string(), sources: z.array(z.string()) })),
   /** Answers of the brief that overruled, with what was filled in. */
   overruled: z.array(
     z.object({ question: z.string(), filled: z.string(), answer: z.string(), because: z.string() }),

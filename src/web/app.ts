@@ -31,6 +31,7 @@ import { tradeOffsPage, tradeOffsPart } from './pages/classroom/trade-offs-page.
 import { answerPage, keepAnswer, keepConfirmation } from './pages/record/answer-page.tsx'
 import { checksPage, sheetPage } from './pages/record/checks-page.tsx'
 import { registerPage } from './pages/record/register-page.tsx'
+import { reportAsData, reportAsFile, reportPage } from './pages/record/report-page.tsx'
 import { differencePage, pastedDifference } from './pages/rules/difference-page.tsx'
 import { ruleBookPage, rulePage } from './pages/rules/rule-book-page.tsx'
 import { rulesPage, rulesPart } from './pages/rules/rules-page.tsx'
@@ -73,6 +74,9 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/register/answer', answerPage(advisor))
   app.post('/register/answer', keepAnswer(advisor))
   app.post('/register/confirm', keepConfirmation)
+  app.get('/report', reportPage(advisor))
+  app.get('/report/file', reportAsFile(advisor))
+  app.get('/report/data.json', reportAsData(advisor))
   app.get('/checks', checksPage(advisor))
   app.get('/checks/drill', sheetPage(advisor, 'drill'))
   app.get('/checks/record', sheetPage(advisor, 'record'))

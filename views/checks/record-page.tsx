@@ -11,7 +11,7 @@ export function RecordPage({ check, title, packed }: SheetProps) {
   const at = check.records.findIndex(({ about }) => about === 'Pieces')
   const heads = [
     ...before.slice(0, Math.max(0, at)).map(({ about }) => about),
-    ...pieces.map((piece) => `${piece.routineMm} mm ${pieceWords(piece)}: in the bin`),
+    ...pieces.map((_, piece) => `Piece ${piece + 1} in the bin`),
     ...before.slice(Math.max(0, at)).map(({ about }) => about),
   ]
   return (
@@ -21,6 +21,9 @@ export function RecordPage({ check, title, packed }: SheetProps) {
         <p class="line-head">
           {title}. {check.label}. Month and sheet: ................ One line for each check, written at the
           time. A piece not in the bin: stop, and follow the drill sheet.
+        </p>
+        <p class="line-head">
+          {pieces.map((piece, n) => `Piece ${n + 1}: ${piece.routineMm} mm ${pieceWords(piece)}`).join('. ')}
         </p>
         <table class="record-sheet">
           <thead>

@@ -1,5 +1,4 @@
 import { Page } from '../page.tsx'
-import { answerWords, classWords } from './words.ts'
 
 export interface AnswerPageProps {
   readonly packed: string
@@ -10,7 +9,7 @@ export interface AnswerPageProps {
   readonly answer: string
   readonly because: string
   /** A closed list to choose from; empty where anything may be written. */
-  readonly choices: readonly string[]
+  readonly choices: readonly { readonly value: string; readonly words: string }[]
   readonly hint: string
   readonly back: string
   readonly problem: string
@@ -19,7 +18,6 @@ export interface AnswerPageProps {
 /** One question of the register: what was filled in, and a person's own answer with its reason. */
 export function AnswerPage(props: AnswerPageProps) {
   const { packed, question, words, filled, answer, because, choices, hint, back, problem } = props
-  const wordsOf = (choice: string) => (question.endsWith('.class') ? classWords(choice) : answerWords(choice))
   return (
     <Page title={`${problem ? 'Error: ' : ''}Answer`} packed={packed} here="register">
       <h1>Your answer</h1>
@@ -44,9 +42,9 @@ export function AnswerPage(props: AnswerPageProps) {
           ) : null}
           {choices.length > 0 ? (
             <select id="answer" name="answer">
-              {choices.map((choice) => (
-                <option value={choice} {...(choice === answer ? { selected: true } : {})}>
-                  {wordsOf(choice)}
+              {choices.map(({ value, words: choice }) => (
+                <option value={value} {...(value === answer ? { selected: true } : {})}>
+                  {choice}
                 </option>
               ))}
             </select>

@@ -21,8 +21,11 @@ export function ControlSection({
   return (
     <section class="control">
       <h4>
-        {control.label}, {control.point}: {classWithOwed(control.class, changed ? [] : control.owed)}
+        {control.label}, {control.point}
       </h4>
+      <p class="class-of">
+        <strong>{classWithOwed(control.class, changed ? [] : control.owed)}</strong>
+      </p>
       {changed ? (
         <p>
           By the eight questions: {classWithOwed(control.proposed, control.owed)}. A person set{' '}
@@ -47,13 +50,10 @@ export function ControlSection({
         </dl>
       )}
       <Sentences ink={ink} sentences={control.notes} />
-      <Sentences ink={ink} sentences={control.criticalLimit} />
-      <Sentences ink={ink} sentences={control.monitoring} />
+      <OnceSaid hazard={hazard} control={control} ink={ink} />
       <Sentences ink={ink} sentences={control.verification} />
       <details {...(ink.paper ? { open: true } : {})}>
-        <summary>
-          The questions behind the class of {control.label} for {hazard.label}
-        </summary>
+        <summary>The questions behind this class</summary>
         <Questions control={control} ink={ink} />
         {ink.paper ? null : (
           <p>
@@ -62,5 +62,20 @@ export function ControlSection({
         )}
       </details>
     </section>
+  )
+}
+
+/** Limit and monitoring of a control, in full under the first hazard it stands against. */
+function OnceSaid({ hazard, control, ink }: { hazard: Hazard; control: HazardControl; ink: Ink }) {
+  const all = [...control.criticalLimit, ...control.monitoring]
+  const own = all.filter(({ text }) => ink.saidFirstFor(text) === hazard.label)
+  const earlier = [...new Set(all.map(({ text }) => ink.saidFirstFor(text)))].filter(
+    (one) => one !== hazard.label,
+  )
+  return (
+    <>
+      <Sentences ink={ink} sentences={own} />
+      {earlier.length === 0 ? null : <p>Limit and monitoring as under {earlier.join(' and ')}.</p>}
+    </>
   )
 }

@@ -27,8 +27,12 @@ export function HazardSection({ hazard, unit, ink }: { hazard: Hazard; unit: str
     <section class="hazard" aria-labelledby={id}>
       <h3 id={id}>
         {hazard.label}
-        {hazard.line === '' ? '' : `, ${hazard.line}`}: {classWords(hazard.class)}
+        {hazard.line === '' ? '' : `, ${hazard.line}`}
       </h3>
+      <p class="class-of">
+        <strong>{classWords(hazard.class)}</strong>
+        {hazard.decisive === null ? '' : `, by ${hazard.controls[hazard.decisive]!.label}`}
+      </p>
       <Sentences ink={ink} sentences={hazard.unseen} />
       <dl class="record-facts">
         <dt>Enters at</dt>

@@ -60,7 +60,7 @@ function Moved({ hazard, open, per }: { hazard: Hazard; open: boolean; per: stri
   if (moved.length === 0) return null
   return (
     <details {...(open ? { open: true } : {})}>
-      <summary>What the assumed fragment sizes move: {hazard.label}</summary>
+      <summary>What the assumed fragment sizes move</summary>
       <p>The finds are held fixed, so what arrives moves against the mean chance of finding it.</p>
       <div class="scroll">
         <table>

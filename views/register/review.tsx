@@ -27,6 +27,21 @@ export function Plant({ register, ink }: { register: Register; ink: Ink }) {
   )
 }
 
+/** The house's own ten questions, and where in the report each is answered at length. */
+const TEN_QUESTIONS = 'ten-questions-of-an-auditor'
+const WHERE = [
+  ['hazards', 'hazard register'],
+  ['hazards', 'the questions behind each class'],
+  ['predicted', 'what the machines are predicted to find'],
+  ['hazards', 'hazard register'],
+  ['checks', 'check plan'],
+  ['checks', 'check plan'],
+  ['checks', 'check plan'],
+  ['hazards', 'hazard register'],
+  ['signatures', 'versions and signatures'],
+  ['changed', 'what changed'],
+] as const
+
 /** What asks for validation anew, the duties of the market, and an auditor's ten questions. */
 export function Review({ register, ink }: { register: Register; ink: Ink }) {
   return (
@@ -49,17 +64,20 @@ export function Review({ register, ink }: { register: Register; ink: Ink }) {
       </section>
       <section aria-labelledby="auditor">
         <h2 id="auditor">Ten questions an auditor asks</h2>
-        <dl class="auditor">
-          {register.auditor.map(({ question, answer, rule }) => (
-            <>
-              <dt>{question}</dt>
-              <dd>
-                {answer}
-                <ByRule ink={ink} rule={rule} />
-              </dd>
-            </>
+        <ol class="auditor">
+          {register.auditor.map(({ question, answer, rule }, at) => (
+            <li>
+              <strong>{question}</strong> {answer}
+              <ByRule ink={ink} rule={rule} />
+              {ink.paper && rule === TEN_QUESTIONS ? (
+                <>
+                  {' '}
+                  <a href={`#${WHERE[at]![0]}`}>See: {WHERE[at]![1]}.</a>
+                </>
+              ) : null}
+            </li>
           ))}
-        </dl>
+        </ol>
       </section>
     </>
   )

@@ -61,7 +61,7 @@ function lintFacts(book: Rulebook, rule: BookRule, scope: RuleScope, say: Say): 
 
 /** Names in all that a rule says. */
 const namesOf = ({ event: { params } }: BookRule): readonly string[] =>
-  [params.text, ...(params.items ?? []).flatMap(({ about = '', text }) => [about, text])].flatMap(namesIn)
+  [params.text, ...(params.items ?? []).map(({ text }) => text)].flatMap(namesIn)
 
 /** What is wrong with one comparison; only the first thing is said. */
 function leafProblem(

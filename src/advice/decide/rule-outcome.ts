@@ -40,7 +40,7 @@ export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fac
       items:
         outcome === 'fired'
           ? (rule.event.params.items ?? []).map(({ about = '', text }) => ({
-              about: about === '' ? '' : fillText(about, lookUp),
+              about,
               text: fillText(text, lookUp),
             }))
           : [],

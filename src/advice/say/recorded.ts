@@ -11,6 +11,11 @@ const LEGAL = ['law-opened', 'law-from-memory', 'guidance', 'standard', 'private
 const evidenceOf = (book: Asker['book'], rule: string): string =>
   book.rules.find(({ id }) => id === rule)?.evidence ?? ''
 
+/** Each rule that fired, with its sources, once. */
+const citesOf = (fired: Asker['outcomes']): Advice['register']['cites'] => [
+  ...new Map(fired.map(({ rule, sources }) => [rule, { rule, sources: [...sources] }])).values(),
+]
+
 /** Register and check plan with their facts, calculations, rules and sources in the trace. */
 export function recorded(
   brief: Brief,
@@ -23,7 +28,11 @@ export function recorded(
   const known = new Set(trace.sources.map(({ id }) => id))
   const more = sourcesUsed(book, calculations, fired).filter(({ id }) => !known.has(id))
   return {
-    register: { ...register, law: law.map(({ id, text, sources }) => ({ text, rule: id, sources })) },
+    register: {
+      ...register,
+      cites: citesOf(fired),
+      law: law.map(({ id, text, sources }) => ({ text, rule: id, sources })),
+    },
     checks,
     trace: {
       ...trace,

@@ -11,7 +11,6 @@ import {
 import { LIKELIHOOD_WORDS } from '../class/look-up.ts'
 import type { Answers } from '../line/answers.ts'
 import { findingOf } from '../line/controls-in-place.ts'
-import { demonstratedMm } from '../line/demonstrated.ts'
 import { sentencesFor } from '../say/sentences.ts'
 import { entriesOf, type HazardNumbers, meanChanceId } from './hazard-numbers.ts'
 import type { Rated } from './severity.ts'
@@ -42,7 +41,7 @@ export async function controlOf(
   const { contaminant } = numbers
   const control = numbers.controls[at]!
   const finding = findingOf(control, contaminant)
-  const shown = demonstratedMm(brief, control.point, control.option.equipment, contaminant)
+  const shown = finding?.demonstrated?.sizeMm ?? null
   const asked = {
     pointIndex: control.pointIndex,
     equipment: control.option.equipment,

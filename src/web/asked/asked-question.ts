@@ -1,11 +1,14 @@
+import { answerWords, classWords } from '../../../views/register/words.ts'
 import { type Advice, ANSWER_KEYS, type Brief } from '../../contract/index.ts'
 import { ANSWER_WORDS, CLASSES, type QuestionId } from '../../register/class/classify.ts'
 
 /** A question of the register as its page asks it. */
 export interface AskedQuestion {
   readonly words: string
+  /** What was filled in, in words, and the choice that stands for it. */
   readonly filled: string
-  readonly choices: readonly string[]
+  readonly chosen: string
+  readonly choices: readonly { readonly value: string; readonly words: string }[]
   readonly hint: string
 }
 
@@ -45,7 +48,7 @@ const WORDS: Readonly<Record<string, readonly [words: string, hint: string]>> = 
 /** The question behind a key such as "c0.p1.q5"; null where there is none. */
 export function askedQuestion(brief: Brief, advice: Advice, key: string): AskedQuestion | null {
   const site = advice.checks.siteList.find(({ id }) => id === key)
-  if (site) return { words: site.question, filled: '', choices: [], hint: '' }
+  if (site) return { words: site.question, filled: '', chosen: '', choices: [], hint: '' }
   const [, c, p, last = ''] = /^(?:c(\d+))?\.?(?:p(\d+))?(?:plant)?\.([a-z0-9-]+)$/.exec(key) ?? []
   const kind = key.startsWith('plant.') ? 'plant' : c === undefined ? 'p' : p === undefined ? 'c' : 'cp'
   if (!(ANSWER_KEYS[kind] as readonly string[]).includes(last)) return null
@@ -61,24 +64,34 @@ export function askedQuestion(brief: Brief, advice: Advice, key: string): AskedQ
     if (last === 'class')
       return {
         words: `Class of ${control.label} at “${control.point}”`,
-        filled: control.proposed,
-        choices: CLASSES,
+        filled: classWords(control.proposed),
+        chosen: control.proposed,
+        choices: CLASSES.map((value) => ({ value, words: classWords(value) })),
         hint: '',
       }
     return {
       words: question?.question ?? 'This question is not reached: an earlier answer settles the class.',
-      filled: filledIn ?? question?.answer ?? '',
-      choices: ANSWER_WORDS[last as QuestionId],
+      filled: answerWords(filledIn ?? question?.answer ?? ''),
+      chosen: filledIn ?? question?.answer ?? '',
+      choices: ANSWER_WORDS[last as QuestionId].map((value) => ({ value, words: answerWords(value) })),
       hint: '',
     }
   }
   if (last === 'machine') {
     const there = advice.points[Number(p)]
+    const standing = advice.register.lines
+      .flatMap(({ controls }) => controls)
+      .find(({ point }) => point === there?.name)?.equipment
     return there
       ? {
           words: `Which machine stands at “${there.name}”?`,
-          filled: filledIn ?? '',
-          choices: [...there.options.map(({ equipment }) => equipment), 'none'],
+          filled:
+            there.options.find(({ equipment }) => equipment === (filledIn ?? standing))?.label ?? 'none',
+          chosen: standing ?? 'none',
+          choices: [
+            ...there.options.map(({ equipment, label }) => ({ value: equipment, words: label })),
+            { value: 'none', words: 'none stands there' },
+          ],
           hint: '',
         }
       : null
@@ -87,9 +100,11 @@ export function askedQuestion(brief: Brief, advice: Advice, key: string): AskedQ
     return {
       words: 'What does your customer call the check with test pieces?',
       filled: filledIn ?? 'verification',
-      choices: ['verification', 'monitoring'],
+      chosen: filledIn ?? 'verification',
+      choices: ['verification', 'monitoring'].map((value) => ({ value, words: value })),
       hint: '',
     }
   const [words, hint] = WORDS[last] ?? ['', '']
-  return { words, filled: filledIn ?? confirm?.value ?? '', choices: [], hint }
+  const filled = filledIn ?? confirm?.value ?? ''
+  return { words, filled, chosen: filled, choices: [], hint }
 }

@@ -83,7 +83,7 @@ async function show(
       packed={packBrief(brief.given)}
       question={question}
       {...asked}
-      answer={sent?.answer ?? given?.answer ?? asked.filled}
+      answer={sent?.answer ?? given?.answer ?? asked.chosen}
       because={sent?.because ?? given?.because ?? ''}
       back={back}
       problem={sent?.problem ?? ''}

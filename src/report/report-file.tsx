@@ -1,0 +1,42 @@
+import { readFileSync } from 'node:fs'
+import { ReportDocument } from '../../views/report/report-page.tsx'
+import type { Advice, Brief } from '../contract/index.ts'
+import { materials } from '../reference/index.ts'
+import type { ReportData } from './report-data.ts'
+
+const style = (name: string) => readFileSync(new URL(`../web/assets/${name}`, import.meta.url), 'utf8')
+
+/** Styles of the program, put into the file so that it loads nothing. */
+const CSS = () => `${style('gritwise.css')}\n${style('records.css')}`
+
+const names: ReadonlyMap<string, string> = new Map(
+  [...materials.values()].map(({ id, label }) => [id, label]),
+)
+
+export interface ReportAsked {
+  /** Day of the report, in words; nothing else in it depends on when it was made. */
+  readonly date: string
+  readonly short: boolean
+  readonly changes: readonly string[] | null
+}
+
+/** The report as one self-contained file: the same advice, day and form make the same bytes. */
+export function reportFile(brief: Brief, advice: Advice, packed: string, asked: ReportAsked): string {
+  return `${String(
+    <ReportDocument css={CSS()} advice={advice} brief={brief} packed={packed} names={names} {...asked} />,
+  )}\n`
+}
+
+/** What makes the same report again under the same versions. */
+export const reportData = (
+  brief: Brief,
+  advice: Advice,
+  { date, short, changes }: ReportAsked,
+): ReportData => ({
+  report: 1,
+  date,
+  short,
+  versions: advice.versions,
+  changes: changes === null ? null : [...changes],
+  brief: brief.given,
+})

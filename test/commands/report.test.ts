@@ -1,0 +1,71 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
+import { demos } from '../../src/brief/demos.ts'
+import { reportCommand } from '../../src/commands/report.ts'
+import type { BriefInput } from '../../src/contract/index.ts'
+import { run } from './run.ts'
+
+const report = (...args: string[]) => run(reportCommand, ...args)
+
+let folder = ''
+const at = (name: string) => join(folder, name)
+const powder = demos.find(({ id }) => id === 'milk-powder')!.brief
+const save = (name: string, value: unknown) => writeFileSync(at(name), JSON.stringify(value))
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'report-'))
+  save('brief.json', powder)
+})
+afterAll(() => rmSync(folder, { recursive: true }))
+
+describe('gritwise report', () => {
+  it('makes the same bytes again from the JSON it keeps', async () => {
+    const first = await report(
+      at('brief.json'),
+      '--out',
+      at('a.html'),
+      '--json',
+      '--date',
+      '27 November 2026',
+    )
+    expect(first.code).toBe(0)
+    expect((await report(at('a.json'), '--out', at('b.html'))).code).toBe(0)
+    expect(readFileSync(at('b.html'), 'utf8')).toBe(readFileSync(at('a.html'), 'utf8'))
+    expect(readFileSync(at('a.html'), 'utf8')).toContain('27 November 2026')
+  })
+
+  it('says which version differs, and exits 1', async () => {
+    const kept = JSON.parse(readFileSync(at('a.json'), 'utf8'))
+    save('old.json', { ...kept, versions: { ...kept.versions, rules: 'gritwise 0.0.1' } })
+    const said = vi.spyOn(process.stderr, 'write').mockReturnValue(true)
+    expect((await report(at('old.json'), '--out', at('c.html'))).code).toBe(1)
+    expect(said.mock.calls.join('')).toContain('rule book gritwise 0.0.1 then')
+    said.mockRestore()
+  })
+
+  it('has a short form, and tells what changed since an earlier issue', async () => {
+    const [first, ...points] = powder.points
+    const changed: BriefInput = { ...powder, points: [{ ...first!, checkIntervalMin: 30 }, ...points] }
+    save('changed.json', changed)
+    const since = [at('changed.json'), '--since', at('a.json'), '--out']
+    expect((await report(...since, at('d.html'))).code).toBe(0)
+    expect(readFileSync(at('d.html'), 'utf8')).toMatch(/time between checks \(points 1\): .* before, 30 now/i)
+    expect((await report(at('brief.json'), '--short', '--out', at('e.html'))).code).toBe(0)
+    expect(readFileSync(at('e.html')).length).toBeLessThan(readFileSync(at('a.html')).length / 1.4)
+  })
+
+  it.each([
+    [['none.json'], /--out FILE.html/],
+    [['none.json', '--out', 'x.html'], /cannot read none.json/],
+  ])('refuses what it cannot do: %j', async (args, words) => {
+    await expect(report(...args)).rejects.toThrow(words)
+  })
+
+  it('refuses to change a report that is made again', async () => {
+    await expect(report(at('a.json'), '--short', '--out', at('f.html'))).rejects.toThrow(
+      'made again as it was',
+    )
+  })
+})

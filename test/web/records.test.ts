@@ -1,0 +1,159 @@
+import { describe, expect, it } from 'vitest'
+import { demos } from '../../src/brief/demos.ts'
+import type { BriefInput } from '../../src/contract/index.ts'
+import { createApp } from '../../src/web/app.ts'
+import { packBrief, unpackBrief } from '../../src/web/asked/packed-brief.ts'
+import { visibleText } from './crawl.ts'
+
+const app = createApp()
+const powder = demos.find(({ id }) => id === 'milk-powder')!.brief
+const packed = packBrief(powder)
+const page = async (path: string) => {
+  const answer = await app.request(path)
+  return { status: answer.status, html: await answer.text() }
+}
+const post = (path: string, fields: Record<string, string>) =>
+  app.request(path, {
+    method: 'POST',
+    headers: { 'content-type': 'application/x-www-form-urlencoded' },
+    body: new URLSearchParams(fields),
+  })
+const briefIn = (location: string) =>
+  (unpackBrief(new URL(location, 'http://house.test').searchParams.get('b') ?? '') as { brief: BriefInput })
+    .brief
+
+describe('the hazard register as a page', () => {
+  it('puts what nothing controls first, and names every class in full', async () => {
+    const { status, html } = await page(`/register?b=${packed}`)
+    expect(status).toBe(200)
+    const text = visibleText(html)
+    expect(text.indexOf('not controlled here')).toBeGreaterThan(0)
+    expect(text.indexOf('not controlled here')).toBeLessThan(text.indexOf('Hazard by hazard'))
+    expect(text).toContain('critical control point (CCP)')
+    expect(text).toContain('not legal advice')
+  })
+
+  it('never lets predicted read as demonstrated', async () => {
+    const text = visibleText((await page(`/register?b=${packed}`)).html)
+    expect(text).toContain('Demonstrated on this product not yet')
+  })
+
+  it('leads each sentence to its rule and each figure to its calculation', async () => {
+    const { html } = await page(`/register?b=${packed}`)
+    const links = [...html.matchAll(/href="(\/(?:rules|advice\/trail)[^"#]*)"/g)].map(([, href]) =>
+      href!.replaceAll('&amp;', '&'),
+    )
+    expect(links.length).toBeGreaterThan(20)
+    for (const href of new Set(links)) expect((await page(href)).status, href).toBe(200)
+  })
+})
+
+describe('an answer of a person', () => {
+  const key = 'c0.p0.q8'
+  it('is kept in the brief, changes the class and is printed beside what was filled in', async () => {
+    const before = visibleText((await page(`/register?b=${packed}`)).html)
+    const sent = await post('/register/answer', {
+      b: packed,
+      question: key,
+      answer: 'no',
+      because: 'nobody is on site at night',
+      do: 'set',
+    })
+    expect(sent.status).toBe(303)
+    const location = sent.headers.get('location')!
+    expect(briefIn(location).answers).toEqual([
+      { question: key, answer: 'no', because: 'nobody is on site at night' },
+    ])
+    const after = visibleText((await page(location)).html)
+    expect(after).toContain('nobody is on site at night')
+    expect(after).not.toBe(before)
+    const cleared = await post('/register/answer', {
+      b: new URL(location, 'http://house.test').searchParams.get('b')!,
+      question: key,
+      do: 'clear',
+    })
+    expect(briefIn(cleared.headers.get('location')!).answers).toBeUndefined()
+  })
+
+  it('needs its reason, and a question that exists', async () => {
+    const refused = await post('/register/answer', {
+      b: packed,
+      question: key,
+      answer: 'no',
+      because: '',
+      do: 'set',
+    })
+    expect(refused.status).toBe(422)
+    expect(await refused.text()).toContain('needs its reason')
+    expect((await page(`/register/answer?b=${packed}&question=c0.p0.q9`)).status).toBe(404)
+    expect((await page(`/register/answer?b=${packed}&question=${key}`)).html).toContain(
+      '<option value="unknown"',
+    )
+  })
+
+  it('confirms an assumption, which then asks for nothing more', async () => {
+    const sent = await post('/register/confirm', {
+      b: packed,
+      what: 'c1.median',
+      by: 'quality',
+      date: '2026-11-27',
+    })
+    const location = sent.headers.get('location')!
+    expect(briefIn(location).confirmed).toEqual([{ what: 'c1.median', by: 'quality', date: '2026-11-27' }])
+    expect(visibleText((await page(location)).html)).toContain('(quality, 2026-11-27)')
+    expect((await post('/register/confirm', { b: packed, what: 'c1.median', by: '', date: '' })).status).toBe(
+      422,
+    )
+  })
+})
+
+describe('the check plan and its sheets', () => {
+  it('keeps size to find, predicted, demonstrated and routine piece apart', async () => {
+    const { html } = await page(`/checks?b=${packed}`)
+    for (const head of ['Size to find', 'Predicted, safe to promise', 'Demonstrated', 'Routine piece'])
+      expect(html).toContain(`>${head}</th>`)
+  })
+
+  it('proves one failure for each link, at every stage', async () => {
+    for (const id of ['milk-powder', 'sauce-jar', 'beans']) {
+      const { html } = await page(`/checks?b=${packBrief(demos.find((demo) => demo.id === id)!.brief)}`)
+      for (const link of ['detect', 'decide', 'act', 'confirm', 'contain', 'count'])
+        expect(html, id).toContain(`<th scope="row">${link}</th>`)
+    }
+  })
+
+  it('has a drill sheet and a record sheet for a machine, and none for a point without', async () => {
+    const drill = await page(`/checks/drill?b=${packed}&point=0`)
+    expect(visibleText(drill.html)).toContain('A piece is not in the bin?')
+    expect((await page(`/checks/record?b=${packed}&point=0`)).html).toContain('Piece 1 in the bin')
+    expect((await page(`/checks/drill?b=${packed}&point=7`)).status).toBe(404)
+  })
+})
+
+describe('the report', () => {
+  it('numbers every source it cites, and cites none that is not in its list', async () => {
+    const { html } = await page(`/report?b=${packed}`)
+    const listed = [...html.matchAll(/<ol class="report-sources">([\s\S]*?)<\/ol>/g)].flatMap(
+      ([, inner = '']) => [...inner.matchAll(/<li>/g)],
+    ).length
+    const cited = [...html.matchAll(/<span class="source-numbers"> \[([\d, ]+)\]/g)].flatMap(
+      ([, numbers = '']) => numbers.split(', ').map(Number),
+    )
+    expect(cited.length).toBeGreaterThan(20)
+    expect(Math.max(...cited)).toBeLessThanOrEqual(listed)
+    expect(new Set(cited).size).toBeGreaterThan(listed * 0.8)
+  })
+
+  it('has every section its contents name, and signatures, cautions and versions', async () => {
+    const { html } = await page(`/report?b=${packed}`)
+    for (const [, id] of html.matchAll(/href="#([^"]+)"/g)) expect(html).toContain(`id="${id}"`)
+    const text = visibleText(html)
+    for (const words of ['Signature', 'Cautions', 'rule book gritwise', 'Ten questions an auditor asks'])
+      expect(text).toContain(words)
+  })
+
+  it('as a file loads nothing and links to no address of this program', async () => {
+    const { html } = await page(`/report/file?b=${packed}`)
+    expect(html).not.toMatch(/<(?:script|link|img)\b|(?:src|href)="(?!#)|url\((?!#)/)
+  })
+})

@@ -1,0 +1,142 @@
+import type { Advice } from '../../src/contract/advice.ts'
+import type { Brief } from '../../src/contract/brief.ts'
+import { assumedRows } from '../advice/assumed-rows.ts'
+import { choiceWords } from '../words/choices.ts'
+import { type Names, pieceWords } from '../words/contaminant.ts'
+import { falseRejectWords } from '../words/false-rejects.ts'
+import { unitOf } from '../words/path.ts'
+import { sizeWords, valueWords } from '../words/size.ts'
+
+/** What the brief says: food, flow, inspection points, contaminants, finds. */
+export function Asked({ brief, names }: { brief: Brief; advice: Advice; names: Names }) {
+  const { flow = [], product } = brief.given
+  return (
+    <section aria-labelledby="asked">
+      <h2 id="asked">What was asked</h2>
+      <p>
+        Food: {names.get(product.food) ?? product.food}.{' '}
+        {flow.length === 0
+          ? 'The brief tells no flow.'
+          : `Flow: ${flow.map(({ step, entersHere = [], rework }) => `${step}${entersHere.length > 0 ? ` (enters: ${entersHere.map((one) => names.get(one) ?? one).join(', ')})` : ''}${rework ? ' (rework goes back from here)' : ''}`).join(' → ')}.`}
+      </p>
+      <table>
+        <caption>Inspection points</caption>
+        <thead>
+          <tr>
+            <th scope="col">Point</th>
+            <th scope="col">How food passes</th>
+            <th scope="col">Height × width × length, mm</th>
+            <th scope="col">Speed, m/min</th>
+            <th scope="col">Packs a minute</th>
+            <th scope="col">False rejects accepted</th>
+          </tr>
+        </thead>
+        <tbody>
+          {brief.points.map((point) => (
+            <tr>
+              <th scope="row">{point.name}</th>
+              <td>{choiceWords('stage', point.stage)}</td>
+              <td>
+                {point.heightMm} × {point.widthMm} × {point.lengthMm}
+              </td>
+              <td>{point.speedMPerMin}</td>
+              <td>{point.packsPerMin ?? '–'}</td>
+              <td>{falseRejectWords(point.falseRejectsPerPack, point.packsPerMin, point.hoursPerDay)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <table>
+        <caption>Contaminants</caption>
+        <thead>
+          <tr>
+            <th scope="col">Contaminant</th>
+            <th scope="col">Size to find</th>
+            <th scope="col">Why that size</th>
+            <th scope="col">Severity</th>
+            <th scope="col">Likelihood</th>
+          </tr>
+        </thead>
+        <tbody>
+          {brief.contaminants.map((one) => (
+            <tr>
+              <th scope="row">{pieceWords(one, names)}</th>
+              <td>{one.mustFindMm === null ? 'none set' : `${sizeWords(one.mustFindMm)} mm`}</td>
+              <td>{choiceWords('basis', one.basis)}</td>
+              <td>{one.severity}</td>
+              <td>{one.likelihood}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {brief.finds.length === 0 ? (
+        <p>No finds are logged.</p>
+      ) : (
+        <table>
+          <caption>Finds log</caption>
+          <thead>
+            <tr>
+              <th scope="col">Contaminant found</th>
+              <th scope="col">At</th>
+              <th scope="col">In packs</th>
+              <th scope="col">Pieces</th>
+              <th scope="col">Events</th>
+              <th scope="col">By</th>
+              <th scope="col">Date</th>
+              <th scope="col">Confirmed by</th>
+            </tr>
+          </thead>
+          <tbody>
+            {brief.finds.map((find) => (
+              <tr>
+                <th scope="row">{pieceWords(brief.contaminants[find.contaminant]!, names)}</th>
+                <td>{find.point ?? 'last control'}</td>
+                <td>{find.packs.toLocaleString('en-GB')}</td>
+                <td>{find.found}</td>
+                <td>{find.events ?? find.found}</td>
+                <td>{find.by ? choiceWords('by', find.by) : '–'}</td>
+                <td>{find.date ?? '–'}</td>
+                <td>{find.confirmedBy ?? 'nobody'}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  )
+}
+
+/** Every value the brief left open, with its range and reason. */
+export function AssumedValues({ advice }: { advice: Advice }) {
+  const rows = assumedRows(advice)
+  return (
+    <section aria-labelledby="assumed">
+      <h2 id="assumed">Assumptions</h2>
+      {rows.length === 0 ? (
+        <p>The brief gives every value that is used for the sizes.</p>
+      ) : (
+        <table>
+          <caption>Values the brief leaves open</caption>
+          <thead>
+            <tr>
+              <th scope="col">What</th>
+              <th scope="col">Taken as</th>
+              <th scope="col">Range</th>
+              <th scope="col">Because</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ path, words, value, range, because }) => (
+              <tr>
+                <th scope="row">{words}</th>
+                <td>{`${valueWords(value)} ${unitOf(path)}`.trim()}</td>
+                <td>{range ? `${valueWords(range[0])} to ${valueWords(range[1])}` : '–'}</td>
+                <td class="prose">{because}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  )
+}

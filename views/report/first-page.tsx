@@ -1,0 +1,61 @@
+import { Overview } from '../register/overview.tsx'
+import { classWithOwed } from '../register/words.ts'
+import { choiceWords } from '../words/choices.ts'
+import type { ReportProps } from './report-page.tsx'
+
+/** Page one: whose report, of which day, what it says in short, what nothing controls, what is owed. */
+export function FirstPage({ advice, brief, date, short }: ReportProps) {
+  const { register } = advice
+  const said = (id: string) => register.plant.find((one) => one.id === id)?.value ?? ''
+  const open = register.hazards.filter((hazard) => hazard.class === 'not-controlled-here')
+  const pairs = register.hazards.flatMap(({ controls }) => controls)
+  const shown = pairs.filter(({ demonstratedMm }) => demonstratedMm !== null).length
+  const proposed = register.hazards.flatMap((hazard) => {
+    const decisive = hazard.decisive === null ? null : hazard.controls[hazard.decisive]!
+    return decisive && decisive.owed.length > 0 ? [{ hazard, decisive }] : []
+  })
+  return (
+    <section class="report-first" aria-labelledby="report-title">
+      <h1 id="report-title">Foreign bodies: {brief.title}</h1>
+      <p>
+        {short ? 'Short form of the report' : 'Report'} of {date}. Issue:{' '}
+        {said('plant.issue') || 'draft, no issue named'}. Market: {choiceWords('market', brief.market)}. Eaten
+        by: {choiceWords('consumer', brief.consumer).toLowerCase()}
+        {brief.readyToEat ? ', as it is or only heated' : ', after further preparation'}. Answers for it:{' '}
+        {said('plant.author') || 'nobody named yet'}.
+      </p>
+      <h2>Summary</h2>
+      <p>{advice.summary}</p>
+      <p>
+        <strong>Not controlled here: </strong>
+        {open.length === 0
+          ? 'nothing that was asked about.'
+          : `${open.map(({ label }) => label).join('; ')}. Programmes have to hold ${open.length === 1 ? 'it' : 'them'}.`}
+      </p>
+      <p>
+        <strong>Shown by trials on this product: </strong>
+        {shown} of {pairs.length} pairs of hazard and control. Every other size here is predicted; predicted
+        is not demonstrated.
+      </p>
+      {proposed.length === 0 ? null : (
+        <p>
+          <strong>Owed before a class is more than proposed: </strong>
+          {[
+            ...new Set(
+              proposed.map(({ decisive }) =>
+                classWithOwed(decisive.class, decisive.owed).replace(/^.*?(?:owed|open): /, ''),
+              ),
+            ),
+          ].join('; ')}
+          .
+        </p>
+      )}
+      <Overview register={register} />
+      <p class="small">
+        Not legal advice. CCP: critical control point (CCP); OPRP: operational prerequisite (OPRP); PRP:
+        prerequisite (PRP). Numbers in square brackets are those of the sources
+        {short ? ' in the whole report' : ' at the end'}.
+      </p>
+    </section>
+  )
+}
