@@ -32,6 +32,9 @@ export interface CoilInput {
 
 const toHz = (kHz: readonly number[]): number[] => kHz.map((f) => f * 1000)
 
+const CLOSED =
+  'The pack is a closed container of metal: it shields what is inside and answers far louder than any piece.'
+
 /**
  * Findable sizes of a balanced-coil metal detector at a point, with all that led to them. A refused pack
  * still gets its sizes: they say what the machine would find if the pack fitted.
@@ -99,8 +102,11 @@ export function assessCoil(input: CoilInput): CoilAssessment {
   const mustFindMm = contaminants.map((contaminant) => contaminant.mustFindMm)
   const { chosen, listen, steps } = searchFrequencies(context, pieces, mustFindMm)
   const empty = emptyHearings(context)
+  const closed = layers.some(({ kind }) => kind === 'closed container')
   const findings = contaminants.map((contaminant, index) => {
     const piece = pieces[index]!
+    if (closed && piece !== null && contaminant.placement === 'inside')
+      return emptyFinding(index, false, CLOSED, situation.limitMm, '')
     return piece === null
       ? emptyFinding(
           index,

@@ -34,6 +34,10 @@ export const findingSchema = z.object({
   lengthMm: z.number().nullable(),
   faceMm2: z.number().nullable(),
   bestMm: size,
+  /** Lowest and highest of the best possible size over what depth, density and attenuation leave open. */
+  bestRangeMm: z.tuple([z.number(), z.number()]).nullable(),
+  /** Far from where practice was read, in what, and by what factor cautiousMm is widened for it; null where near. */
+  extrapolated: z.object({ by: z.array(z.string()), factor: z.number() }).nullable(),
   halfMm: size,
   expectedMm: size,
   sureMm: size,

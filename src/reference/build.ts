@@ -18,6 +18,7 @@ export function buildReference(): Readonly<Record<string, string>> {
     'inserts.json': stableJson(rawJson('inserts.json'), 2),
     'materials.json': stableJson(buildMaterials(), 1),
     'metals.json': stableJson(rawJson('metals.json'), 2),
+    'practice-range.json': stableJson(rawJson('practice-range.json'), 2),
     'separation.json': stableJson(rawJson('separation.json'), 2),
     'sources.json': stableJson(rawJson<{ rows: unknown[] }>('sources.json').rows, 1),
   }

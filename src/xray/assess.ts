@@ -13,7 +13,8 @@ import {
 } from './beam/exposure.ts'
 import { settingAt, voltagesOf } from './beam/settings.ts'
 import { channelsBehind, type PackInBeam } from './detector/channels.ts'
-import { bestAt, decideIn, judgedIn, lookAt, promisedAt } from './look.ts'
+import { extrapolationOf } from './extrapolation.ts'
+import { bestAt, bestRangeAt, decideIn, judgedIn, lookAt, promisedAt } from './look.ts'
 import { noiseShares } from './observer/observer.ts'
 import { chanceAnyOrientation } from './observer/orientation.ts'
 import { CONSTANTS_STATUS, PRACTICE } from './observer/practice.ts'
@@ -135,6 +136,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
     const deciding = decideIn(look, contaminant, settling, chosen.expectedMm[c]!)
     const { expectedMm, picture, place } = deciding.decides
     const bestMm = picture && bestAt(look, deciding, deciding.decides, contaminant, point, settings)
+    const bestRangeMm = bestRangeAt(deciding.decides, bestMm, contaminant, point, chosen.setting)
     const { cautiousMm, widest } = promisedAt(deciding.decides, contaminant)
     const sizes = { bestMm, expectedMm, cautiousMm }
     const there = picture?.scene ?? scene
@@ -148,6 +150,8 @@ export function assessXray(input: AssessInput): XrayAssessment {
     const partial = {
       contaminant: c,
       bestMm,
+      bestRangeMm,
+      extrapolated: extrapolationOf(point, build),
       halfMm,
       expectedMm,
       sureMm,

@@ -1,5 +1,6 @@
 import type { Calculation, Zone } from '../contract/index.ts'
 import type { Dose } from './beam/dose.ts'
+import type { Extrapolation } from './extrapolation.ts'
 import type { Settling } from './places/settling.ts'
 
 /** Why a machine cannot take this pack at all, with the figure and what is allowed. */
@@ -37,6 +38,9 @@ export interface NoiseSplit {
 export interface XrayFinding {
   readonly contaminant: number
   readonly bestMm: number | null
+  /** What depth, density and attenuation leave the best possible size open by. */
+  readonly bestRangeMm: readonly [number, number] | null
+  readonly extrapolated: Extrapolation
   readonly halfMm: number | null
   readonly expectedMm: number | null
   readonly sureMm: number | null

@@ -123,6 +123,26 @@ export function bestAt(
   return best === null || at.expectedMm === null ? best : Math.min(best, at.expectedMm)
 }
 
+/**
+ * Range of the best possible size, mm: it moves with depth and density of the food as its size at the chosen setting
+ * does. Null where nothing is found at one end.
+ */
+export function bestRangeAt(
+  at: PlaceFound,
+  bestMm: number | null,
+  contaminant: Contaminant,
+  point: Point,
+  chosen: XraySetting,
+): [number, number] | null {
+  const { picture } = at
+  if (!picture || bestMm === null) return null
+  const middle = bestSize([[picture.idealAt(chosen)]], contaminant, point)
+  const low = bestSize([[picture.idealWith('favourable')]], contaminant, point)
+  const high = bestSize([[picture.idealWith('unfavourable')]], contaminant, point)
+  if (middle === null || low === null || high === null) return null
+  return [bestMm * Math.min(1, low / middle), bestMm * Math.max(1, high / middle)]
+}
+
 /** Sizes of one contaminant at every place. */
 export function judgedIn(
   look: Look,

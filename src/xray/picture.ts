@@ -2,6 +2,7 @@ import type { Contaminant, Point, Zone } from '../contract/index.ts'
 import type { XraySetting } from './assessment.ts'
 import type { XrayBuild } from './beam/exposure.ts'
 import type { PackInBeam } from './detector/channels.ts'
+import { extrapolationOf } from './extrapolation.ts'
 import { cautiousSize, type EnsembleScene, ensembleScenes } from './observer/cautious.ts'
 import { IDEAL, PRACTICE } from './observer/practice.ts'
 import {
@@ -15,6 +16,7 @@ import {
   setScene,
   sizeAt,
 } from './observer/scene.ts'
+import { AS_STATED } from './observer/variation.ts'
 import { materialAttenuation } from './places/pack-in-beam.ts'
 
 /** Size found nine times in ten in a scene, mm; null where the piece looks like a void or is not found. */
@@ -53,6 +55,13 @@ export function bestSize(looks: readonly IdealLook[], contaminant: Contaminant, 
   }, null)
 }
 
+/** Depth ± 10 %, density with attenuation ± 3 %: what the best possible size is uncertain by. */
+export const SPREADS = {
+  favourable: { ...AS_STATED, height: 0.9, density: 0.97 },
+  unfavourable: { ...AS_STATED, height: 1.1, density: 1.03 },
+} as const
+export type Spread = keyof typeof SPREADS
+
 /** One place of a pack in one picture of it: its scene at the chosen setting, and the sizes found there. */
 export interface Picture {
   readonly scene: Scene
@@ -63,12 +72,16 @@ export interface Picture {
   ) => { cautiousMm: number | null; widest: string }
   /** The ideal scene at a setting. */
   readonly idealAt: (setting: XraySetting) => Scene
+  /** The same at the setting chosen, with depth and density at one end of their spread. */
+  readonly idealWith: (spread: Spread) => Scene
 }
 
 /** Scenes are set when first asked for: most places are looked at for a few contaminants only. */
 export function pictureOf(build: XrayBuild, point: Point, pack: PackInBeam, chosen: XraySetting): Picture {
+  const { factor } = extrapolationOf(point, build)
   let ensemble: EnsembleScene[] | null = null
   const ideal = new Map<number, Scene>()
+  const spreadScenes = new Map<Spread, Scene>()
   const scene = setScene(build, point, pack, chosen, PRACTICE)
   return {
     scene,
@@ -76,11 +89,17 @@ export function pictureOf(build: XrayBuild, point: Point, pack: PackInBeam, chos
     cautious: (contaminant, expectedMm) => {
       if (expectedMm === null) return { cautiousMm: null, widest: '' }
       ensemble ??= ensembleScenes(build, point, pack, chosen)
-      return cautiousSize(ensemble, contaminant, point, expectedMm)
+      const { cautiousMm, widest } = cautiousSize(ensemble, contaminant, point, expectedMm)
+      return { cautiousMm: cautiousMm && cautiousMm * factor, widest }
     },
     idealAt: (setting) => {
       const kept = ideal.get(setting.kV) ?? setScene(build, point, pack, setting, IDEAL)
       ideal.set(setting.kV, kept)
+      return kept
+    },
+    idealWith: (spread) => {
+      const kept = spreadScenes.get(spread) ?? setScene(build, point, pack, chosen, IDEAL, SPREADS[spread])
+      spreadScenes.set(spread, kept)
       return kept
     },
   }

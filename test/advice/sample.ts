@@ -49,6 +49,8 @@ export const SAMPLE_MACHINE: XrayMachine = {
 const FINDING: XrayFinding = {
   contaminant: 0,
   bestMm: 2,
+  bestRangeMm: [1.8, 2.2],
+  extrapolated: { by: [], factor: 1 },
   halfMm: 2.2,
   expectedMm: 2.5,
   sureMm: 3.1,

@@ -10,7 +10,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseBrief } from '../../src/brief/index.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
-import { archetypes, granularTexture } from '../../src/reference/index.ts'
+import { archetypes, figuresOf, granularTexture } from '../../src/reference/index.ts'
 import { assessXray } from '../../src/xray/assess.ts'
 import { buildOf } from '../../src/xray/beam/exposure.ts'
 import { PRACTICE } from '../../src/xray/observer/practice.ts'
@@ -38,7 +38,7 @@ const PIECES = [
 ]
 
 function machineOf(id: string): XrayMachine {
-  const { stages: _s, ranked: _r, basis: _b, sources: _o, mark: _m, ...figures } = archetypes.get(id)!
+  const figures = figuresOf(archetypes.get(id)!)
   return machineSchema.parse(figures) as XrayMachine
 }
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { parseBrief } from '../../src/brief/index.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
-import { archetypes } from '../../src/reference/index.ts'
+import { archetypes, figuresOf } from '../../src/reference/index.ts'
 import { buildOf } from '../../src/xray/beam/exposure.ts'
 import { settingAt, voltagesOf } from '../../src/xray/beam/settings.ts'
 import type { PracticeConstants } from '../../src/xray/observer/practice.ts'
@@ -67,7 +67,7 @@ export interface Predicted {
 }
 
 function machineOf(id: string): XrayMachine {
-  const { stages: _s, ranked: _r, basis: _b, sources: _o, mark: _m, ...figures } = archetypes.get(id)!
+  const figures = figuresOf(archetypes.get(id)!)
   return machineSchema.parse(figures) as XrayMachine
 }
 

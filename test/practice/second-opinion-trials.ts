@@ -1,7 +1,7 @@
 import { parseBrief } from '../../src/brief/index.ts'
 import type { BriefInput, ContaminantInput } from '../../src/contract/brief.ts'
 import type { XrayMachine } from '../../src/contract/index.ts'
-import { archetypes } from '../../src/reference/index.ts'
+import { archetypes, figuresOf } from '../../src/reference/index.ts'
 import { buildOf } from '../../src/xray/beam/exposure.ts'
 import { settingAt } from '../../src/xray/beam/settings.ts'
 import { IDEAL } from '../../src/xray/observer/practice.ts'
@@ -38,7 +38,7 @@ const FACTORS = [0.7, 0.8, 0.9, 1, 1.1, 1.25, 1.45]
 const SPACING_MM = 20
 
 function machineOf(id: string): XrayMachine {
-  const { stages: _s, ranked: _r, basis: _b, sources: _c, mark: _m, ...figures } = archetypes.get(id)!
+  const figures = figuresOf(archetypes.get(id)!)
   return figures as XrayMachine
 }
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { XrayMachine } from '../../src/contract/index.ts'
-import { archetypes } from '../../src/reference/archetypes.ts'
+import { archetypes, figuresOf } from '../../src/reference/archetypes.ts'
 import { doseCeilings, doseStatement } from '../../src/reference/dose-ceilings.ts'
 import { assessXray } from '../../src/xray/assess.ts'
 import { doseOf } from '../../src/xray/beam/dose.ts'
@@ -67,7 +67,7 @@ describe('one pass through the archetypes, over the demo briefs', () => {
       [...archetypes.values()].flatMap((archetype) => {
         if (archetype.family !== 'xray' || !archetype.ranked || !archetype.stages.includes(point.stage))
           return []
-        const { stages: _s, ranked: _r, basis: _b, sources: _o, mark: _m, ...machine } = archetype
+        const machine = figuresOf(archetype)
         const contaminants = parsed.brief.contaminants.slice(0, 1)
         const { dose } = assessXray({ machine: machine as XrayMachine, point, contaminants, prefix: 'd' })
         return [{ what: `${id}, ${archetype.id}`, doseMicroGy: dose!.doseMicroGy }]

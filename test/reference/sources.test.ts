@@ -29,6 +29,7 @@ describe('sources', () => {
       ...built('dose-ceilings.json').rows.map((row: { source: string }) => row.source),
       built('dose-ceilings.json').statement.source,
       ...built('inserts.json').rows.map((row: { source: string }) => row.source),
+      built('practice-range.json').source,
       'unevenness-judgement',
       'entered-with-the-brief',
       'nist-srd-126',

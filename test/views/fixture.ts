@@ -34,6 +34,8 @@ const blank: Finding = {
   lengthMm: null,
   faceMm2: null,
   bestMm: null,
+  bestRangeMm: null,
+  extrapolated: null,
   halfMm: null,
   expectedMm: null,
   sureMm: null,

@@ -45,6 +45,8 @@ const finding: Present['finding'] = {
   lengthMm: null,
   faceMm2: null,
   bestMm: 1.2,
+  bestRangeMm: null,
+  extrapolated: null,
   halfMm: 1.3,
   expectedMm: 1.5,
   sureMm: 1.9,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { parseBrief } from '../../src/brief/index.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
-import { archetypes } from '../../src/reference/index.ts'
+import { archetypes, figuresOf } from '../../src/reference/index.ts'
 import { buildOf } from '../../src/xray/beam/exposure.ts'
 import { IDEAL } from '../../src/xray/observer/practice.ts'
 import { detectabilityNear, differenceInBeam, objectIn, setScene } from '../../src/xray/observer/scene.ts'
@@ -10,14 +10,7 @@ import { dPrimeDirect } from './direct-observer.ts'
 
 /** Shell among kernels: found only when larger than a kernel, where transforms swing fast over fine pixels. */
 describe('pieces larger than a grain', () => {
-  const {
-    stages: _s,
-    ranked: _r,
-    basis: _b,
-    sources: _o,
-    mark: _m,
-    ...figures
-  } = archetypes.get('xray-dual-fine')!
+  const figures = figuresOf(archetypes.get('xray-dual-fine')!)
   const machine = machineSchema.parse(figures) as XrayMachine
   const parsed = parseBrief({
     product: { food: 'hazelnut' },

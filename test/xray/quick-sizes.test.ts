@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
-import { archetypes } from '../../src/reference/archetypes.ts'
+import { archetypes, figuresOf } from '../../src/reference/archetypes.ts'
 import { assessXray } from '../../src/xray/assess.ts'
 import { quickSizes } from '../../src/xray/quick-sizes.ts'
 
 function machineOf(id: string): XrayMachine {
-  const { stages: _s, ranked: _r, basis: _b, sources: _o, mark: _m, ...figures } = archetypes.get(id)!
+  const figures = figuresOf(archetypes.get(id)!)
   return machineSchema.parse(figures) as XrayMachine
 }
 

@@ -1,6 +1,7 @@
 import type { CoilAssessment, CoilFinding } from '../../coil/assessment.ts'
 import type { Brief, DemonstratedRecord, Finding, Zone } from '../../contract/index.ts'
 import { chanceOnCurve } from '../../numerics/chance-on-curve.ts'
+import { materials } from '../../reference/index.ts'
 import type { XrayAssessment, XrayFinding } from '../../xray/assessment.ts'
 import { asMeasured, demonstratedAt } from './after-trials.ts'
 import { meetsOver } from './meets.ts'
@@ -36,7 +37,16 @@ function whereWords({ settling, place, zones }: XrayFinding): string {
 function noteOf(finding: XrayFinding, voidFree: boolean): string {
   const where = whereWords(finding)
   if (where && finding.bestMm === null && !finding.looksLikeVoid) return where
-  return [where, limitsOf(finding, voidFree)].filter(Boolean).join(' ')
+  return [where, limitsOf(finding, voidFree), farWords(finding)].filter(Boolean).join(' ')
+}
+
+const FAR = { food: 'this food', depth: 'this depth', machine: 'this machine' } as const
+
+/** What the size is extrapolated over; empty where practice was read near by. */
+function farWords({ extrapolated: { by, factor }, expectedMm }: XrayFinding): string {
+  if (by.length === 0 || expectedMm === null) return ''
+  const what = by.map((far) => FAR[far]).join(', ')
+  return `Extrapolated to ${what} from bags of nuts, where practice was read: the size to promise is widened by ${Math.round(100 * (factor - 1))} %.`
 }
 
 function limitsOf(finding: XrayFinding, voidFree: boolean): string {
@@ -102,6 +112,7 @@ function toFinding(
     | 'widest'
   >,
   note: string,
+  more: Pick<Finding, 'bestRangeMm' | 'extrapolated'>,
   meets?: Finding['meets'],
 ): Finding {
   const contaminant = brief.contaminants[predicted.contaminant]!
@@ -118,6 +129,7 @@ function toFinding(
     lengthMm: contaminant.lengthMm,
     faceMm2: contaminant.faceMm2,
     bestMm: nullable(bestMm),
+    ...more,
     halfMm: nullable(finding.halfMm),
     expectedMm: nullable(expectedMm),
     sureMm: nullable(finding.sureMm),
@@ -139,10 +151,34 @@ function toFinding(
   }
 }
 
+const BELONGS = 'Bone belongs in this food: no picture tells a loose piece from the rest.'
+const NOTHING_FOUND = {
+  bestMm: null,
+  halfMm: null,
+  expectedMm: null,
+  sureMm: null,
+  cautiousMm: null,
+  chanceAtMustFind: null,
+  chanceAnyOrientation: null,
+  curve: { sizesMm: [], chance: [] },
+  zones: [],
+  widest: '',
+} as const
+const NOWHERE = { bestRangeMm: null, extrapolated: null }
+
 /** Findings of an x-ray machine in the shape of the contract. */
 export function xrayFindings(brief: Brief, at: Place, assessment: XrayAssessment): Finding[] {
-  const { voidFree } = brief.points[at.pointIndex]!.product
-  return assessment.findings.map((finding) => toFinding(brief, at, finding, noteOf(finding, voidFree)))
+  const { voidFree, boneIn } = brief.points[at.pointIndex]!.product
+  return assessment.findings.map((finding) => {
+    const { material, placement } = brief.contaminants[finding.contaminant]!
+    if (boneIn && placement === 'inside' && materials.get(material)?.kind === 'bone')
+      return toFinding(brief, at, { ...finding, ...NOTHING_FOUND }, BELONGS, NOWHERE)
+    const { bestRangeMm, extrapolated } = finding
+    return toFinding(brief, at, finding, noteOf(finding, voidFree), {
+      bestRangeMm: bestRangeMm && [bestRangeMm[0], bestRangeMm[1]],
+      extrapolated: extrapolated.by.length > 0 ? { ...extrapolated, by: [...extrapolated.by] } : null,
+    })
+  })
 }
 
 /**
@@ -157,6 +193,7 @@ export function coilFindings(brief: Brief, at: Place, assessment: CoilAssessment
       at,
       finding,
       finding.note,
+      NOWHERE,
       withoutSize ? (finding.answers ? 'open' : 'cannot') : undefined,
     )
   })

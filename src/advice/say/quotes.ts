@@ -38,10 +38,11 @@ function judge(finding: Finding | null, quote: Quote): Judged {
     }
   }
   const obtained = quote.obtained ?? 'unknown'
-  if (quote.sizeMm < bestMm) {
+  const lowest = finding.bestRangeMm?.[0] ?? bestMm
+  if (quote.sizeMm < lowest) {
     return {
       judgement: 'better-than-possible',
-      text: `Quoted ${mm(quote.sizeMm)}, obtained ${OBTAINED_WORDS[obtained]}; the best possible in this product is ${mm(bestMm)}.`,
+      text: `Quoted ${mm(quote.sizeMm)}, obtained ${OBTAINED_WORDS[obtained]}; the best possible in this product is ${mm(bestMm)}${lowest < bestMm ? `, and not below ${mm(lowest)} with less of it in the beam` : ''}.`,
     }
   }
   if (obtained !== 'in-product') {

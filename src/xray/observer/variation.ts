@@ -58,6 +58,18 @@ function variationAt(u: readonly number[]): Variation {
   }
 }
 
+/** Everything at its central value. */
+export const AS_STATED: Variation = {
+  textureScale: 1,
+  unevenness: 1,
+  dose: 1,
+  blur: 1,
+  efficiency: 1,
+  density: 1,
+  height: 1,
+  contaminant: 0.5,
+}
+
 /** The fixed ensemble of draws. */
 export const ENSEMBLE: readonly Variation[] = Array.from({ length: DRAWS }, (_, i) =>
   variationAt(haltonPoint(i + 1 + SKIPPED, BASES)),

@@ -2,7 +2,7 @@ import { describe, expect, it, vi } from 'vitest'
 import { remembered } from '../../../src/advice/assess/remembered.ts'
 import { assessCoil } from '../../../src/coil/assess-coil.ts'
 import type { Contaminant, Point, XrayMachine } from '../../../src/contract/index.ts'
-import { archetypes } from '../../../src/reference/index.ts'
+import { archetypes, figuresOf } from '../../../src/reference/index.ts'
 import { assessRemoval } from '../../../src/separation/assess-removal.ts'
 import { assessXray } from '../../../src/xray/assess.ts'
 import { demoBrief } from '../demo.ts'
@@ -34,7 +34,7 @@ describe('what the key of an assessment leaves out', () => {
     entersAt: 'anywhere',
   }))
   const machine = (id: string) => {
-    const { stages: _s, ranked: _r, basis: _b, sources: _o, mark: _m, ...figures } = archetypes.get(id)!
+    const figures = figuresOf(archetypes.get(id)!)
     return figures
   }
   it.each([

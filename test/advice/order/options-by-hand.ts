@@ -10,6 +10,8 @@ export function finding(contaminant: number, over: Partial<Finding> = {}): Findi
     lengthMm: null,
     faceMm2: null,
     bestMm: 1,
+    bestRangeMm: null,
+    extrapolated: null,
     halfMm: 1.5,
     expectedMm: 2,
     sureMm: 2.5,

@@ -1,7 +1,7 @@
 import { parseBrief } from '../../../src/brief/index.ts'
 import type { BriefInput } from '../../../src/contract/brief.ts'
 import type { Brief, XrayMachine } from '../../../src/contract/index.ts'
-import { archetypes } from '../../../src/reference/index.ts'
+import { archetypes, figuresOf } from '../../../src/reference/index.ts'
 import { buildOf } from '../../../src/xray/beam/exposure.ts'
 import { settingAt } from '../../../src/xray/beam/settings.ts'
 import { exposePack } from '../../../src/xray/image/pack/exposed-pack.ts'
@@ -39,7 +39,7 @@ export function sampleBrief(
 }
 
 export function archetype(id: string): XrayMachine {
-  const { stages: _s, ranked: _r, basis: _b, sources: _c, mark: _m, ...figures } = archetypes.get(id)!
+  const figures = figuresOf(archetypes.get(id)!)
   return figures as XrayMachine
 }
 
