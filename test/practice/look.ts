@@ -36,6 +36,13 @@ export const look = (brief: BriefInput) => {
       if (!found) throw new Error(`no ${equipment} for ${material}`)
       return found
     },
+    /** Rules that say how a material is kept out, where nothing meets it. */
+    keptOut: (material: string) =>
+      advice.prevention.find(
+        ({ contaminant }) => advice.brief.contaminants[contaminant]?.material === material,
+      )?.rules ?? [],
+    /** Lines the answer speaks of. */
+    lines: () => advice.answer.rows.map(({ line }) => line),
     general: () => advice.cautions.map(({ id }) => id),
     summary: () => advice.summary,
   }
