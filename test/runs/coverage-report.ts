@@ -1,4 +1,4 @@
-import { coverageOf, DESIGNS, falseDisagreement, signalCoverage } from './coverage.ts'
+import { coverageOf, DESIGNS, falseDisagreement, promisedAndGiven, signalCoverage } from './coverage.ts'
 
 const sets = Number(process.argv[2] ?? 2000)
 const share = (value: number) => `${(100 * value).toFixed(1)} %`.padStart(8)
@@ -13,6 +13,16 @@ for (const design of DESIGNS) {
 }
 for (const pieces of [12, 20, 40])
   console.log(`${share(signalCoverage(pieces, sets, 20261127))} by the signal of ${pieces} pieces`)
+for (const [perSize, worseBy] of [
+  [10, 0],
+  [12, 0],
+  [15, 0.05],
+] as const) {
+  const { promised, given } = promisedAndGiven(perSize, worseBy, sets, 20261127)
+  console.log(
+    `${share(given)} of trials show it where ${share(promised).trim()} was promised: ${perSize} at each of six sizes, sizes ${worseBy * 100} % larger`,
+  )
+}
 const trials = Math.max(40, Math.round(sets / 5))
 console.log(
   `${share(falseDisagreement(trials, 20261127))} of ${trials} right predictions are called unlikely (5 % asked)`,

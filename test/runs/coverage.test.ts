@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { coverageOf, DESIGNS, signalCoverage } from './coverage.ts'
+import { coverageOf, DESIGNS, promisedAndGiven, signalCoverage } from './coverage.ts'
 
 /** A short form of `npm run coverage`: 94 % less three standard errors of so many sets. */
 const SETS = 120
@@ -14,5 +14,11 @@ describe('the bounds hold as often as they say', () => {
 
   it('by the signal', () => {
     expect(signalCoverage(20, SETS, 7)).toBeGreaterThan(least)
+  })
+
+  /** Within 3 points in `npm run coverage`; here 3 points and three standard errors of 200 trials. */
+  it('a plan gives the power it promises', () => {
+    const { promised, given } = promisedAndGiven(10, 0, 200, 7)
+    expect(Math.abs(promised - given)).toBeLessThan(0.03 + 3 * Math.sqrt((0.8 * 0.2) / 200))
   })
 })

@@ -6,8 +6,10 @@
 import { agreementOf } from '../../src/runs/against/agreement.ts'
 import { fitSignal, signalBound } from '../../src/runs/fit/signal-line.ts'
 import { type Curve, profileEnd } from '../../src/runs/fit/size-bound.ts'
+import { readTrial } from '../../src/runs/index.ts'
 import { mixedSizes, readCurve, sizeRows } from '../../src/runs/judge/curve-reading.ts'
 import { talliesOf, type Unit } from '../../src/runs/judge/units.ts'
+import { curvePower } from '../../src/runs/plan/curve-power.ts'
 import { chanceAt, truthOf } from '../../src/runs/plan/truth.ts'
 import { type Random, randomStream } from '../../src/xray/image/food/random.ts'
 
@@ -170,4 +172,32 @@ export function falseDisagreement(trials: number, seed: number): number {
     if (agreementOf(sizes, 0.05) < 0.05) below++
   }
   return below / trials
+}
+
+/**
+ * Power that a plan promises for a curve, and the share of trials that show the size when they are simulated with
+ * another seed and read whole: rows, clean run, floor fitted with it.
+ */
+export function promisedAndGiven(perSize: number, worseBy: number, sets: number, seed: number) {
+  const truth = truthOf(2.31, 2.625, worseBy)
+  const promised = curvePower(truth, { sizesMm: SIX, perSize }, 3, 0.95, { seed: 1, sets: 2000 })
+  const random = randomStream(seed, `plan ${perSize} ${worseBy}`)
+  let shown = 0
+  for (let set = 0; set < sets; set++) {
+    const base = { equipment: 'X', setting: '1' }
+    const rows = SIX.flatMap((sizeMm) =>
+      Array.from({ length: perSize }, (_, i) => ({
+        ...base,
+        material: 'quartz',
+        pack: `${sizeMm} ${i}`,
+        sizeMm,
+        runs: 1,
+        found: random.uniform() < chanceAt(truth, sizeMm) ? 1 : 0,
+      })),
+    )
+    const { groups } = readTrial([...rows, { ...base, material: '', runs: 9151, found: 0 }])
+    const bound = groups[0]!.a9095
+    if (bound !== null && bound <= 3) shown++
+  }
+  return { promised, given: shown / sets }
 }

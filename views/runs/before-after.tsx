@@ -22,7 +22,7 @@ export function BeforeAfter({ updated, packed }: { updated: readonly Updated[]; 
       <h2 id="into-the-brief">What it makes of the prediction</h2>
       <p>
         The predicted curve, moved and steepened as far as the counts ask: two constants on a grid. Before the
-        trial, the factor on all sizes spreads as from expected to safe to promise, the steepness by a third
+        trial, the factor on all sizes spreads as from expected to safe to promise, the steepness by a factor of two
         (assumed); false rejects are those of the clean run. It holds for this piece, machine, setting,
         product and thickness, until any of them changes.
       </p>

@@ -2,10 +2,10 @@ import type { Finding, Measured, RunGroup } from '../../contract/index.ts'
 import { chanceOnCurve } from '../../numerics/chance-on-curve.ts'
 import { statedSpread } from './agreement.ts'
 
-/** Prior of the steepness: ln of it normal about 0 with this spread (assumed; twice as steep is two of it). */
-const STEEPNESS_SPREAD = 0.35
+/** Prior of the steepness: ln of it normal about 0 with this spread (assumed: twice as steep is common). */
+const STEEPNESS_SPREAD = 0.7
 const SIZE_STEPS = 61
-const STEEPNESS_STEPS = 21
+const STEEPNESS_STEPS = 41
 const WIDEST = 3.5
 
 export interface MachineMeasured {
