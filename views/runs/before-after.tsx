@@ -22,8 +22,8 @@ export function BeforeAfter({ updated, packed }: { updated: readonly Updated[]; 
       <h2 id="into-the-brief">What it makes of the prediction</h2>
       <p>
         The predicted curve, moved and steepened as far as the counts ask: two constants on a grid. Before the
-        trial, the factor on all sizes spreads as from expected to safe to promise, the steepness by a factor of two
-        (assumed); false rejects are those of the clean run. It holds for this piece, machine, setting,
+        trial, the factor on all sizes spreads as from expected to safe to promise, the steepness by a factor
+        of two (assumed); false rejects are those of the clean run. It holds for this piece, machine, setting,
         product and thickness, until any of them changes.
       </p>
       <section class="scroll" tabindex={0} aria-label="Before and after the trial">
