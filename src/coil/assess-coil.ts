@@ -33,7 +33,7 @@ export interface CoilInput {
 const toHz = (kHz: readonly number[]): number[] => kHz.map((f) => f * 1000)
 
 const CLOSED =
-  'The pack is a closed container of metal: it shields what is inside and answers far louder than any piece.'
+  'The pack is a closed container of metal: it hides what is inside and answers far louder than any piece.'
 
 /**
  * Findable sizes of a balanced-coil metal detector at a point, with all that led to them. A refused pack
