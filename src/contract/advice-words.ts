@@ -19,6 +19,7 @@ export const EFFECTS = [
   'asks',
   'grounds',
   'combines',
+  'notes',
   'records',
   'prevents',
 ] as const

@@ -20,6 +20,7 @@ export const EFFECT_WORDS: Readonly<Record<RuleCard['type'], string>> = {
   asks: 'asks before ordering',
   grounds: 'words a verdict',
   combines: 'words the recommendation',
+  notes: 'notes what limits a size',
   records: 'is written into the register or the check plan',
   prevents: 'keeps it out',
 }

@@ -6,62 +6,6 @@ import type { XrayAssessment, XrayFinding } from '../../xray/assessment.ts'
 import { asMeasured, demonstratedAt } from './after-trials.ts'
 import { meetsOver } from './meets.ts'
 
-const NOISE_WORDS = {
-  photon: 'too few x-rays through the pack',
-  electronics: "the detector's own noise",
-  grain: 'the grain pattern of the food',
-  unevenness: 'unevenness of the food',
-  packaging: 'unevenness of the container wall',
-} as const
-
-/** The kind of noise that hides most, in words. */
-export function mainNoise(finding: XrayFinding): { words: string; share: number } {
-  const [kind, share] = Object.entries(finding.noise).sort((a, b) => b[1] - a[1])[0] as [
-    keyof typeof NOISE_WORDS,
-    number,
-  ]
-  return { words: NOISE_WORDS[kind], share }
-}
-
-const SETTLES = { sinks: 'It sinks', floats: 'It floats', stays: '' } as const
-
-/** Where the sizes hold, when it is not the middle; empty else. */
-function whereWords({ settling, place, zones }: XrayFinding): string {
-  if (!zones.some(({ settlesThere }) => settlesThere)) return ''
-  const there = zones.find(({ name }) => name === place)
-  return there?.state === 'blind'
-    ? `${SETTLES[settling]} to the ${place}, where the container hides it from this beam.`
-    : `${SETTLES[settling]} to the ${place}; the sizes hold there.`
-}
-
-function noteOf(finding: XrayFinding, voidFree: boolean): string {
-  const where = whereWords(finding)
-  if (where && finding.bestMm === null && !finding.looksLikeVoid) return where
-  return [where, limitsOf(finding, voidFree), farWords(finding)].filter(Boolean).join(' ')
-}
-
-const FAR = { food: 'this food', depth: 'this depth', machine: 'this machine' } as const
-
-/** What the size is extrapolated over; empty where practice was read near by. */
-function farWords({ extrapolated: { by, factor }, expectedMm }: XrayFinding): string {
-  if (by.length === 0 || expectedMm === null) return ''
-  const what = by.map((far) => FAR[far]).join(', ')
-  return `Extrapolated to ${what} from bags of nuts, where practice was read: the size to promise is widened by ${Math.round(100 * (factor - 1))} %.`
-}
-
-function limitsOf(finding: XrayFinding, voidFree: boolean): string {
-  const limit = `${Number(finding.limitMm.toFixed(1))} mm`
-  if (finding.looksLikeVoid && !voidFree) {
-    return 'Attenuates no more than the food: in the picture it looks like a void, a bubble or a fold.'
-  }
-  const { words, share } = mainNoise(finding)
-  const limited = `Limited mainly by ${words} (${Math.round(share * 100)} % of the noise).`
-  if (finding.bestMm === null) return `Not found up to ${limit}, the largest size computed here. ${limited}`
-  if (finding.expectedMm === null)
-    return `Only an ideal image would find it; in practice not up to ${limit}. ${limited}`
-  return limited
-}
-
 const nullable = (value: number | null) => (value === null ? null : Number(value.toPrecision(6)))
 
 type Common = XrayFinding | CoilFinding
@@ -166,15 +110,15 @@ const NOTHING_FOUND = {
 } as const
 const NOWHERE = { bestRangeMm: null, extrapolated: null }
 
-/** Findings of an x-ray machine in the shape of the contract. */
+/** Findings of an x-ray machine in the shape of the contract; what limits them rules note. */
 export function xrayFindings(brief: Brief, at: Place, assessment: XrayAssessment): Finding[] {
-  const { voidFree, boneIn } = brief.points[at.pointIndex]!.product
+  const { boneIn } = brief.points[at.pointIndex]!.product
   return assessment.findings.map((finding) => {
     const { material, placement } = brief.contaminants[finding.contaminant]!
     if (boneIn && placement === 'inside' && materials.get(material)?.kind === 'bone')
       return toFinding(brief, at, { ...finding, ...NOTHING_FOUND }, BELONGS, NOWHERE)
     const { bestRangeMm, extrapolated } = finding
-    return toFinding(brief, at, finding, noteOf(finding, voidFree), {
+    return toFinding(brief, at, finding, '', {
       bestRangeMm: bestRangeMm && [bestRangeMm[0], bestRangeMm[1]],
       extrapolated: extrapolated.by.length > 0 ? { ...extrapolated, by: [...extrapolated.by] } : null,
     })

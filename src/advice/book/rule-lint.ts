@@ -90,12 +90,13 @@ function leafProblem(
     : `${JSON.stringify(strange)} is no value of it; allowed: ${listed(left.values ?? [])}`
 }
 
-/** What a rule of the second run says of which ground, and how often it is asked there. */
+/** What rules that word something other than a reason are asked of, and how often. */
 const SAYS: Readonly<Record<string, { readonly grounds: readonly string[]; readonly each: string }>> = {
   headline: { grounds: ['line'], each: 'once' },
   combines: { grounds: ['line'], each: 'once' },
   leaves: { grounds: ['line'], each: 'contaminant' },
   grounds: { grounds: ['option'], each: 'once' },
+  notes: { grounds: ['xray', 'coil', 'static-field'], each: 'contaminant' },
 }
 
 /** Asking and testing stand on any ground of the second run; in the first run a test is a reason of a machine. */
@@ -108,7 +109,9 @@ function lintPlace(rule: BookRule, say: Say): void {
   if (place && (rule.each !== place.each || rule.appliesTo.some((ground) => !place.grounds.includes(ground))))
     say(`"${type}" is said of ${place.grounds.join(', ')}, each: "${place.each}"`)
   if (!place && ordered.length > 0 && !ASKS.includes(type))
-    say(`${ordered.join(', ')}: allowed event types are ${[...Object.keys(SAYS), ...ASKS].join(', ')}`)
+    say(
+      `${ordered.join(', ')}: allowed event types are ${[...Object.keys(SAYS).filter((word) => word !== 'notes'), ...ASKS].join(', ')}`,
+    )
   if (type === 'asks' && ordered.length < rule.appliesTo.length) say('"asks" is said of line, use or option')
   if ((type === 'headline') !== (params.part !== undefined))
     say('a headline, and nothing else, names its part')

@@ -33,6 +33,7 @@ type Say = (id: string, value: string | number | boolean, name?: string) => void
 export function writeSizes(say: Say, finding: Sizes): void {
   const { bestMm, expectedMm, sureMm, cautiousMm, chanceAtMustFind } = finding
   say('finding.possible', bestMm !== null, 'best')
+  say('finding.hasSize', expectedMm !== null)
   say('finding.limitMm', finding.limitMm)
   if (bestMm !== null) say('finding.bestMm', bestMm, 'best')
   if (expectedMm !== null) say('finding.expectedMm', expectedMm)

@@ -19,6 +19,7 @@ const OPEN_RULE: Readonly<Record<RuleTrace['type'], number>> = {
   asks: 0,
   grounds: 0,
   combines: 0,
+  notes: 0,
   prevents: 0.02,
 }
 /** A contaminant without a size to find leaves its answer open altogether. */

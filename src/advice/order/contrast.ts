@@ -58,7 +58,7 @@ function rulesApart(rules: readonly Asked[], first: string, second: string): Apa
     const outcomes: Contrast['rules'][number]['outcomes'] = [left?.outcome ?? null, right?.outcome ?? null]
     if (outcomes[0] === outcomes[1] || outcomes.every(quiet)) return []
     const { rule, title, type, contaminant } = (left ?? right)!
-    if ((!left || !right) && !ARGUES.includes(type)) return []
+    if (type === 'notes' || ((!left || !right) && !ARGUES.includes(type))) return []
     return [{ rule, title, type, contaminant, outcomes }]
   })
 }

@@ -1,4 +1,4 @@
-import type { Brief, Caution, Option, Reason, WhyNot } from '../../contract/index.ts'
+import type { Brief, Caution, Finding, Option, Reason, WhyNot } from '../../contract/index.ts'
 import type { LineOutcome, PlacedOutcome, Ranked } from '../stages.ts'
 import { cautionsFrom } from './cautions.ts'
 import { missedSizes } from './missed-sizes.ts'
@@ -9,12 +9,25 @@ import { joined, saidOf } from './said.ts'
 const rulesOut = (o: PlacedOutcome) => o.type === 'excludes' && o.contaminant === null
 
 /** Of a machine that is ruled out only what rules it out is said. */
-const spokenOf = ({ excluded, outcomes }: Ranked) => (excluded ? outcomes.filter(rulesOut) : outcomes)
+const spokenOf = ({ excluded, outcomes }: Ranked) =>
+  excluded ? outcomes.filter(rulesOut) : outcomes.filter(({ type }) => type !== 'notes')
+
+/** The findings, each with what rules note of it where its physics notes nothing. */
+const findingsOf = ({ findings, outcomes }: Ranked): Finding[] =>
+  findings.map((finding) => {
+    const noted = outcomes.filter((o) => o.type === 'notes' && o.contaminant === finding.contaminant)
+    return { ...finding, note: finding.note || joined(noted) }
+  })
 
 const reasonsOf = (ranked: Ranked): Reason[] => spokenOf(ranked).map((o) => toReason(o, rulesOut(o)))
 
 /** Blocking rules, then missed sizes; where neither speaks against it, what puts another one before it. */
-function whyNotOf(brief: Brief, { outcomes, findings, verdict }: Ranked, because: string): WhyNot[] {
+function whyNotOf(
+  brief: Brief,
+  { outcomes, verdict }: Ranked,
+  findings: readonly Finding[],
+  because: string,
+): WhyNot[] {
   if (verdict === 'best-fit') return []
   const rules = outcomes.filter(rulesOut).map((o): WhyNot => ({ kind: 'rule', rule: o.rule, text: o.text }))
   const blocking = [...rules, ...missedSizes(brief, findings)]
@@ -49,6 +62,7 @@ const cautionsOf = (brief: Brief, ranked: Ranked): Caution[] =>
 /** An option in words: the ground for its verdict, its reasons, what speaks against it, its cautions. */
 export function optionWords(brief: Brief, ranked: Ranked, grounds: readonly LineOutcome[]): Option {
   const because = joined(grounds)
+  const findings = findingsOf(ranked)
   return {
     equipment: ranked.equipment,
     label: ranked.label,
@@ -62,9 +76,9 @@ export function optionWords(brief: Brief, ranked: Ranked, grounds: readonly Line
     beam: beamOf(ranked),
     grounds: grounds.map(saidOf),
     settings: settingsOf(ranked),
-    findings: [...ranked.findings],
+    findings,
     reasons: reasonsOf(ranked),
-    whyNot: whyNotOf(brief, ranked, because),
+    whyNot: whyNotOf(brief, ranked, findings, because),
     cautions: cautionsOf(brief, ranked),
   }
 }

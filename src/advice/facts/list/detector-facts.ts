@@ -15,6 +15,7 @@ const COUNTS: readonly Row[] = [
 ]
 const FINDING: readonly Row[] = [
   ['finding.possible', 'some size is within reach of the ideal machine', '', 'boolean'],
+  ['finding.hasSize', 'some size is expected to be found', '', 'boolean'],
   ['finding.limitMm', 'largest size the model speaks of', 'mm', 'number'],
   ['finding.bestMm', 'best possible size', 'mm', 'number'],
   ['finding.expectedMm', 'expected size', 'mm', 'number'],
