@@ -25,7 +25,7 @@ describe('gritwise advise', () => {
     const { out: json } = await advise(brief, '--json')
     const advice = adviceSchema.parse(JSON.parse(json))
     expect(out.split('\n')[2], 'the answer first').toBe(advice.answer.sentence)
-    expect(out).toContain('keep it out')
+    expect(out).toContain('left to do')
   })
   it('--reasons says why and why not, --tree the whole conditions', async () => {
     const { out } = await advise(beans, '--reasons')
