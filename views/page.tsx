@@ -47,6 +47,9 @@ export function Page(frame: PageFrame & { children?: Child }) {
           <title>{`${title} – gritwise`}</title>
           <link rel="icon" href="/assets/icon.svg" type="image/svg+xml" />
           <link rel="stylesheet" href="/assets/gritwise.css" />
+          {here === 'advice' || here === 'brief' ? (
+            <link rel="stylesheet" href={`/assets/${here}.css`} />
+          ) : null}
           {here === 'exercises' || here === 'compare' ? (
             <link rel="stylesheet" href="/assets/sittings.css" />
           ) : null}
@@ -76,8 +79,29 @@ export function Page(frame: PageFrame & { children?: Child }) {
   )
 }
 
-function Masthead({ packed, here }: { packed: string | null; here: PageFrame['here'] }) {
-  const current = (page: PageFrame['here']) => (page === here ? { 'aria-current': 'page' as const } : {})
+type Here = PageFrame['here']
+
+/** The pages of the head, in their order; those that speak of a brief are shown once there is one. */
+const NAVIGATION: readonly {
+  here: Here
+  words: string
+  path: string
+  needs: 'brief' | 'may-have-brief' | 'none'
+}[] = [
+  { here: 'brief', words: 'Brief', path: '/brief', needs: 'may-have-brief' },
+  { here: 'advice', words: 'Advice', path: '/advice', needs: 'brief' },
+  { here: 'card', words: 'X-ray pictures', path: '/card', needs: 'brief' },
+  { here: 'trade-offs', words: 'Trade-offs', path: '/trade-offs', needs: 'brief' },
+  { here: 'compare', words: 'Compare', path: '/compare', needs: 'brief' },
+  { here: 'register', words: 'Register', path: '/register', needs: 'brief' },
+  { here: 'checks', words: 'Check plan', path: '/checks', needs: 'brief' },
+  { here: 'runs', words: 'Test runs', path: '/runs', needs: 'may-have-brief' },
+  { here: 'exercises', words: 'Exercises', path: '/exercises', needs: 'may-have-brief' },
+  { here: 'rules', words: 'Rule book', path: '/rules', needs: 'may-have-brief' },
+  { here: 'examples', words: 'Examples', path: '/examples', needs: 'none' },
+]
+
+function Masthead({ packed, here }: { packed: string | null; here: Here }) {
   return (
     <header class="masthead">
       <a class="wordmark" href="/">
@@ -85,73 +109,16 @@ function Masthead({ packed, here }: { packed: string | null; here: PageFrame['he
       </a>
       <nav aria-label="Pages">
         <ul>
-          <li>
-            <a href={packed ? `/brief?b=${packed}` : '/'} {...current('brief')}>
-              Brief
-            </a>
-          </li>
-          {packed ? (
+          {NAVIGATION.filter(({ needs }) => packed || needs !== 'brief').map((page) => (
             <li>
-              <a href={`/advice?b=${packed}`} {...current('advice')}>
-                Advice
+              <a
+                href={packed && page.needs !== 'none' ? `${page.path}?b=${packed}` : page.path}
+                {...(page.here === here ? { 'aria-current': 'page' as const } : {})}
+              >
+                {page.words}
               </a>
             </li>
-          ) : null}
-          {packed ? (
-            <li>
-              <a href={`/card?b=${packed}`} {...current('card')}>
-                Test card
-              </a>
-            </li>
-          ) : null}
-          {packed ? (
-            <li>
-              <a href={`/trade-offs?b=${packed}`} {...current('trade-offs')}>
-                Trade-offs
-              </a>
-            </li>
-          ) : null}
-          {packed ? (
-            <li>
-              <a href={`/compare?b=${packed}`} {...current('compare')}>
-                Compare quotes
-              </a>
-            </li>
-          ) : null}
-          {packed ? (
-            <li>
-              <a href={`/register?b=${packed}`} {...current('register')}>
-                Register
-              </a>
-            </li>
-          ) : null}
-          {packed ? (
-            <li>
-              <a href={`/checks?b=${packed}`} {...current('checks')}>
-                Check plan
-              </a>
-            </li>
-          ) : null}
-          <li>
-            <a href={packed ? `/runs?b=${packed}` : '/runs'} {...current('runs')}>
-              Test runs
-            </a>
-          </li>
-          <li>
-            <a href={packed ? `/exercises?b=${packed}` : '/exercises'} {...current('exercises')}>
-              Exercises
-            </a>
-          </li>
-          <li>
-            <a href={packed ? `/rules?b=${packed}` : '/rules'} {...current('rules')}>
-              Rule book
-            </a>
-          </li>
-          <li>
-            <a href="/examples" {...current('examples')}>
-              Examples
-            </a>
-          </li>
+          ))}
         </ul>
       </nav>
     </header>

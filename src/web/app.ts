@@ -11,6 +11,7 @@ import { runsApi } from './api/runs.ts'
 import { notFound, onError, wrongMethod } from './failures.tsx'
 import { houseOf } from './house-book.ts'
 import { advicePage } from './pages/advice/advice-page.tsx'
+import { advicePart } from './pages/advice/advice-part.tsx'
 import { comparePage } from './pages/advice/compare-page.tsx'
 import { fragmentPage } from './pages/advice/fragment-page.tsx'
 import { ratherPage } from './pages/advice/rather-page.tsx'
@@ -61,6 +62,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/examples', examplesPage)
 
   app.get('/advice', advicePage(advisor))
+  app.get('/advice/part', advicePart(advisor))
   app.post('/advice', sendBrief(advisor))
   app.post('/advice/headline', headlinePart(advisor))
   app.get('/advice/trail', trailPage(advisor))

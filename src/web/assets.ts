@@ -15,6 +15,8 @@ const asset = (type: string, body: Buffer) => ({
 /** Everything a page loads beside itself; nothing comes from elsewhere. */
 const ASSETS = new Map([
   ['gritwise.css', asset('text/css; charset=utf-8', own('gritwise.css'))],
+  ['advice.css', asset('text/css; charset=utf-8', own('advice.css'))],
+  ['brief.css', asset('text/css; charset=utf-8', own('brief.css'))],
   ['sittings.css', asset('text/css; charset=utf-8', own('sittings.css'))],
   ['runs.css', asset('text/css; charset=utf-8', own('runs.css'))],
   ['enter-runs.js', asset('text/javascript; charset=utf-8', own('enter-runs.js'))],

@@ -25,11 +25,20 @@ const sheet: Sheet = {
 
 const page = (more: Partial<BriefPageProps> = {}) =>
   String(
-    <BriefPage sheet={sheet} problems={[]} packed={null} demos={[]} headline={null} next={null} {...more} />,
+    <BriefPage
+      sheet={sheet}
+      problems={[]}
+      packed={null}
+      demos={[]}
+      headline={null}
+      needed={[]}
+      next={null}
+      {...more}
+    />,
   )
 
 /** The part of the page around one field, from its label to the next. */
-const field = (html: string, path: string) => html.split(`<label for="${path}">`)[1]?.split('</div>')[0] ?? ''
+const field = (html: string, path: string) => html.split(`<label for="${path}"`)[1]?.split('</div>')[0] ?? ''
 
 describe('the brief page', () => {
   it('shows a number as typed, its unit beside it, its range, and what was understood', () => {
@@ -66,7 +75,7 @@ describe('the brief page', () => {
       ([, id]) => id,
     )
     expect(ids.length).toBeGreaterThan(30)
-    for (const id of ids) expect(html, id).toContain(`<label for="${id}">`)
+    for (const id of ids) expect(html, id).toContain(`<label for="${id}"`)
   })
 
   it('says what is wrong at the top and beside the field, in the same words', () => {
@@ -84,21 +93,31 @@ describe('the brief page', () => {
     expect(height).toMatch(/aria-describedby="[^"]*error-points\.0\.heightMm/)
   })
 
-  it('opens a fold that holds an answer or a problem, and no other', () => {
+  it('opens a fold that holds a problem and no other; folded, it says what it holds', () => {
     const fold = (html: string, words: string) =>
       /<details class="fold"[^>]*?( open="")?>/.exec(
         html.slice(html.lastIndexOf('<details', html.indexOf(words))),
       )?.[1]
     expect(fold(page(), 'Composition, per 100 g')).toBeUndefined()
     const answered = { ...sheet, answers: { ...sheet.answers, 'product.composition.waterPct': '80' } }
-    expect(fold(page({ sheet: answered }), 'Composition, per 100 g')).toBeDefined()
+    expect(fold(page({ sheet: answered }), 'Composition, per 100 g')).toBeUndefined()
+    expect(page({ sheet: answered })).toContain('Composition, per 100 g<span class="held">: water 80</span>')
     const wrong = { ...sheet, problems: new Map([['product.composition.ashPct', 'x']]) }
     expect(fold(page({ sheet: wrong }), 'Composition, per 100 g')).toBeDefined()
   })
 
   it('sends without script: a plain form, with the advice as the first button', () => {
     const html = page()
-    expect(html).toContain('<form id="brief" class="sheet" method="post" action="/advice" novalidate="">')
+    expect(html).toContain(
+      '<form id="brief" class="sheet compact" method="post" action="/advice" novalidate="">',
+    )
     expect(/<form id="brief".*?<button[^>]*value="([^"]+)"/s.exec(html)?.[1]).toBe('advise')
+  })
+
+  it('says what is still needed, and marks the fields without which there is no answer', () => {
+    const html = page({ needed: ['food', 'speed'] })
+    expect(html).toContain('Still needed: food and speed.')
+    expect(field(html, 'points.0.heightMm')).toContain('needed')
+    expect(field(html, 'points.0.massG')).not.toContain('needed')
   })
 })

@@ -8,6 +8,9 @@ import { differenceText } from '../../src/commands/difference-text.ts'
 import { trailText } from '../../src/commands/trail-text.ts'
 import { type Advice, adviceSchema, type Brief } from '../../src/contract/index.ts'
 import { AdvicePage } from '../../views/advice/advice-page.tsx'
+import { PARTS } from '../../views/advice/links.ts'
+import { PaperPage } from '../../views/advice/paper/paper-page.tsx'
+import { Part } from '../../views/advice/parts/part.tsx'
 import { DifferencePage } from '../../views/difference/difference-page.tsx'
 import { RatherPage } from '../../views/rather/rather-page.tsx'
 import { RulesPart } from '../../views/trail/rules-page.tsx'
@@ -15,6 +18,7 @@ import { TrailPage } from '../../views/trail/trail-page.tsx'
 import { type Step, unfold } from '../../views/trail/unfold.ts'
 import { advice, brief as given, names } from './fixture.ts'
 
+const NO_LAW = { ceiling: null, usualMicroGy: 100, usualSource: '' }
 const parsed = parseBrief(given)
 const brief = (parsed.ok ? parsed.brief : null) as Brief
 const flat = (html: string) =>
@@ -28,24 +32,34 @@ const flat = (html: string) =>
     .replace(/\s+/g, ' ')
 const plain = (text: string) => text.replace(/\s+/g, ' ')
 
-const page = (printedOn: string | null, of: Advice = advice) =>
-  flat(
-    String(
-      <AdvicePage
-        advice={of}
-        title="Kernels"
-        names={names}
-        packed="PACKED"
-        pointLines={['', '']}
-        printedOn={printedOn}
-      />,
-    ),
+const shown = (of: Advice) => ({
+  advice: of,
+  title: 'Kernels',
+  names,
+  packed: 'PACKED',
+  pointLines: ['', ''],
+})
+
+/** The page with everything on it opened that can be. */
+const page = (of: Advice = advice) => {
+  const machines = of.points.flatMap(({ options, removals }, point) => [
+    ...options.map(({ equipment }) => ({ part: 'why' as const, point, equipment })),
+    ...removals.map(({ equipment }) => ({ part: 'device' as const, point, equipment })),
+  ])
+  const parts = PARTS.filter((part) => part !== 'why' && part !== 'device')
+  const opened = [...parts.map((part) => ({ part, point: 0, equipment: '' })), ...machines].map((one) =>
+    String(<Part {...shown(of)} {...one} doseLaw={NO_LAW} />),
   )
+  return flat([String(<AdvicePage {...shown(of)} changeLinks={[]} hasDose />), ...opened].join(' '))
+}
+
+const print = (of: Advice = advice) =>
+  flat(String(<PaperPage {...shown(of)} printedOn="1 May 2026" short={false} doseLaw={NO_LAW} />))
 
 /** The advice in its four renderings, all from one fixture. */
 const RENDERINGS = {
-  page: page(null),
-  print: page('1 May 2026'),
+  page: page(),
+  print: print(),
   json: plain(JSON.stringify(advice)),
   terminal: plain(adviceText(brief, advice, { reasons: true, tree: true })),
 } as const
@@ -64,11 +78,11 @@ describe('1 and 2: every node has its truth, every leaf its value, threshold, ma
   const rules = advice.trace.rules
   const [fired, absent] = rules
   const LEAF = 'holds: grain size is above 5 mm; here 13 mm (assumed, margin 8 mm (160 %))'
-  it('in the trees of page, print and terminal', () => {
+  it('in the trees of page and terminal, and the leaf that settles it on paper', () => {
     const tree = flat(String(<RulesPart rules={rules} packed="PACKED" pieces={[]} />))
     expect(tree).toContain(`holds: all of ${LEAF}`)
     expect(plain(treeText(fired!).join('\n'))).toContain(`holds: all of ${LEAF}`)
-    expect(RENDERINGS.print).toContain(`holds: all of ${LEAF}`)
+    expect(RENDERINGS.print).toContain(LEAF)
   })
   it('and "does not apply" is a value of its own', () => {
     const tree = flat(String(<RulesPart rules={rules} packed="PACKED" pieces={[]} />))
@@ -137,8 +151,8 @@ describe('5: what would change it', () => {
   it.each(everywhere)('and where nothing does, that: %s', (where) => {
     const none = { ...advice, changes: [], changesNote: 'No change of the line does it.' }
     const rendered = {
-      page: () => page(null, none),
-      print: () => page('1 May 2026', none),
+      page: () => page(none),
+      print: () => print(none),
       json: () => JSON.stringify(none),
       terminal: () => adviceText(brief, none),
     }
@@ -214,7 +228,7 @@ describe('8: permanent names, versions, and the same brief under another book', 
     for (const rendered of [html, plain(differenceText(brief, difference))]) {
       expect(rendered).toContain('From r1 to r2')
       expect(rendered).toMatch(/Grain hides stones.*: fired → did not fire/)
-      expect(rendered).toContain('best fit to this brief, place 1 → only if …, place 1')
+      expect(rendered).toContain('best fit to this brief, place 1 → suitable with conditions, place 1')
     }
   })
 })

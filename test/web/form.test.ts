@@ -13,6 +13,15 @@ const send = async (answers: Readonly<Record<string, string>>, path = '/advice',
 
 const briefAt = (location: string | null) => unpackBrief(location?.split('b=')[1] ?? '')
 
+/** The form at the address that a button leads to. */
+const follow = async (answers: Record<string, string>) => {
+  const sent = await send(answers)
+  expect(sent.status).toBe(303)
+  const answer = await app.request(sent.location!)
+  expect(answer.status).toBe(200)
+  return { location: sent.location!, body: await answer.text() }
+}
+
 describe('the form sent', () => {
   it.each(demos.map((demo) => [demo.id, demo.brief] as const))('%s goes to its advice', async (_, given) => {
     const { status, location } = await send({ ...writeForm(given), action: 'advise' })
@@ -35,8 +44,7 @@ describe('the form sent', () => {
   })
 
   it('takes a machine from a quote in a row of its own, and offers it for a quoted size', async () => {
-    const added = await send({ ...writeForm(brief), action: 'add:quoted' })
-    expect(added.status).toBe(200)
+    const added = await follow({ ...writeForm(brief), action: 'add:quoted' })
     expect(added.body).toContain('Quoted machine 1')
     const answers = {
       ...writeForm(brief),
@@ -52,7 +60,7 @@ describe('the form sent', () => {
         equipment: expect.arrayContaining([expect.objectContaining({ id: 'quoted-1', pixelMm: 0.4 })]),
       },
     })
-    const again = await send({ ...answers, action: 'add:quotes' })
+    const again = await follow({ ...answers, action: 'add:quotes' })
     expect(again.body).toContain('<option value="quoted-1">offer of March</option>')
     const wrong = await send({ ...answers, 'quoted.0.pixelMm': 'fine', action: 'advise' })
     expect(wrong.status).toBe(422)
@@ -95,17 +103,29 @@ describe('the form sent', () => {
     )
   })
 
-  it('adds and removes rows without script, keeping what was typed', async () => {
-    const more = await send({ ...writeForm(brief), 'points.0.name': 'changed', action: 'add:contaminants' })
-    expect(more.status).toBe(200)
-    expect(more.body).toContain('id="contaminants.3.material"')
+  it('adds and removes rows without script, keeping what was typed, the place, and the field to go on in', async () => {
+    const more = await follow({ ...writeForm(brief), 'points.0.name': 'changed', action: 'add:contaminants' })
+    expect(more.location).toMatch(/#contaminants\.3$/)
+    expect(more.body).toMatch(/id="contaminants\.3\.material"[^>]*autofocus/)
     expect(more.body).toContain('value="changed"')
     expect(more.body).not.toContain('There is a problem')
-    const fewer = await send({ ...writeForm(brief), action: 'remove:points.0' })
+    const fewer = await follow({ ...writeForm(brief), action: 'remove:points.0' })
     expect(fewer.body).toContain('value="after packing"')
     expect(fewer.body).not.toContain('id="points.1.heightMm"')
-    const part = await send({ ...writeForm(brief), action: 'add:points.1.parts' })
+    const part = await follow({ ...writeForm(brief), action: 'add:points.1.parts' })
     expect(part.body).toContain('id="points.1.parts.0.material"')
+  })
+
+  it('keeps a form that is too long for an address, too', async () => {
+    const long = Object.fromEntries(
+      Array.from({ length: 40 }, (_, at) => [
+        `contaminants.${at}.entersAt`,
+        Array.from({ length: 20 }, (_, k) => Math.sin(at * 31 + k)).join(' '),
+      ]),
+    )
+    const { status, body } = await send({ ...writeForm(brief), ...long, action: 'add:flow' })
+    expect(status).toBe(200)
+    expect(body).toContain('id="flow.0.step"')
   })
 
   it('shows what was understood when asked to, without complaint', async () => {
@@ -124,7 +144,7 @@ describe('the headline while typing', () => {
     )
     expect(status).toBe(200)
     expect(body).not.toContain('<html')
-    expect(body).toContain('Dual-energy x-ray after packing finds the quartz')
+    expect(body).toContain('class="answer">Put x-ray, dual ene')
     expect(body).toContain('id="note-points.0.heightMm" hx-swap-oob="true">understood as 20 mm</p>')
     expect(body).toMatch(/id="note-product\.grainMm" hx-swap-oob="true">assumed: 13 mm/)
   })
@@ -139,7 +159,7 @@ describe('the headline while typing', () => {
 describe('a brief brought in', () => {
   const bring = async (json: string) => {
     const form = new FormData()
-    form.set('json', json)
+    form.set('brief-json', json)
     const answer = await app.request('/brief/import', { method: 'POST', body: form })
     return { status: answer.status, location: answer.headers.get('location'), body: await answer.text() }
   }
@@ -152,8 +172,8 @@ describe('a brief brought in', () => {
 
   it('as a file, too', async () => {
     const form = new FormData()
-    form.set('json', '')
-    form.set('file', new File([JSON.stringify(brief)], 'brief.json', { type: 'application/json' }))
+    form.set('brief-json', '')
+    form.set('brief-file', new File([JSON.stringify(brief)], 'brief.json', { type: 'application/json' }))
     const answer = await app.request('/brief/import', { method: 'POST', body: form })
     expect(briefAt(answer.headers.get('location'))).toEqual({ brief })
   })

@@ -4,6 +4,7 @@ import { demos } from '../../src/brief/demos.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { VOICES } from '../../src/exercises/voice.ts'
 import { archetypes, materials } from '../../src/reference/index.ts'
+import { shortName } from '../../views/words/machine.ts'
 import { visibleText } from './crawl.ts'
 
 /**
@@ -31,10 +32,12 @@ const named: readonly (readonly [name: string, stands: string])[] = (() => {
     pairs.push([title, '{title}'])
     for (const { name } of brief.points) if (name) pairs.push([name, '{point}'])
   }
-  for (const { label } of archetypes.values()) {
+  for (const { id, label } of archetypes.values()) {
     pairs.push([label, '{machine}'], [label.replace(/ \(.*\)$/, ''), '{machine}'])
+    pairs.push([shortName({ equipment: id, label }), '{machine}'])
   }
-  for (const { label } of materials.values()) pairs.push([label, '{material}'])
+  for (const { label } of materials.values())
+    pairs.push([label, '{material}'], [label.replace(/\s*\([^)]*\)/g, ''), '{material}'])
   for (const { title, subject, id } of loadRulebook().rules)
     pairs.push([title, '{rule}'], [subject, '{subject}'], [id, '{id}'])
   for (const { title } of EXERCISES) pairs.push([title(VOICES.full), '{exercise}'])
@@ -59,6 +62,8 @@ export function bare(label: string): string {
 /** What is asked and answered, drawn and calculated is content, not label. */
 const CONTENT = [
   /<svg[\s\S]*?<\/svg>/g,
+  // What a fold holds and what was asked are the brief's own words.
+  /<span class="(?:held|over-facts|asked|needed)">[\s\S]*?<\/span>/g,
   /<form class="prediction"[\s\S]*?<\/form>/g,
   /<h2 class="ask">[\s\S]*?<\/h2>/g,
   /<dl class="facts">[\s\S]*?<\/dl>/g,

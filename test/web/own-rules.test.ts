@@ -36,7 +36,12 @@ describe('pages and API under a company’s own rules', () => {
       'The food is 76 mm high.',
     ])
     expect(reasons.some(({ book }) => book !== 'trial book')).toBe(true)
-    expect(await page(`/advice?b=${packed}`)).toContain('from the trial book book')
+    const { equipment } = advice.points[0]!.options.find(({ reasons: own }) =>
+      own.some((one) => one.rule === 'tall-food'),
+    )!
+    expect(await page(`/advice/part?b=${packed}&part=why&point=0&equipment=${equipment}`)).toContain(
+      'from the trial book book',
+    )
   })
 
   it('lay what is pasted over that book, not over the bare one', async () => {

@@ -191,12 +191,12 @@ describe('a found fragment', () => {
 })
 
 describe('the brief page', () => {
-  it('says at its top what to enter next, each leading to its field', async () => {
-    const jar = packBrief({ ...demoInput('sauce-jar'), equipment: ['xray-side'] })
-    const { body } = await get(`/brief?b=${jar}`, house)
-    const next = body.split('What to enter next')[1]!.split('</details>')[0]!
+  it('says beside the form what would sharpen the answer, each leading to its field', async () => {
+    const nuts = packBrief({ ...demoInput('hazelnuts'), equipment: ['xray-dual'] })
+    const { body } = await get(`/brief?b=${nuts}`, house)
+    const next = body.split('Would sharpen the answer')[1]!.split('</aside>')[0]!
     const fields = [...next.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id)
-    expect(fields[0]).toMatch(/unevennessMm$/)
+    expect(fields).toContain('product.grainMm')
     for (const id of fields) expect(body).toContain(`id="${id}"`)
   })
 })

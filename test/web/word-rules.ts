@@ -69,7 +69,7 @@ export const NEVER: readonly WordRule[] = [
   {
     never:
       /\b(?:machine|product|pack|line|advice|brief|it|this|is|are|been) (?:is |are )?(?:approved|certified)\b|\bguarantee[sd]?\b|\bfoolproof\b|\b100 % (?:safe|found|detection)\b/i,
-    say: 'best fit to this brief, or worth a test on your product',
+    say: 'best fit to this brief, or test first',
     because: 'nothing here approves, validates or promises',
   },
   {
@@ -99,12 +99,12 @@ export const NAMED_IN_FULL: readonly {
 }[] = [
   {
     where: /^\/(?:advice|compare)\?/,
-    names: /metal detector, (?:one frequency|several frequencies)|metal detector around/,
+    names: /(?:metal )?detector, (?:one frequency|several frequencies)|metal detector around/,
     full: /metal detector \(balanced coil\)/,
   },
   {
-    where: /^\/advice\?/,
-    names: /\bBest possible\b|\bpromise no better than\b/i,
+    where: /^\/advice\?b=[^&]*$/,
+    names: /\bsafe to promise\b/i,
     full: /findable size/i,
   },
 ]

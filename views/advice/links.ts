@@ -42,3 +42,28 @@ export function sizeLink(links: Links, finding: Finding, size: SizeName): string
   const own = finding.calculation.replace(/[^.]+$/, size)
   return trailLink(links, links.calculations.has(own) ? own : finding.calculation)
 }
+
+/** What can be opened on the advice: by htmx in its place, without script as a page of its own. */
+export const PARTS = [
+  'why',
+  'device',
+  'points',
+  'rivals',
+  'prevent',
+  'enters',
+  'missing',
+  'quotes',
+  'cautions',
+  'assumed',
+  'dose',
+  'sources',
+] as const
+export type PartName = (typeof PARTS)[number]
+
+export const partLink = (
+  { packed }: Pick<Links, 'packed'>,
+  part: PartName,
+  point?: number,
+  equipment?: string,
+) =>
+  `/advice/part?b=${packed}&part=${part}${point === undefined ? '' : `&point=${point}`}${equipment === undefined ? '' : `&equipment=${encodeURIComponent(equipment)}`}`

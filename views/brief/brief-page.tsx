@@ -1,7 +1,6 @@
 import type { Advice } from '../../src/contract/advice.ts'
 import type { Problem } from '../../src/contract/brief.ts'
 import type { Missing } from '../../src/contract/reasoning.ts'
-import { MissingInputs } from '../advice/reasons/missing-inputs.tsx'
 import { Page } from '../page.tsx'
 import { pathWords } from '../words/path.ts'
 import { Carry } from './carry.tsx'
@@ -26,69 +25,55 @@ export interface BriefPageProps {
   readonly packed: string | null
   readonly demos: readonly DemoLink[]
   readonly headline: Advice | null
+  /** What is still missing for an answer, in words; empty once there is one. */
+  readonly needed: readonly string[]
   /** What to enter next, each with the address of its field; null before there is an answer. */
   readonly next: readonly (Missing & { readonly href: string })[] | null
   readonly imported?: { readonly typed: string; readonly wrong: string }
 }
 
-const GROUPS = [
-  ['product', 'Product'],
-  ['points', 'Inspection points'],
-  ['contaminants', 'Contaminants'],
-  ['eaters', 'Consumer and market'],
-  ['equipment', 'Equipment'],
-]
-
-/** The brief: one sheet in groups, the answer in short beside it. */
+/** The brief: one sheet in groups, the answer and what is still missing beside it. */
 export function BriefPage(props: BriefPageProps) {
-  const { sheet, problems, packed, demos, headline, next, imported } = props
+  const { sheet, problems, packed, demos, headline, next, needed, imported } = props
   const fresh = Object.values(sheet.answers).every((value) => value === '' || value === 'row')
   return (
     <Page title={`${problems.length > 0 ? 'Error: ' : ''}Brief`} packed={packed} here="brief">
       {problems.length > 0 ? <ErrorSummary problems={problems} /> : null}
       <h1>Brief</h1>
-      <p class="standfirst">
-        Describe the food, where it can be inspected and what must not be in it. The advice says which kind of
-        machine finds what size there, and why; every number leads to its calculation.
-      </p>
-      <details class="start" {...(fresh ? { open: true } : {})}>
-        <summary>Start from an example</summary>
-        <DemoList demos={demos} />
-      </details>
-      {headline && next && next.length > 0 ? <Next advice={headline} next={next} /> : null}
+      {fresh ? (
+        <>
+          <p class="standfirst">
+            Describe the food, where it can be inspected and what must not be in it. Food, thickness and speed
+            give a first answer.
+          </p>
+          <details class="start" open>
+            <summary>Start from an example</summary>
+            <DemoList demos={demos} />
+          </details>
+        </>
+      ) : null}
       <div class="sheet-and-answer">
-        <form id="brief" class="sheet" method="post" action="/advice" novalidate>
+        <form id="brief" class="sheet compact" method="post" action="/advice" novalidate>
           <div class="sheet-head">
-            <nav class="contents" aria-label="Groups of the brief">
-              <ol>
-                {GROUPS.map(([id, words]) => (
-                  <li>
-                    <a href={`#${id}`}>{words}</a>
-                  </li>
-                ))}
-              </ol>
-            </nav>
+            <Line sheet={sheet} path="title" />
             <button type="submit" name="action" value="advise">
               Get the advice
             </button>
           </div>
-          <Line sheet={sheet} path="title" />
           <ProductGroup sheet={sheet} />
           <PointGroup sheet={sheet} />
           <ContaminantGroup sheet={sheet} />
           <MarketGroup sheet={sheet} />
+          <FlowGroup sheet={sheet} />
           <EquipmentGroup sheet={sheet} />
           <QuoteGroup sheet={sheet} />
-          <FlowGroup sheet={sheet} />
           <RecordGroup sheet={sheet} />
-          <div class="send">
-            <button type="submit" name="action" value="advise">
-              Get the advice
-            </button>
-            <button type="submit" class="quiet" name="action" value="check">
-              Show what was understood and assumed
-            </button>
-          </div>
+          <Carry
+            sheet={sheet}
+            packed={packed}
+            typed={imported?.typed ?? ''}
+            wrong={imported?.wrong ?? null}
+          />
         </form>
         <aside class="answer-so-far" aria-labelledby="so-far" tabindex={0}>
           <h2 id="so-far">The answer so far</h2>
@@ -101,26 +86,37 @@ export function BriefPage(props: BriefPageProps) {
             hx-sync="this:replace"
             hx-swap="innerHTML"
           >
-            <Headline advice={headline} />
+            <Headline advice={headline} needed={needed} />
           </div>
+          <p class="send">
+            <button type="submit" form="brief" name="action" value="advise">
+              Get the advice
+            </button>{' '}
+            <button type="submit" form="brief" class="quiet" name="action" value="check">
+              Show what is assumed
+            </button>
+          </p>
+          {headline && next && next.length > 0 ? <Next advice={headline} next={next} /> : null}
         </aside>
       </div>
-      <Carry packed={packed} typed={imported?.typed ?? ''} wrong={imported?.wrong ?? null} />
     </Page>
   )
 }
 
+const MOST_NEXT = 3
+
 /** What is not given and would change the answer most, each leading to its field. */
 function Next({ advice, next }: { advice: Advice; next: NonNullable<BriefPageProps['next']> }) {
-  const hrefs = new Map(next.map(({ path, href }) => [path, href]))
   return (
-    <details class="start" open>
-      <summary>What to enter next</summary>
-      <MissingInputs
-        missing={next}
-        wordsOf={(path) => pathWords(path, advice)}
-        hrefOf={(path) => hrefs.get(path) ?? null}
-      />
-    </details>
+    <>
+      <h3>Would sharpen the answer</h3>
+      <ol class="missing">
+        {next.slice(0, MOST_NEXT).map(({ path, href, effect }) => (
+          <li>
+            <a href={href}>{pathWords(path, advice)}</a>: {effect}
+          </li>
+        ))}
+      </ol>
+    </>
   )
 }

@@ -5,22 +5,39 @@ import { AddRow, ListError, RowEnd } from './row-buttons.tsx'
 import type { Sheet } from './sheet.ts'
 
 export function ContaminantGroup({ sheet }: { sheet: Sheet }) {
+  const rows = rowsOf(sheet.answers, 'contaminants')
   return (
     <fieldset class="group" id="contaminants">
       <legend>
         <h2>Contaminants</h2>
       </legend>
-      <p class="lead-in">
-        One row for each thing that must not reach the eater. Of a wire give its length, of a flake its face.
-      </p>
       <ListError sheet={sheet} list="contaminants" />
-      {rowsOf(sheet.answers, 'contaminants').map((row, at) => (
-        <ContaminantRow sheet={sheet} row={row} number={at + 1} />
-      ))}
+      <table class="rows">
+        <caption class="unseen">What must not reach the eater, one line each</caption>
+        <thead>
+          <tr>
+            <th scope="col">Material</th>
+            <th scope="col">Shape</th>
+            <th scope="col">Size you must find</th>
+            <th scope="col">Why that size</th>
+            <th scope="col">Severity</th>
+            <th scope="col">Likelihood</th>
+            <th scope="col">
+              <span class="unseen">Take out</span>
+            </th>
+          </tr>
+        </thead>
+        {rows.map((row, at) => (
+          <ContaminantRow sheet={sheet} row={row} number={at + 1} />
+        ))}
+      </table>
       <AddRow list="contaminants" words="Add a contaminant" />
     </fieldset>
   )
 }
+
+const OWN = ['ownName', 'kind', 'densityGPerCm3', 'elements']
+const DETAILS = ['lengthMm', 'faceMm2', 'placement', 'foundPerMillionPacks', 'entersAt']
 
 function ContaminantRow({ sheet, row, number }: { sheet: Sheet; row: number; number: number }) {
   const at = (key: string) => `contaminants.${row}.${key}`
@@ -28,43 +45,60 @@ function ContaminantRow({ sheet, row, number }: { sheet: Sheet; row: number; num
     { words: 'Not in the list', options: [{ value: 'custom', words: 'Own material' }] },
     ...sheet.contaminants,
   ]
+  const isOwn = sheet.answers[at('material')] === 'custom'
   return (
-    <fieldset class="row" id={`contaminants.${row}`}>
-      <legend>
-        <h3>{`Contaminant ${number}`}</h3>
-      </legend>
-      <div class="fields">
-        <Choose sheet={sheet} path={at('material')} groups={materials} empty="Choose a material" />
-        <Choose sheet={sheet} path={at('shape')} empty="Not said" />
-        <Measure sheet={sheet} path={at('mustFindMm')} />
-        <Choose sheet={sheet} path={at('basis')} empty="Not said" />
-        <Choose sheet={sheet} path={at('severity')} empty="Not said" />
-        <Choose sheet={sheet} path={at('likelihood')} empty="Not said" />
-      </div>
-      <Fold
-        sheet={sheet}
-        paths={['ownName', 'kind', 'densityGPerCm3', 'elements'].map(at)}
-        summary="Own material: kind, density, elements"
-      >
-        <Line sheet={sheet} path={at('ownName')} />
-        <Choose sheet={sheet} path={at('kind')} empty="Not said" />
-        <Measure sheet={sheet} path={at('densityGPerCm3')} />
-        <Line sheet={sheet} path={at('elements')} />
-      </Fold>
-      <Fold
-        sheet={sheet}
-        paths={['lengthMm', 'faceMm2', 'placement', 'foundPerMillionPacks', 'entersAt'].map(at)}
-        summary="Wire length, flake face, where it lies, how often it was found"
-      >
-        <Measure sheet={sheet} path={at('lengthMm')} />
-        <Measure sheet={sheet} path={at('faceMm2')} />
-        <Choose sheet={sheet} path={at('placement')} empty="Not said" />
-        <Measure sheet={sheet} path={at('foundPerMillionPacks')} />
-        <Line sheet={sheet} path={at('entersAt')} />
-      </Fold>
-      <EntryRows sheet={sheet} contaminant={row} />
-      <RowEnd row={`contaminants.${row}`} words={`Remove contaminant ${number}`} />
-    </fieldset>
+    <tbody id={`contaminants.${row}`}>
+      <tr>
+        <td>
+          <Choose sheet={sheet} path={at('material')} groups={materials} empty="Choose a material" inTable />
+        </td>
+        <td>
+          <Choose sheet={sheet} path={at('shape')} empty="Sphere" inTable />
+        </td>
+        <td>
+          <Measure sheet={sheet} path={at('mustFindMm')} inTable />
+        </td>
+        <td>
+          <Choose sheet={sheet} path={at('basis')} empty="Not stated" inTable />
+        </td>
+        <td>
+          <Choose sheet={sheet} path={at('severity')} empty="Not stated" inTable />
+        </td>
+        <td>
+          <Choose sheet={sheet} path={at('likelihood')} empty="Not stated" inTable />
+        </td>
+        <td>
+          <RowEnd row={`contaminants.${row}`} words={`contaminant ${number}`} short />
+        </td>
+      </tr>
+      <tr class="details">
+        <td colspan={7}>
+          <Fold
+            sheet={sheet}
+            paths={[...OWN, ...DETAILS].map(at).concat(at('entries.'))}
+            summary="Wire length, flake face, where it lies and enters, own material"
+          >
+            {DETAILS.map((key) =>
+              key === 'placement' ? (
+                <Choose sheet={sheet} path={at(key)} empty="Not stated" />
+              ) : key === 'entersAt' ? (
+                <Line sheet={sheet} path={at(key)} />
+              ) : (
+                <Measure sheet={sheet} path={at(key)} />
+              ),
+            )}
+            <fieldset class="sub">
+              <legend>{isOwn ? 'Your own material' : 'Only where the material is your own'}</legend>
+              <Line sheet={sheet} path={at('ownName')} />
+              <Choose sheet={sheet} path={at('kind')} empty="Not stated" />
+              <Measure sheet={sheet} path={at('densityGPerCm3')} />
+              <Line sheet={sheet} path={at('elements')} />
+            </fieldset>
+            <EntryRows sheet={sheet} contaminant={row} />
+          </Fold>
+        </td>
+      </tr>
+    </tbody>
   )
 }
 

@@ -1,4 +1,6 @@
+import { rowsOf } from '../../src/brief/form/form-index.ts'
 import { hintOf, labelOf } from '../../src/brief/form/form-labels.ts'
+import { GroupFold } from './fold.tsx'
 import { NoteLine } from './note-line.tsx'
 import { QuotedMachines } from './quoted-machines.tsx'
 import { ListError } from './row-buttons.tsx'
@@ -14,11 +16,23 @@ export function EquipmentGroup({ sheet }: { sheet: Sheet }) {
     .filter((path) => !known.has(path))
     .map((path) => path.slice('equipment.'.length))
     .map((value): Option => ({ value, words: value }))
+  const quoted = rowsOf(sheet.answers, 'quoted').length
+  const holds = [
+    ticked.length > 0 ? `${ticked.length} kinds ticked` : '',
+    quoted > 0 ? `${quoted} from quotes` : '',
+    sheet.answers.machines ? 'machines as JSON' : '',
+  ]
+    .filter(Boolean)
+    .join(', ')
   return (
-    <fieldset class="group" id="equipment">
-      <legend>
-        <h2>Equipment</h2>
-      </legend>
+    <GroupFold
+      sheet={sheet}
+      paths={['equipment.', 'quoted.', 'machines']}
+      id="equipment"
+      title="Equipment"
+      empty="every kind that fits the way the food passes is compared"
+      holds={holds}
+    >
       <p class="lead-in">
         With none ticked and none quoted, every kind that fits the way the food passes is compared. These are
         kinds of machine, not any maker's. With a quoted machine, tick the kinds to hold it against.
@@ -40,7 +54,7 @@ export function EquipmentGroup({ sheet }: { sheet: Sheet }) {
       <NoteLine path="equipment" note={sheet.notes.get('equipment')} />
       <QuotedMachines sheet={sheet} />
       <MachinesAsJson sheet={sheet} />
-    </fieldset>
+    </GroupFold>
   )
 }
 

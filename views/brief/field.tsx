@@ -9,7 +9,13 @@ import type { Option, OptionGroup, Sheet } from './sheet.ts'
 interface FieldProps {
   readonly sheet: Sheet
   readonly path: string
+  /** In a table the column says what it is: the label is for readers who do not see the table. */
+  readonly inTable?: boolean
 }
+
+/** Fields without which there is no answer at all; the rest is assumed and said so. */
+const NEEDED = /^product\.food$|^points\.\d+\.(heightMm|speedMPerMin)$/
+export const isNeeded = (path: string): boolean => NEEDED.test(path)
 
 const describedBy = (sheet: Sheet, path: string, hint: string) => ({
   'aria-describedby': [
@@ -21,6 +27,8 @@ const describedBy = (sheet: Sheet, path: string, hint: string) => ({
     .join(' '),
   ...(sheet.problems.has(path) ? { 'aria-invalid': 'true' as const } : {}),
 })
+
+const focusOn = (sheet: Sheet, path: string) => (sheet.focus === path ? { autofocus: true } : {})
 
 function Hint({ path, text }: { path: string; text: string }) {
   return text ? (
@@ -45,11 +53,15 @@ function Framed({
   path,
   hint,
   wide,
+  inTable,
   children,
 }: FieldProps & { hint: string; wide?: boolean; children: Child }) {
   return (
     <div class={`field${sheet.problems.has(path) ? ' wrong' : ''}${wide ? ' wide' : ''}`}>
-      <label for={path}>{labelOf(path)}</label>
+      <label for={path} {...(inTable ? { class: 'unseen' } : {})}>
+        {labelOf(path)}
+        {isNeeded(path) ? <span class="needed"> needed</span> : null}
+      </label>
       <Hint path={path} text={hint} />
       <Wrong sheet={sheet} path={path} />
       {children}
@@ -59,12 +71,12 @@ function Framed({
 }
 
 /** A number with its unit outside the box; any unit may be typed. */
-export function Measure({ sheet, path }: FieldProps) {
+export function Measure({ sheet, path, inTable }: FieldProps) {
   const field = fieldAt(path)
   const unit = field?.kind === 'measure' ? field.unit : ''
   const hint = [hintOf(path), `${rangeOf(path)}.`].filter((part) => part !== '').join(' ')
   return (
-    <Framed sheet={sheet} path={path} hint={hint}>
+    <Framed sheet={sheet} path={path} hint={hint} {...(inTable ? { inTable } : {})}>
       <span class="measure">
         <input
           type="text"
@@ -74,6 +86,7 @@ export function Measure({ sheet, path }: FieldProps) {
           name={path}
           value={sheet.answers[path] ?? ''}
           {...describedBy(sheet, path, hint)}
+          {...focusOn(sheet, path)}
         />
         {unit ? <span class="unit">{unit}</span> : null}
       </span>
@@ -82,10 +95,10 @@ export function Measure({ sheet, path }: FieldProps) {
 }
 
 /** Words in one line. */
-export function Line({ sheet, path }: FieldProps) {
+export function Line({ sheet, path, inTable }: FieldProps) {
   const hint = hintOf(path)
   return (
-    <Framed sheet={sheet} path={path} hint={hint} wide>
+    <Framed sheet={sheet} path={path} hint={hint} {...(inTable ? { inTable } : { wide: true })}>
       <input
         type="text"
         autocomplete="off"
@@ -93,6 +106,7 @@ export function Line({ sheet, path }: FieldProps) {
         name={path}
         value={sheet.answers[path] ?? ''}
         {...describedBy(sheet, path, hint)}
+        {...focusOn(sheet, path)}
       />
     </Framed>
   )
@@ -104,14 +118,15 @@ export function Choose({
   path,
   groups,
   empty,
+  inTable,
 }: FieldProps & { groups?: readonly OptionGroup[]; empty: string }) {
   const hint = hintOf(path)
   const given = sheet.answers[path] ?? ''
   const shown = groups ?? [{ words: '', options: choicesOf(path) }]
   const known = given === '' || shown.some((group) => group.options.some((option) => option.value === given))
   return (
-    <Framed sheet={sheet} path={path} hint={hint}>
-      <select id={path} name={path} {...describedBy(sheet, path, hint)}>
+    <Framed sheet={sheet} path={path} hint={hint} {...(inTable ? { inTable } : {})}>
+      <select id={path} name={path} {...describedBy(sheet, path, hint)} {...focusOn(sheet, path)}>
         <option value="">{empty}</option>
         {known ? null : (
           <option value={given} selected>
@@ -160,35 +175,6 @@ function Options({ options, given }: { options: readonly Option[]; given: string
         </option>
       ))}
     </>
-  )
-}
-
-/** A few choices side by side, with one for no answer. */
-export function Radios({ sheet, path, empty }: FieldProps & { empty: string }) {
-  const hint = hintOf(path)
-  const given = sheet.answers[path] ?? ''
-  const options = [{ value: '', words: empty }, ...choicesOf(path)]
-  return (
-    <fieldset class={`radios${sheet.problems.has(path) ? ' wrong' : ''}`} {...describedBy(sheet, path, hint)}>
-      <legend>{labelOf(path)}</legend>
-      <Hint path={path} text={hint} />
-      <Wrong sheet={sheet} path={path} />
-      <div class="radio-row">
-        {options.map(({ value, words }, at) => (
-          <label>
-            <input
-              type="radio"
-              name={path}
-              value={value}
-              {...(at === 0 ? { id: path } : {})}
-              {...(value === given ? { checked: true } : {})}
-            />
-            <span>{words}</span>
-          </label>
-        ))}
-      </div>
-      <NoteLine path={path} note={sheet.notes.get(path)} />
-    </fieldset>
   )
 }
 

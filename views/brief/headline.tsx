@@ -1,28 +1,38 @@
 import type { Advice } from '../../src/contract/advice.ts'
+import { listed } from '../words/listed.ts'
+import { shortName } from '../words/machine.ts'
 import { VERDICT_WORDS } from '../words/verdict.ts'
 
-/** The answer in short, beside the form while it is being filled. */
-export function Headline({ advice }: { advice: Advice | null }) {
+interface Props {
+  readonly advice: Advice | null
+  /** What is still missing for an answer. */
+  readonly needed: readonly string[]
+}
+
+/** The answer in short, beside the form while it is being filled; before there is one, what it still needs. */
+export function Headline({ advice, needed }: Props) {
   if (advice === null)
     return (
       <p class="quiet-text">
-        The answer stands here as soon as there is a food, a point with its sizes and a contaminant.
+        {needed.length > 0
+          ? `Still needed: ${listed(needed)}.`
+          : 'The answer stands here as soon as the form can be read.'}
       </p>
     )
   return (
     <>
-      <p class="answer">{advice.summary}</p>
+      <p class="answer">{advice.answer.sentence}</p>
       {advice.points.map((point) => (
         <div class="short-point">
           <h3>{point.name}</h3>
           <ul>
             {point.options
-              .filter((option) => option.verdict !== 'not-suitable')
+              .filter((option) => option.rank !== null && option.verdict !== 'not-suitable')
               .slice(0, 3)
               .map((option) => (
                 <li>
-                  <span aria-hidden="true">{VERDICT_WORDS[option.verdict].mark}</span> {option.label}:{' '}
-                  {option.verdict === 'conditional' ? option.because : VERDICT_WORDS[option.verdict].words}
+                  <span aria-hidden="true">{VERDICT_WORDS[option.verdict].mark}</span> {shortName(option)}:{' '}
+                  {VERDICT_WORDS[option.verdict].words}
                 </li>
               ))}
           </ul>

@@ -10,7 +10,7 @@ export function PartRows({ sheet, point }: { sheet: Sheet; point: number }) {
     <fieldset class="sub" id={list}>
       <legend>Packaging</legend>
       {rowsOf(sheet.answers, list).map((row, at) => (
-        <div class="fields part" id={`${list}.${row}`}>
+        <div class="fields part tight" id={`${list}.${row}`}>
           <Choose
             sheet={sheet}
             path={`${list}.${row}.material`}

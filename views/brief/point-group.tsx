@@ -1,5 +1,5 @@
 import { rowsOf } from '../../src/brief/form/form-index.ts'
-import { Choose, Line, Measure, Radios } from './field.tsx'
+import { Choose, Line, Measure } from './field.tsx'
 import { Fold } from './fold.tsx'
 import { PartRows } from './part-rows.tsx'
 import { ProductFields } from './product-group.tsx'
@@ -28,10 +28,6 @@ export function PointGroup({ sheet }: { sheet: Sheet }) {
       <legend>
         <h2>Inspection points</h2>
       </legend>
-      <p class="lead-in">
-        In the order of the flow: early, where food is thin and loose, and last, where nothing can enter any
-        more.
-      </p>
       <ListError sheet={sheet} list="points" />
       {rows.map((row, at) => (
         <Point sheet={sheet} row={row} number={at + 1} only={rows.length === 1} />
@@ -48,22 +44,21 @@ function Point({ sheet, row, number, only }: { sheet: Sheet; row: number; number
       <legend>
         <h3>{`Point ${number}`}</h3>
       </legend>
-      <Line sheet={sheet} path={at('name')} />
-      <Radios sheet={sheet} path={at('stage')} empty="Not said" />
-      <div class="fields">
-        {SIZE.map((key) => (
-          <Measure sheet={sheet} path={at(key)} />
-        ))}
-      </div>
-      <Radios sheet={sheet} path={at('outline')} empty="Not said" />
-      <div class="fields">
-        {PACE.map((key) => (
+      <div class="fields tight">
+        <Line sheet={sheet} path={at('name')} />
+        <Choose sheet={sheet} path={at('stage')} empty="In packs" />
+        <Choose sheet={sheet} path={at('outline')} empty="Box" />
+        {[...SIZE, ...PACE].map((key) => (
           <Measure sheet={sheet} path={at(key)} />
         ))}
       </div>
       <PartRows sheet={sheet} point={row} />
-      <Line sheet={sheet} path={at('inserts')} />
-      <Fold sheet={sheet} paths={LESS_ASKED.map(at)} summary="Lanes, hours, checks, opening, fall, pipe">
+      <Fold
+        sheet={sheet}
+        paths={['inserts', ...LESS_ASKED].map(at)}
+        summary="Inserts, lanes, hours, checks, opening, fall, pipe"
+      >
+        <Line sheet={sheet} path={at('inserts')} />
         {LESS_ASKED.map((key) => (
           <Measure sheet={sheet} path={at(key)} />
         ))}
@@ -75,7 +70,7 @@ function Point({ sheet, row, number, only }: { sheet: Sheet; row: number; number
       >
         <Line sheet={sheet} path={at('line')} />
         <Line sheet={sheet} path={at('afterStep')} />
-        <Choose sheet={sheet} path={at('reject.type')} empty="Not said" />
+        <Choose sheet={sheet} path={at('reject.type')} empty="Not stated" />
         {REJECT.map((key) => (
           <Measure sheet={sheet} path={at(`reject.${key}`)} />
         ))}

@@ -15,15 +15,15 @@ export function ProductFields({ sheet, prefix, empty }: { sheet: Sheet; prefix: 
   ]
   return (
     <>
-      <div class="fields">
+      <div class="fields tight">
         <Choose sheet={sheet} path={at('food')} groups={foods} empty={empty} />
         <Choose sheet={sheet} path={at('structure')} empty="As usual for the food" />
         <Measure sheet={sheet} path={at('grainMm')} />
         <Measure sheet={sheet} path={at('temperatureC')} />
         <Measure sheet={sheet} path={at('saltPct')} />
-        <Choose sheet={sheet} path={at('voidFree')} empty="Not said" />
+        <Choose sheet={sheet} path={at('voidFree')} empty="Not stated" />
         <Choose sheet={sheet} path={at('stiff')} empty="As usual for the food" />
-        <Choose sheet={sheet} path={at('boneIn')} empty="Not said" />
+        <Choose sheet={sheet} path={at('boneIn')} empty="Not stated" />
         {prefix === 'product' ? (
           <Choose sheet={sheet} path="product.foodClass" empty="As the list says" />
         ) : null}
@@ -42,7 +42,7 @@ export function ProductFields({ sheet, prefix, empty }: { sheet: Sheet; prefix: 
       <Fold
         sheet={sheet}
         paths={LESS_ASKED.map(at)}
-        summary="Density, packing, unevenness, iron, conductivity"
+        summary="Density, fill fraction, unevenness, iron, conductivity"
       >
         {LESS_ASKED.map((key) => (
           <Measure sheet={sheet} path={at(key)} />

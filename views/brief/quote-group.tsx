@@ -1,16 +1,22 @@
 import { rowsOf } from '../../src/brief/form/form-index.ts'
 import { Choose, Line, Measure } from './field.tsx'
+import { GroupFold } from './fold.tsx'
 import { AddRow, RowEnd } from './row-buttons.tsx'
 import type { Sheet } from './sheet.ts'
 
 /** Sizes a supplier quoted, to be held against the computed ones. */
 export function QuoteGroup({ sheet }: { sheet: Sheet }) {
   const machines = [{ words: '', options: [...sheet.quotedMachines, ...sheet.machines] }]
+  const quoted = rowsOf(sheet.answers, 'quotes').length
   return (
-    <fieldset class="group" id="quotes">
-      <legend>
-        <h2>Sizes a supplier quoted (optional)</h2>
-      </legend>
+    <GroupFold
+      sheet={sheet}
+      paths={['quotes.']}
+      id="quotes"
+      title="Sizes a supplier quoted"
+      empty="none"
+      holds={quoted > 0 ? `${quoted} quoted` : ''}
+    >
       {rowsOf(sheet.answers, 'quotes').map((row, at) => (
         <fieldset class="row" id={`quotes.${row}`}>
           <legend>
@@ -29,9 +35,9 @@ export function QuoteGroup({ sheet }: { sheet: Sheet }) {
               groups={sheet.contaminants}
               empty="Choose a material"
             />
-            <Choose sheet={sheet} path={`quotes.${row}.shape`} empty="Not said" />
+            <Choose sheet={sheet} path={`quotes.${row}.shape`} empty="Not stated" />
             <Measure sheet={sheet} path={`quotes.${row}.sizeMm`} />
-            <Choose sheet={sheet} path={`quotes.${row}.obtained`} empty="Not said" />
+            <Choose sheet={sheet} path={`quotes.${row}.obtained`} empty="Not stated" />
             <Measure sheet={sheet} path={`quotes.${row}.runs`} />
             <Measure sheet={sheet} path={`quotes.${row}.falseRejectsPerPack`} />
             <Measure sheet={sheet} path={`quotes.${row}.lengthMm`} />
@@ -42,6 +48,6 @@ export function QuoteGroup({ sheet }: { sheet: Sheet }) {
         </fieldset>
       ))}
       <AddRow list="quotes" words="Add a quoted size" />
-    </fieldset>
+    </GroupFold>
   )
 }

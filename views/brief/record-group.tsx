@@ -1,6 +1,6 @@
 import { rowsOf } from '../../src/brief/form/form-index.ts'
 import { Choose, Line, Measure } from './field.tsx'
-import { Fold } from './fold.tsx'
+import { Fold, GroupFold } from './fold.tsx'
 import { AddRow, ListError, RowEnd } from './row-buttons.tsx'
 import type { Sheet } from './sheet.ts'
 
@@ -9,11 +9,16 @@ const FIND_WORDS = ['point', 'date', 'confirmedBy']
 
 /** What was found on the line, and what people answered to the register and the check plan. */
 export function RecordGroup({ sheet }: { sheet: Sheet }) {
+  const logged = rowsOf(sheet.answers, 'finds').length
   return (
-    <fieldset class="group" id="finds">
-      <legend>
-        <h2>Pieces found (optional)</h2>
-      </legend>
+    <GroupFold
+      sheet={sheet}
+      paths={['finds.', 'answers.', 'confirmed.', 'demonstrated.', 'measured.']}
+      id="finds"
+      title="Pieces found"
+      empty="none logged"
+      holds={logged > 0 ? `${logged} in the log` : ''}
+    >
       <ListError sheet={sheet} list="finds" />
       {rowsOf(sheet.answers, 'finds').map((row, at) => (
         <fieldset class="row" id={`finds.${row}`}>
@@ -24,7 +29,7 @@ export function RecordGroup({ sheet }: { sheet: Sheet }) {
             {FIND_MEASURES.map((key) => (
               <Measure sheet={sheet} path={`finds.${row}.${key}`} />
             ))}
-            <Choose sheet={sheet} path={`finds.${row}.by`} empty="Not said" />
+            <Choose sheet={sheet} path={`finds.${row}.by`} empty="Not stated" />
             {FIND_WORDS.map((key) => (
               <Line sheet={sheet} path={`finds.${row}.${key}`} />
             ))}
@@ -73,7 +78,7 @@ export function RecordGroup({ sheet }: { sheet: Sheet }) {
         one="machine measured"
         from="trials"
       />
-    </fieldset>
+    </GroupFold>
   )
 }
 

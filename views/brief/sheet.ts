@@ -31,4 +31,6 @@ export interface Sheet {
   readonly quotedMachines: readonly Option[]
   /** Kinds a quoted machine may be likened to. */
   readonly detectors: readonly Option[]
+  /** The field to begin with, where a row was just added. */
+  readonly focus?: string
 }

@@ -20,3 +20,15 @@ export function pieceWords(piece: Piece, names: Names): string {
 export function measureWords(shape: string): string {
   return shape === 'wire' ? 'wire diameter' : shape === 'flake' ? 'flake thickness' : 'sphere diameter'
 }
+
+/** The same in few words, for tables: a sphere goes unsaid, "kind not known" too where the word says it. */
+export function pieceShort(piece: Piece, names: Names): string {
+  const form =
+    piece.shape === 'wire'
+      ? ` wire${piece.lengthMm === null ? '' : `, ${piece.lengthMm} mm`}`
+      : piece.shape === 'flake'
+        ? ` flake${piece.faceMm2 === null ? '' : `, ${piece.faceMm2} mm²`}`
+        : ''
+  const name = (names.get(piece.material) ?? piece.material).replace(/\s*\([^)]*\)/g, '')
+  return `${name}${form}${piece.placement === 'outside' ? ', on the pack' : ''}`
+}

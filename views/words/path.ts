@@ -22,3 +22,20 @@ export function unitOf(path: string): string {
   const field = fieldAt(path)
   return field?.kind === 'measure' ? field.unit : ''
 }
+
+const LISTS: Readonly<Record<string, string>> = {
+  points: 'inspection point',
+  contaminants: 'contaminant',
+  flow: 'step',
+  quotes: 'quoted size',
+  equipment: 'machine',
+  finds: 'find',
+}
+
+/** "inspection point 2, height of the food" for points.1.heightMm: a place in a brief that has no form yet. */
+export function placeWords(path: string): string {
+  const [list = '', row] = path.split('.')
+  const words = fieldWords(path)
+  const where = row !== undefined && LISTS[list] ? `${LISTS[list]} ${Number(row) + 1}` : ''
+  return [where, words === path && where ? '' : words].filter(Boolean).join(', ') || 'the brief'
+}

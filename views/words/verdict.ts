@@ -8,10 +8,10 @@ export interface Marked {
 
 export const VERDICT_WORDS: Readonly<Record<Verdict, Marked>> = {
   'best-fit': { mark: '●', words: 'best fit to this brief' },
-  'worth-a-test': { mark: '◐', words: 'worth a test on your product' },
-  conditional: { mark: '◔', words: 'only if …' },
+  'worth-a-test': { mark: '◐', words: 'test first' },
+  conditional: { mark: '◔', words: 'suitable with conditions' },
   'no-build': { mark: '□', words: 'no build here takes it' },
-  'not-suitable': { mark: '○', words: 'not for this' },
+  'not-suitable': { mark: '○', words: 'not suitable' },
 }
 
 export const MEETS_WORDS: Readonly<Record<Meets, Marked & { readonly long: string }>> = {
@@ -25,6 +25,16 @@ export const MEETS_WORDS: Readonly<Record<Meets, Marked & { readonly long: strin
   no: { mark: '○', words: 'no', long: 'not found at the size asked' },
   cannot: { mark: '✕', words: 'cannot', long: 'no machine of this build can find it here' },
   open: { mark: '–', words: 'no size asked', long: 'no size was asked' },
+}
+
+/** The same in a row of the answer. */
+export const ANSWER_WORDS: Readonly<Record<Meets, Marked>> = {
+  yes: { mark: '●', words: 'met' },
+  partly: { mark: '◕', words: 'met, but for places' },
+  maybe: { mark: '◐', words: 'expected' },
+  no: { mark: '○', words: 'not met' },
+  cannot: { mark: '✕', words: 'not found' },
+  open: { mark: '–', words: 'not asked' },
 }
 
 export const TRUTH_WORDS: Readonly<Record<Truth, string>> = {

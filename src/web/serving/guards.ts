@@ -35,7 +35,7 @@ export const bodySize: MiddlewareHandler = (c, next) =>
 /** A brief is a company's own: what carries one, asked or answered, stays in no cache on the way. */
 export const notStored: MiddlewareHandler = async (c, next) => {
   await next()
-  if (c.req.method === 'POST' || c.req.query('b') !== undefined)
+  if (c.req.method === 'POST' || c.req.query('b') !== undefined || c.req.path.startsWith('/b/'))
     c.res.headers.set('cache-control', 'no-store')
 }
 

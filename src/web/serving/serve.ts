@@ -5,6 +5,7 @@ import { loadRulebook } from '../../advice/book/rulebook.ts'
 import { door } from './door.ts'
 import { answerHalfSent, MOST_HEADER_BYTES, PATIENCE } from './half-sent.ts'
 import { type PoolSettings, startPool, usualSettings } from './pool.ts'
+import { shortAddresses } from './short-address.ts'
 import { finish } from './stopping.ts'
 
 export interface Where {
@@ -31,7 +32,7 @@ export function serve({ port, listen: hostname, rules = [], pool: settings }: Wh
   return new Promise((resolve, reject) => {
     const server = listen(
       {
-        fetch: door(pool.answer).fetch,
+        fetch: door(shortAddresses(pool.answer)).fetch,
         port,
         hostname,
         serverOptions: { maxHeaderSize: MOST_HEADER_BYTES, ...PATIENCE },

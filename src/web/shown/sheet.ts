@@ -1,6 +1,6 @@
 import type { FieldNote, Option, Sheet } from '../../../views/brief/sheet.ts'
 import { choiceWords } from '../../../views/words/choices.ts'
-import { unitOf } from '../../../views/words/path.ts'
+import { fieldWords, unitOf } from '../../../views/words/path.ts'
 import { valueWords } from '../../../views/words/size.ts'
 import { type Answers, type ReadForm, readForm } from '../../brief/form/form.ts'
 import { parseBrief } from '../../brief/index.ts'
@@ -36,6 +36,12 @@ export function checkForm(answers: Answers): Checked {
   }
 }
 
+/** What a form still needs for an answer, in the form's words; empty where it holds a brief. */
+export function neededIn({ brief, problems }: Checked): string[] {
+  if (brief) return []
+  return [...new Set(problems.map(({ path }) => fieldWords(path)))]
+}
+
 /** What is wrong in a form filled from a brief: in the form's words, or in the brief's where the form cannot show it. */
 export function problemsIn(answers: Answers, ofBrief: readonly Problem[]): readonly Problem[] {
   const { problems } = checkForm(answers)
@@ -43,8 +49,14 @@ export function problemsIn(answers: Answers, ofBrief: readonly Problem[]): reado
 }
 
 /** Everything the form page shows for these answers. */
-export function sheetOf(answers: Answers, checked: Checked, problems: readonly Problem[]): Sheet {
+export function sheetOf(
+  answers: Answers,
+  checked: Checked,
+  problems: readonly Problem[],
+  focus?: string,
+): Sheet {
   return {
+    ...(focus ? { focus } : {}),
     answers,
     problems: new Map(problems.map(({ path, message }) => [path, message])),
     notes: notesOf(answers, checked),
@@ -78,12 +90,13 @@ export function notesOf(answers: Answers, { read, brief }: Checked): ReadonlyMap
   return notes
 }
 
-function assumedWords({ path, value, range, because }: Assumption): string {
+/** In the form only what is taken; why stands with the assumptions of the advice. */
+function assumedWords({ path, value, range }: Assumption): string {
   const unit = unitOf(path)
   const field = path.split('.').at(-1) ?? ''
   const words = typeof value === 'string' ? choiceWords(field, value).toLowerCase() : valueWords(value)
   const between = range ? `, ${valueWords(range[0])} to ${valueWords(range[1])}` : ''
-  return `${`${words} ${unit}`.trim()}${between}${because ? ` (${because})` : ''}`
+  return `${`${words} ${unit}`.trim()}${between}`
 }
 
 const sentence = (message: string) => message.charAt(0).toUpperCase() + message.slice(1)

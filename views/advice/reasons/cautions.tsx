@@ -14,12 +14,11 @@ export function Cautions({
   citations: Citations
   packed: string
 }) {
-  const ofMachines = advice.points.flatMap((point) => point.options.flatMap((option) => option.cautions))
   const rules = new Set(advice.trace.rules.map(({ id }) => id))
-  const all = [...advice.cautions, ...sharedCautions(ofMachines)]
+  const all = allCautions(advice)
   return (
     <section class="cautions" aria-labelledby="cautions">
-      <h2 id="cautions">Before you act on this</h2>
+      <h2 id="cautions">Cautions</h2>
       <ul>
         {all.map((caution) => (
           <li>
@@ -41,6 +40,12 @@ export function Cautions({
       <p class="small">What holds for one machine only stands among its reasons.</p>
     </section>
   )
+}
+
+/** Cautions of the whole advice, then those that all machines share. */
+export function allCautions(advice: Advice): Caution[] {
+  const ofMachines = advice.points.flatMap((point) => point.options.flatMap((option) => option.cautions))
+  return [...advice.cautions, ...sharedCautions(ofMachines)]
 }
 
 /** A caution that speaks of one contaminant or one machine has another text each time; those stay there. */

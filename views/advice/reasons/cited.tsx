@@ -8,10 +8,10 @@ export function Cited({ ids, citations }: { ids: readonly string[]; citations: C
   return (
     <span class="cited">
       {' ['}
-      {cited.map(({ number }, at) => (
+      {cited.map(({ number, anchor }, at) => (
         <>
           {at > 0 ? ', ' : ''}
-          <a href={`#source-${number}`}>
+          <a href={`#${anchor}`}>
             <span class="unseen">source </span>
             {number}
           </a>
@@ -22,15 +22,26 @@ export function Cited({ ids, citations }: { ids: readonly string[]; citations: C
   )
 }
 
-/** The sources themselves, each with how well it stands. */
-export function CitedSources({ citations }: { citations: Citations }) {
-  if (citations.size === 0) return null
+/** The sources themselves, each with how well it stands; of a part only those it cites. */
+export function CitedSources({ citations, of }: { citations: Citations; of?: readonly string[] }) {
+  const shown = [...citations].filter(([id]) => !of || of.includes(id)).map(([, citation]) => citation)
+  if (shown.length === 0) return null
+  if (of)
+    return (
+      <ul class="source-list small">
+        {shown.map(({ number, text, anchor }) => (
+          <li id={anchor}>
+            [{number}] {text}
+          </li>
+        ))}
+      </ul>
+    )
   return (
     <section aria-labelledby="sources">
       <h2 id="sources">Sources</h2>
       <ol class="source-list">
-        {[...citations.values()].map(({ number, text, mark }) => (
-          <li id={`source-${number}`}>
+        {shown.map(({ text, mark, anchor }) => (
+          <li id={anchor}>
             {text} {mark === '' ? null : <span class="small">({MARK_WORDS[mark] ?? mark})</span>}
           </li>
         ))}

@@ -1,108 +1,132 @@
-import { mmAxis } from '../../../src/charts/mm-axis.ts'
-import { type LadderGroup, type LadderRow, SizeLadder } from '../../../src/charts/size-ladder.tsx'
+import type { MmAxis } from '../../../src/charts/mm-axis.ts'
+import { BarAxis, SizeBar } from '../../../src/charts/size-bar.tsx'
 import type { Advice, Finding, Option } from '../../../src/contract/advice.ts'
-import { measureWords, type Names, pieceWords } from '../../words/contaminant.ts'
+import { type Names, pieceShort } from '../../words/contaminant.ts'
+import { listed } from '../../words/listed.ts'
+import { shortName } from '../../words/machine.ts'
 import { sizeWords } from '../../words/size.ts'
-import { MEETS_WORDS, VERDICT_WORDS } from '../../words/verdict.ts'
-import type { Links } from '../links.ts'
+import { MEETS_WORDS } from '../../words/verdict.ts'
+import { type Links, sizeLink } from '../links.ts'
 import { findingOf, type Wanted, wantedOf } from './findings.ts'
-import { LadderKey } from './ladder-key.tsx'
-import { LadderNumbers } from './ladder-numbers.tsx'
+import { axisOf } from './size-axis.ts'
 
 interface Props {
   readonly advice: Advice
   readonly names: Names
   readonly links: Links
-  readonly print: boolean
 }
 
-/** The size ladder of every contaminant, all on one axis so that they can be compared down the page. */
-export function Ladders({ advice, names, links, print }: Props) {
-  const drawn = wantedOf(advice).filter((wanted) => groupsOf(advice, wanted).length > 0)
-  if (drawn.length === 0) return null
-  const findings = advice.points.flatMap((point) => point.options.flatMap((option) => option.findings))
-  const axis = mmAxis(
-    findings.flatMap((one) => [
-      one.bestMm,
-      one.halfMm,
-      one.expectedMm,
-      one.sureMm,
-      one.cautiousMm,
-      one.mustFindMm,
-    ]),
-  )
+/** Sizes by machine: a ladder per contaminant, ranked machines one line each, all on one axis. */
+export function Ladders({ advice, names, links }: Props) {
+  const axis = axisOf(advice)
+  const drawn = wantedOf(advice)
   return (
-    <section aria-labelledby="ladders">
-      <h2 id="ladders">Size ladder</h2>
-      <LadderKey />
+    <section aria-labelledby="sizes">
+      <h2 id="sizes">Sizes by machine</h2>
+      {advice.points.length > 1 ? (
+        <p class="small">
+          {advice.points.map(({ name }, at) => `${at + 1} ${name}`).join(' · ')}; mm, log axis
+        </p>
+      ) : null}
       <div class="ladders">
         {drawn.map((wanted) => (
-          <figure class="ladder-figure" id={`ladder-${wanted.contaminant}`}>
-            <figcaption>
-              <h3>{pieceWords(wanted, names)}</h3>
-            </figcaption>
-            <SizeLadder
-              id={`picture-${wanted.contaminant}`}
-              title={`Size ladder: ${pieceWords(wanted, names)}`}
-              description={describe(advice, wanted)}
-              axis={axis}
-              mustFindMm={wanted.mustFindMm}
-              mustFindWords={`you must find ${wanted.mustFindMm} mm`}
-              groups={groupsOf(advice, wanted)}
-            />
-            <LadderNumbers advice={advice} wanted={wanted} links={links} print={print} />
-          </figure>
+          <Ladder {...{ advice, wanted, names, links, axis }} />
         ))}
       </div>
     </section>
   )
 }
 
-/** Machines shown for teaching only are left to the tables, where there are others. */
-function groupsOf(advice: Advice, wanted: Wanted): LadderGroup[] {
-  const groups = advice.points.map((point) => {
-    const ranked = point.options.filter((option) => option.rank !== null)
-    const shown = ranked.length > 0 ? ranked : point.options
-    return {
-      name: advice.points.length > 1 ? point.name : '',
-      rows: shown.flatMap((option) => {
-        const finding = findingOf(option, wanted.contaminant)
-        return finding ? [rowOf(option, finding)] : []
-      }),
-    }
-  })
-  return groups.filter((group) => group.rows.length > 0)
+interface Line {
+  readonly option: Option
+  readonly finding: Finding
+  readonly name: string
 }
 
-function rowOf(option: Option, finding: Finding): LadderRow {
-  const { mark, words } =
-    option.verdict === 'not-suitable' ? VERDICT_WORDS['not-suitable'] : MEETS_WORDS[finding.meets]
-  return {
-    label: option.label.replace(/ \(.*\)$/, ''),
-    bestMm: finding.bestMm,
-    halfMm: finding.halfMm,
-    expectedMm: finding.expectedMm,
-    sureMm: finding.sureMm,
-    cautiousMm: finding.cautiousMm,
-    mark: `${mark} ${words}`,
-    numbers: numbersOf(finding),
-    ruledOut: option.verdict === 'not-suitable',
-  }
-}
-
-function numbersOf({ expectedMm, cautiousMm, bestMm }: Finding): string {
-  if (expectedMm === null) return bestMm === null ? 'no size' : 'no size to expect'
-  return cautiousMm === null
-    ? `${sizeWords(expectedMm)} mm expected, nothing to promise`
-    : `${sizeWords(expectedMm)} to ${sizeWords(cautiousMm)} mm`
-}
-
-function describe(advice: Advice, wanted: Wanted): string {
-  const lines = groupsOf(advice, wanted).flatMap((group) =>
-    group.rows.map(
-      (row) => `${group.name ? `${group.name}, ` : ''}${row.label}: ${row.numbers}, ${row.mark.slice(2)}`,
-    ),
+function linesOf(advice: Advice, wanted: Wanted): Line[] {
+  const several = advice.points.length > 1
+  return advice.points.flatMap(({ options }, at) =>
+    options.flatMap((option): Line[] => {
+      const finding = findingOf(option, wanted.contaminant)
+      if (!finding || option.rank === null) return []
+      return [{ option, finding, name: several ? `${at + 1} · ${shortName(option)}` : shortName(option) }]
+    }),
   )
-  const asked = wanted.mustFindMm === null ? 'No size was asked' : `To find: ${wanted.mustFindMm} mm`
-  return `${asked}, ${measureWords(wanted.shape)}. ${lines.join('. ')}.`
+}
+
+function Ladder({ advice, wanted, names, links, axis }: Props & { wanted: Wanted; axis: MmAxis }) {
+  const lines = linesOf(advice, wanted)
+  const seen = lines.filter(({ finding }) => finding.expectedMm !== null || finding.bestMm !== null)
+  const blind = lines.filter((line) => !seen.includes(line))
+  const piece = pieceShort(wanted, names)
+  return (
+    <section class="ladder-block" id={`ladder-${wanted.contaminant}`} aria-label={`Sizes: ${piece}`}>
+      <h3>
+        {piece}
+        <span class="asked">
+          {wanted.mustFindMm === null ? ' no size asked' : ` asked ${wanted.mustFindMm} mm`}
+        </span>
+      </h3>
+      {seen.length > 0 ? (
+        <table class="ladder-table">
+          <thead>
+            <tr>
+              <th scope="col">
+                <span class="unseen">Machine</span>
+              </th>
+              <th scope="col" class="bars">
+                <BarAxis axis={axis} />
+              </th>
+              <th scope="col" class="n">
+                expected
+              </th>
+              <th scope="col" class="n">
+                promise
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {seen.map(({ option, finding, name }) => (
+              <tr class={option.verdict}>
+                <th scope="row">{name}</th>
+                <td class="bars">
+                  <SizeBar
+                    axis={axis}
+                    sizes={finding}
+                    askedMm={wanted.mustFindMm}
+                    ruledOut={option.verdict === 'not-suitable'}
+                    words={`${name}: ${MEETS_WORDS[finding.meets].words}`}
+                  />
+                </td>
+                <td class="n">
+                  {finding.expectedMm === null ? (
+                    '–'
+                  ) : (
+                    <a href={sizeLink(links, finding, 'expected')}>{sizeWords(finding.expectedMm)}</a>
+                  )}
+                </td>
+                <td class="n">
+                  {finding.cautiousMm === null ? (
+                    '–'
+                  ) : (
+                    <a href={sizeLink(links, finding, 'cautious')}>{sizeWords(finding.cautiousMm)}</a>
+                  )}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      ) : null}
+      {blind.length === 0 ? null : <p class="small">{blindWords(seen, blind)}</p>}
+    </section>
+  )
+}
+
+/** Machines that find none of it, in one sentence: a family that is blind as a whole by its name. */
+function blindWords(seen: readonly Line[], blind: readonly Line[]): string {
+  if (seen.length === 0) return 'No machine compared here finds it.'
+  const isDetector = ({ option }: Line) => option.family !== 'xray'
+  const wholeFamily = !seen.some(isDetector) && blind.some(isDetector)
+  const others = blind.filter((line) => !wholeFamily || !isDetector(line)).map(({ name }) => name)
+  return `Not found by ${listed([...others, ...(wholeFamily ? ['any metal detector'] : [])])}.`
 }

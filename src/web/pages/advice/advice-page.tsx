@@ -1,6 +1,8 @@
 import type { Context } from 'hono'
 import { AdvicePage } from '../../../../views/advice/advice-page.tsx'
-import { reasonsAnchor } from '../../../../views/advice/links.ts'
+import { partLink } from '../../../../views/advice/links.ts'
+import { BossPage } from '../../../../views/advice/paper/boss-page.tsx'
+import { PaperPage } from '../../../../views/advice/paper/paper-page.tsx'
 import { falseRejectWords } from '../../../../views/words/false-rejects.ts'
 import { moved } from '../../../advice/change/lever.ts'
 import { writeForm } from '../../../brief/form/form-writing.ts'
@@ -16,6 +18,13 @@ import { problemsIn } from '../../shown/sheet.ts'
 import { today } from '../../today.ts'
 import { showForm } from '../brief/brief-page.tsx'
 
+/** What `print=` asks for: one page for a boss, in short, everything. */
+const PAPERS: Readonly<Record<string, 'page' | 'short' | 'whole'>> = {
+  page: 'page',
+  short: 'short',
+  '1': 'whole',
+}
+
 /** The advice on the brief in the address; the form with its problems where the brief is not whole. */
 export const advicePage = (advisor: Advisor) => async (c: Context) => {
   const asked = askedBrief(c)
@@ -25,32 +34,37 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
   }
   const { brief, packed } = asked
   const advice = await advisor.whole(brief)
-  const paper = c.req.query('print')
-  const short = paper === 'short'
-  const printedOn = short || paper === '1' ? today() : null
-  const page = drawnOnce(advice, `${packed} ${printedOn} ${short}`, () => (
-    <AdvicePage
-      advice={advice}
-      title={brief.title}
-      names={materialNames}
-      packed={packed}
-      pointLines={brief.points.map(pointLine)}
-      printedOn={printedOn}
-      short={short}
-      changeLinks={advice.changes.map((change) => changeLink(brief, advice, change))}
-      doseLaw={doseLawOf(brief.market)}
-    />
-  ))
+  const paper = PAPERS[c.req.query('print') ?? '']
+  const printedOn = today()
+  const pointLines = brief.points.map(pointLine)
+  const shown = { advice, packed, title: brief.title, names: materialNames, pointLines }
+  const page = drawnOnce(advice, `${packed} ${paper} ${paper ? printedOn : ''}`, () => {
+    const onPaper = { ...shown, printedOn }
+    if (paper === 'page') return <BossPage {...onPaper} />
+    if (paper) return <PaperPage {...onPaper} short={paper === 'short'} doseLaw={doseLawOf(brief.market)} />
+    return (
+      <AdvicePage
+        {...shown}
+        changeLinks={advice.changes.map((change) => changeLink(brief, packed, advice, change))}
+        hasDose={advice.points.some(({ options }) => options.some(({ family }) => family === 'xray'))}
+      />
+    )
+  })
   return showPage(c, page)
 }
 
 /** The whole advice on the brief with a change made; for a move of a machine, its reasons at the other point. */
-function changeLink(brief: Brief, advice: Advice, { inputs, effect }: Advice['changes'][number]): string {
+function changeLink(
+  brief: Brief,
+  packed: string,
+  advice: Advice,
+  { inputs, effect }: Advice['changes'][number],
+): string {
   const [first] = inputs
   if (!first || !/^points\.\d+$/.test(first.path)) return `/advice?b=${packBrief(moved(brief.given, inputs))}`
   const there = advice.points.findIndex(({ name }) => name === first.to)
   const machine = advice.points[there]?.options.find(({ label }) => effect.startsWith(label))
-  return machine ? `#${reasonsAnchor(there, machine.equipment)}` : ''
+  return machine ? partLink({ packed }, 'why', there, machine.equipment) : ''
 }
 
 function pointLine(point: Brief['points'][number]): string {

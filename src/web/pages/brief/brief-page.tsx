@@ -5,14 +5,17 @@ import { writeForm } from '../../../brief/form/form-writing.ts'
 import type { Problem } from '../../../contract/index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { askedBrief } from '../../asked/asked-brief.ts'
+import { keptForm } from '../../asked/kept-form.ts'
 import { packBrief } from '../../asked/packed-brief.ts'
 import { drawnOnce } from '../../drawn-once.ts'
 import { showPage } from '../../show-page.ts'
 import { demoLinks } from '../../shown/demo-links.ts'
-import { checkForm, EMPTY_FORM, sheetOf } from '../../shown/sheet.ts'
+import { checkForm, EMPTY_FORM, neededIn, sheetOf } from '../../shown/sheet.ts'
 
 /** The empty brief, or the one in the address opened in the form. */
 export const briefPage = (advisor: Advisor) => async (c: Context) => {
+  const kept = keptForm(c)
+  if (kept) return showForm(c, advisor, kept.answers, { focus: kept.focus })
   if (c.req.query('b') === undefined) return showForm(c, advisor, EMPTY_FORM)
   const asked = askedBrief(c)
   if (asked.ok) return showForm(c, advisor, writeForm(asked.brief.given))
@@ -25,29 +28,32 @@ export const briefPage = (advisor: Advisor) => async (c: Context) => {
 interface More {
   /** Problems are shown only where the person has asked for the advice. */
   readonly problems?: readonly Problem[]
+  /** The field to begin with. */
+  readonly focus?: string
   readonly imported?: { readonly typed: string; readonly wrong: string }
 }
 
 /** The form with these answers; 422 where there are problems to show. */
 export async function showForm(c: Context, advisor: Advisor, answers: Answers, more: More = {}) {
-  const { problems = [], imported } = more
+  const { problems = [], imported, focus } = more
   const checked = checkForm(answers)
   const { brief } = checked
   const advice = brief ? await advisor.asking(brief) : null
   const { formPath } = checked.read
   const draw = () => (
     <BriefPage
-      sheet={sheetOf(answers, checked, problems)}
+      sheet={sheetOf(answers, checked, problems, focus)}
       problems={problems}
       packed={brief ? packBrief(brief.given) : null}
       demos={demoLinks}
       headline={advice}
+      needed={neededIn(checked)}
       next={advice?.missing.map((one) => ({ ...one, href: `#${formPath(one.path)}` })) ?? null}
       {...(imported ? { imported } : {})}
     />
   )
   // A whole brief in an address is drawn the same way every time.
-  const same = advice !== null && problems.length === 0 && !imported && c.req.method === 'GET'
+  const same = advice !== null && problems.length === 0 && !imported && !focus && c.req.method === 'GET'
   const page = same ? drawnOnce(advice, `form ${c.req.url}`, draw) : draw()
   return showPage(c, page, problems.length > 0 ? 422 : 200)
 }

@@ -1,4 +1,6 @@
 import type { Context } from 'hono'
+import { placeWords } from '../../../../views/words/path.ts'
+import type { Answers } from '../../../brief/form/form.ts'
 import { parseBrief } from '../../../brief/index.ts'
 import { readJsonText } from '../../../intake/json-text.ts'
 import type { Advisor } from '../../advisor.ts'
@@ -9,11 +11,14 @@ import { showForm } from './brief-page.tsx'
 
 /** A brief pasted or uploaded as JSON: into the form when it is good, back with the reason when not. */
 export const bringInBrief = (advisor: Advisor) => async (c: Context) => {
-  const { json, file } = await postedForm(c)
+  const { 'brief-json': json, 'brief-file': file, action: _, ...posted } = await postedForm(c)
+  const answers: Answers = Object.fromEntries(
+    Object.entries(posted).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
+  )
   const typed =
     file instanceof File && file.size > 0 ? await file.text() : typeof json === 'string' ? json : ''
   const refuse = (wrong: string) =>
-    showForm(c, advisor, EMPTY_FORM, {
+    showForm(c, advisor, Object.keys(answers).length > 0 ? answers : EMPTY_FORM, {
       problems: [{ path: 'brief-json', message: wrong }],
       imported: { typed, wrong },
     })
@@ -22,6 +27,6 @@ export const bringInBrief = (advisor: Advisor) => async (c: Context) => {
   if (!read.ok) return refuse(read.because.charAt(0).toUpperCase() + read.because.slice(1))
   const parsed = parseBrief(read.value)
   if (!parsed.ok)
-    return refuse(parsed.problems.map(({ path, message }) => `${path || 'brief'}: ${message}`).join('; '))
+    return refuse(parsed.problems.map(({ path, message }) => `${placeWords(path)}: ${message}`).join('; '))
   return c.redirect(`/brief?b=${packBrief(parsed.brief.given)}`, 303)
 }

@@ -6,7 +6,7 @@ import { formIndex, isKept } from '../../../brief/form/form-index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { formAnswers } from '../../asked/form-answers.ts'
 import { showPage } from '../../show-page.ts'
-import { checkForm, notesOf } from '../../shown/sheet.ts'
+import { checkForm, neededIn, notesOf } from '../../shown/sheet.ts'
 
 /** The answer so far and the line under each field, while the form is being filled; never a complaint. */
 export const headlinePart = (advisor: Advisor) => async (c: Context) => {
@@ -21,7 +21,7 @@ export const headlinePart = (advisor: Advisor) => async (c: Context) => {
   return showPage(
     c,
     <>
-      <Headline advice={advice} />
+      <Headline advice={advice} needed={neededIn(checked)} />
       {lines.map((path) => (
         <NoteLine path={path} note={notes.get(path)} swap />
       ))}

@@ -1,0 +1,140 @@
+import type { Advice, Option } from '../../../src/contract/advice.ts'
+import { type Names, pieceShort } from '../../words/contaminant.ts'
+import { shortName } from '../../words/machine.ts'
+import { MEETS_WORDS, VERDICT_WORDS } from '../../words/verdict.ts'
+import { settingsWords } from '../first/settings-words.ts'
+import { type Links, partLink } from '../links.ts'
+import { findingOf, type Wanted, wantedOf } from '../sizes/findings.ts'
+
+interface Props {
+  readonly advice: Advice
+  readonly names: Names
+  readonly links: Links
+  /** Size, speed and false rejects of each point, in words. */
+  readonly pointLines: readonly string[]
+  readonly print?: boolean
+}
+
+/** The machines of each point by rank: verdict, how many sizes they meet, a mark for each contaminant. */
+export function Machines({ advice, names, links, pointLines, print = false }: Props) {
+  const coils = advice.points.some(({ options }) => options.some(({ family }) => family === 'coil'))
+  const wanted = wantedOf(advice)
+  return (
+    <section aria-labelledby="machines">
+      <h2 id="machines">Machines, ranked</h2>
+      {advice.points.map((point, at) =>
+        point.options.length === 0 ? (
+          <p>
+            <strong>{point.name}:</strong> no detector compared here fits the way the food passes.
+          </p>
+        ) : (
+          <section class="scroll" tabindex={0} aria-labelledby={`ranked-${at}`}>
+            <table class="machines">
+              <caption id={`ranked-${at}`}>
+                {advice.points.length > 1 ? `${at + 1}. ` : ''}
+                {point.name}
+                {pointLines[at] ? <span class="caption-line"> {pointLines[at]}</span> : null}
+              </caption>
+              <thead>
+                <tr>
+                  <th scope="col" class="n">
+                    rank
+                  </th>
+                  <th scope="col">machine</th>
+                  <th scope="col">verdict</th>
+                  <th scope="col">sizes met</th>
+                  <th scope="col" class="n">
+                    cost and effort, 1 to 5
+                  </th>
+                  {wanted.map((one) => (
+                    <th scope="col" class="piece">
+                      {pieceShort(one, names)}
+                    </th>
+                  ))}
+                </tr>
+              </thead>
+              <tbody>
+                {point.options.map((option) => (
+                  <Row {...{ option, at, wanted, links, print }} />
+                ))}
+              </tbody>
+            </table>
+          </section>
+        ),
+      )}
+      {print ? null : <div id="why" class="fold-place" aria-live="polite" />}
+      <p class="small">
+        ● safe to promise · ◕ but for places · ◐ expected · ○ not met · ✕ not found · – no size asked. Cost
+        and effort: purchase, upkeep, space and skill; no prices.
+        {coils ? ' Detector: metal detector (balanced coil) around belt, stream or pipe.' : ''}
+      </p>
+    </section>
+  )
+}
+
+/** "4 promised, 1 expected, 1 not": sizes asked, by how they are met. */
+export function metCounts(option: Pick<Option, 'findings'>): string {
+  const asked = option.findings.filter((finding) => finding.mustFindMm !== null)
+  const count = (...meets: string[]) => asked.filter((finding) => meets.includes(finding.meets)).length
+  const parts = [
+    [count('yes', 'partly'), 'promised'],
+    [count('maybe'), 'expected'],
+    [count('no', 'cannot', 'open'), 'not'],
+  ] as const
+  return parts
+    .filter(([n]) => n > 0)
+    .map(([n, word]) => `${n} ${word}`)
+    .join(', ')
+}
+
+function Row({
+  option,
+  at,
+  wanted,
+  links,
+  print,
+}: {
+  option: Option
+  at: number
+  wanted: readonly Wanted[]
+  links: Links
+  print: boolean
+}) {
+  const verdict = VERDICT_WORDS[option.verdict]
+  const settings = settingsWords(option)
+  return (
+    <tr class={option.verdict}>
+      <td class="n">{option.rank ?? '–'}</td>
+      <th scope="row">
+        {print ? (
+          shortName(option)
+        ) : (
+          <a
+            href={partLink(links, 'why', at, option.equipment)}
+            hx-get={partLink(links, 'why', at, option.equipment)}
+            hx-target="#why"
+            hx-swap="innerHTML show:top"
+          >
+            {shortName(option)}
+          </a>
+        )}
+        {settings ? <span class="settings">{settings}</span> : null}
+      </th>
+      <td class="verdict">
+        <span aria-hidden="true">{verdict.mark}</span> {verdict.words}
+      </td>
+      <td>{option.rank === null ? 'shown for teaching' : metCounts(option)}</td>
+      <td class="n">{option.burden}</td>
+      {wanted.map((one) => {
+        const finding = findingOf(option, one.contaminant)
+        const { mark, words } = finding ? MEETS_WORDS[finding.meets] : { mark: '–', words: 'not looked at' }
+        return (
+          <td class="piece">
+            <span aria-hidden="true">{mark}</span>
+            <span class="unseen">{words}</span>
+          </td>
+        )
+      })}
+    </tr>
+  )
+}
