@@ -34,6 +34,7 @@ describe('gritwise advise', () => {
     const [, rule] = /Mind:\n.*\[([\w-]+)\]\n/.exec(out) ?? []
     expect((await advise(beans, '--rule', rule!)).code).toBe(0)
     expect(out).toMatch(/why not: /)
+    expect(out, 'wood that no machine finds').toContain('keep it out')
     expect(out).toMatch(/favours: .*\n {6}holds: energy channels is at least 2; here 2 \(computed/)
     expect(out).not.toContain('whole:')
     expect((await advise(beans, '--reasons', '--tree')).out).toMatch(/whole:\n +holds: all of/)
