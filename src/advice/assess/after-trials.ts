@@ -27,10 +27,13 @@ function recordAt<Item extends { point: string; equipment: string; contaminant: 
   return here.at(-1) ?? null
 }
 
-/** The size shown on the product; the latest record counts. A size below the best possible one is a conflict: none. */
-export function demonstratedAt(brief: Brief, at: At, bestMm: number | null): DemonstratedRecord | null {
+/**
+ * The size shown on the product; the latest record counts. A size below the lower end of the best possible
+ * one is a conflict: none.
+ */
+export function demonstratedAt(brief: Brief, at: At, leastMm: number | null): DemonstratedRecord | null {
   const record = recordAt(brief, brief.demonstrated, at)
-  return record && bestMm !== null && record.sizeMm >= bestMm ? record : null
+  return record && leastMm !== null && record.sizeMm >= leastMm ? record : null
 }
 
 /**

@@ -63,7 +63,7 @@ function toFinding(
   const at = { pointIndex, equipment, contaminant: predicted.contaminant }
   const finding = asMeasured(brief, at, predicted)
   const { bestMm, expectedMm, cautiousMm } = finding
-  const demonstrated = demonstratedAt(brief, at, bestMm)
+  const demonstrated = demonstratedAt(brief, at, more.bestRangeMm?.[0] ?? bestMm)
   const sizes = { bestMm, expectedMm, cautiousMm }
   return {
     contaminant: finding.contaminant,

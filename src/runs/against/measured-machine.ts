@@ -1,6 +1,7 @@
 import type { Finding, Measured, RunGroup } from '../../contract/index.ts'
 import { chanceOnCurve } from '../../numerics/chance-on-curve.ts'
 import { statedSpread } from './agreement.ts'
+import { leastPossible } from './prediction.ts'
 
 /** Prior of the steepness: ln of it normal about 0 with this spread (assumed: twice as steep is common). */
 const STEEPNESS_SPREAD = 0.7
@@ -20,10 +21,11 @@ export interface MachineMeasured {
  * simulated runs, where nothing is expected, and where the trial lies below the best possible size.
  */
 export function measureMachine(group: RunGroup, finding: Finding): MachineMeasured | null {
-  const { halfMm, expectedMm, cautiousMm, bestMm, curve } = finding
+  const { halfMm, expectedMm, cautiousMm, curve } = finding
+  const least = leastPossible(finding)
   if (!group.clean || group.simulated || halfMm === null || expectedMm === null) return null
   const shown = group.demonstrated?.sizeMm ?? null
-  if (shown !== null && (bestMm === null || shown < bestMm)) return null
+  if (shown !== null && (least === null || shown < least)) return null
   const spread = statedSpread(expectedMm, cautiousMm)
   const floor = (group.clean.rejects + 0.5) / (group.clean.packs + 1)
   const points = grid(spread).map(({ lnFactor, lnSteepness, prior }) => {

@@ -41,6 +41,9 @@ export function predictedFor(group: RunGroup, advice: Advice, machine: string | 
   return null
 }
 
+/** Lower end of the best possible size: nothing of this build finds less. Null where it finds nothing. */
+export const leastPossible = ({ bestMm, bestRangeMm }: Finding): number | null => bestRangeMm?.[0] ?? bestMm
+
 const samePiece = (finding: Finding, group: RunGroup): boolean =>
   finding.material === group.material &&
   finding.shape === group.shape &&
@@ -61,6 +64,7 @@ function predictionOf(group: RunGroup, index: number, { point, finding }: Predic
     predicted: chanceAt(row.sizeMm),
   }))
   const { expectedMm, cautiousMm, bestMm } = finding
+  const least = leastPossible(finding)
   const agreement =
     expectedMm === null
       ? null
@@ -69,7 +73,7 @@ function predictionOf(group: RunGroup, index: number, { point, finding }: Predic
           statedSpread(expectedMm, cautiousMm),
         )
   const shown = group.demonstrated?.sizeMm ?? null
-  const conflict = shown !== null && (bestMm === null || shown < bestMm)
+  const conflict = shown !== null && (least === null || shown < least)
   return {
     group: index,
     point,

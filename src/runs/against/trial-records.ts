@@ -1,6 +1,6 @@
 import type { Advice, BriefInput, DemonstratedRecord, Measured, RunGroup } from '../../contract/index.ts'
 import { measureMachine } from './measured-machine.ts'
-import { type Predicted, predictedFor } from './prediction.ts'
+import { leastPossible, type Predicted, predictedFor } from './prediction.ts'
 
 /** What a trial adds to the brief it was held against. */
 export interface TrialRecords {
@@ -81,8 +81,10 @@ function measuredIn(placed: readonly Placed[]): Measured[] {
 }
 
 function demonstratedIn(placed: readonly Placed[]): DemonstratedRecord[] {
-  const conflict = ({ group, predicted: { finding } }: Placed) =>
-    finding.bestMm === null || group.demonstrated!.sizeMm < finding.bestMm
+  const conflict = ({ group, predicted: { finding } }: Placed) => {
+    const least = leastPossible(finding)
+    return least === null || group.demonstrated!.sizeMm < least
+  }
   if (placed.some((one) => !one.group.demonstrated || conflict(one))) return []
   const weakest = [...placed].sort((a, b) => b.group.demonstrated!.sizeMm - a.group.demonstrated!.sizeMm)[0]!
   const { sizeMm, basis, packs } = weakest.group.demonstrated!
