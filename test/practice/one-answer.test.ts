@@ -236,7 +236,7 @@ describe('raisins in a carton of 140 mm', () => {
     }
     const { points } = await advise(briefOf(raisins), QUICK)
     const [first, ...others] = points[0]!.options.filter(({ rank }) => rank !== null)
-    expect(first!.equipment).toBe('xray-dual')
+    expect(first!.family).toBe('xray')
     const coils = others.filter(({ family }) => family === 'coil')
     const isBetter = ({ verdict }: Option) => verdict !== 'not-suitable'
     for (const coil of coils.filter((one) => !isBetter(one)))
