@@ -1,7 +1,6 @@
 import type { CoilAssessment, CoilFinding } from '../../coil/assessment.ts'
 import type { Brief, DemonstratedRecord, Finding, Zone } from '../../contract/index.ts'
 import { chanceOnCurve } from '../../numerics/chance-on-curve.ts'
-import { materials } from '../../reference/index.ts'
 import type { XrayAssessment, XrayFinding } from '../../xray/assessment.ts'
 import { asMeasured, demonstratedAt } from './after-trials.ts'
 import { meetsOver } from './meets.ts'
@@ -95,28 +94,11 @@ function toFinding(
   }
 }
 
-const BELONGS = 'Bone belongs in this food: no picture tells a loose piece from the rest.'
-const NOTHING_FOUND = {
-  bestMm: null,
-  halfMm: null,
-  expectedMm: null,
-  sureMm: null,
-  cautiousMm: null,
-  chanceAtMustFind: null,
-  chanceAnyOrientation: null,
-  curve: { sizesMm: [], chance: [] },
-  zones: [],
-  widest: '',
-} as const
 const NOWHERE = { bestRangeMm: null, extrapolated: null }
 
 /** Findings of an x-ray machine in the shape of the contract; what limits them rules note. */
 export function xrayFindings(brief: Brief, at: Place, assessment: XrayAssessment): Finding[] {
-  const { boneIn } = brief.points[at.pointIndex]!.product
   return assessment.findings.map((finding) => {
-    const { material, placement } = brief.contaminants[finding.contaminant]!
-    if (boneIn && placement === 'inside' && materials.get(material)?.kind === 'bone')
-      return toFinding(brief, at, { ...finding, ...NOTHING_FOUND }, BELONGS, NOWHERE)
     const { bestRangeMm, extrapolated } = finding
     return toFinding(brief, at, finding, '', {
       bestRangeMm: bestRangeMm && [bestRangeMm[0], bestRangeMm[1]],

@@ -28,6 +28,8 @@ export function withoutRuledOut(
 const nothingOf = (finding: Finding, note: string): Finding => ({
   ...finding,
   bestMm: null,
+  bestRangeMm: null,
+  extrapolated: null,
   halfMm: null,
   expectedMm: null,
   sureMm: null,
