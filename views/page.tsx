@@ -92,7 +92,7 @@ const NAVIGATION: readonly {
   { here: 'advice', words: 'Advice', path: '/advice', needs: 'brief' },
   { here: 'card', words: 'X-ray pictures', path: '/card', needs: 'brief' },
   { here: 'trade-offs', words: 'Trade-offs', path: '/trade-offs', needs: 'brief' },
-  { here: 'compare', words: 'Compare', path: '/compare', needs: 'brief' },
+  { here: 'compare', words: 'Compare quotes', path: '/compare', needs: 'brief' },
   { here: 'register', words: 'Register', path: '/register', needs: 'brief' },
   { here: 'checks', words: 'Check plan', path: '/checks', needs: 'brief' },
   { here: 'runs', words: 'Test runs', path: '/runs', needs: 'may-have-brief' },

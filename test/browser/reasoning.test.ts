@@ -50,6 +50,7 @@ describe.skipIf(!hasBrowser)('the pages behind an advice, in a browser', () => {
 
   it('takes a machine from a quote by its figures, from the form to the comparison', async () => {
     const page = await open(`/brief?b=${nuts}`)
+    await page.locator('#equipment > summary').click()
     await page.getByRole('button', { name: 'Add a machine from a quote' }).click()
     await page.locator('[id="quoted.0.kind"]').selectOption('xray-dual')
     await page.locator('[id="quoted.0.label"]').fill('offer of March')
@@ -58,7 +59,7 @@ describe.skipIf(!hasBrowser)('the pages behind an advice, in a browser', () => {
     await page.locator('[id="note-quoted.0.maxPowerW"]').getByText('as usual for the kind: 1000 W').waitFor()
     await page.getByRole('button', { name: 'Get the advice' }).first().click()
     await page.getByRole('heading', { level: 1 }).waitFor()
-    expect(await page.locator('table.comparison').first().textContent()).toContain('offer of March')
+    expect(await page.locator('table.machines').first().textContent()).toContain('offer of March')
     await page.context().close()
   })
 

@@ -47,24 +47,24 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
 
   it('consultant: from a filled brief to a number, its calculation and the printed advice with sources', async () => {
     const page = await open(`/brief?b=${packedOf('cheddar')}`)
-    await type(page, /^Speed$/, '16')
+    await type(page, /^Speed/, '16')
     await enter(page, /^Get the advice$/)
     await expect.poll(() => page.title()).toContain('Advice: Cheddar block')
     await enter(page, /^\d+\.\d+$/)
-    expect(new URL(page.url()).pathname).toBe('/advice/trail')
+    expect(new URL(page.url()).pathname).toMatch(/\/advice\/trail$/)
     expect(await page.locator('main').textContent()).toContain('Sources')
     await page.goBack()
-    await enter(page, /^For paper, everything open$/)
+    await enter(page, /^everything$/)
     const paper = await printed(page)
     for (const words of [
       'Cheddar block, 5 kg, film wrapped',
-      'Machines compared',
+      'Machines, ranked',
       'Assumed',
       'Sources',
       'Printed on',
     ])
       expect(paper).toContain(words)
-    expect(paper).toMatch(/promise no better than/i)
+    expect(paper).toMatch(/safe to promise/i)
     expect(paper).toMatch(/A test on the real product decides/)
     await page.context().close()
   })
