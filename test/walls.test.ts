@@ -40,6 +40,11 @@ const FORBIDDEN = [
   ['src/compare/new.ts', '../../views/page.tsx'],
   ['src/runs/fit/new.ts', '../../advice/say/headline.ts'],
   ['src/runs/fit/new.ts', '../../advise.ts'],
+  ['src/register/rate/new.ts', '../../advice/decide/decide.ts'],
+  ['src/register/new.ts', '../checks/pieces.ts'],
+  ['src/checks/new.ts', '../advice/facts/facts.ts'],
+  ['src/checks/new.ts', '../../views/page.tsx'],
+  ['src/report/new.ts', '../web/app.ts'],
   ['src/xray/beam/new.ts', '../observer/observer.ts'],
   ['src/xray/observer/new.ts', '../trail/trail.ts'],
   ['src/xray/beam/new.ts', '../../advice/facts/facts.ts'],
@@ -50,6 +55,9 @@ const FORBIDDEN = [
 
 const ALLOWED = [
   ['src/runs/plan/new.ts', '../../xray/image/food/random.ts'],
+  ['src/checks/new.ts', '../register/line/answers.ts'],
+  ['src/register/new.ts', '../brief/entry.ts'],
+  ['src/report/new.ts', '../../views/report/report-page.tsx'],
   ['src/xray/new.ts', '../reference/index.ts'],
   ['src/advice/new.ts', '../xray/assess.ts'],
   ['src/coil/food/new.ts', '../piece/piece.ts'],
