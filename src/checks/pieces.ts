@@ -11,6 +11,9 @@ import { type ChanceBySize, failsByItself, notices, routinePiece, SERIES_MM } fr
 /** False failures a year that a check may bring: about one a quarter (judgement, no source). */
 export const MOST_FALSE_FAILURES = 4
 
+/** A piece so many times the size to find verifies nothing about it and is not offered (judgement, no source). */
+const MOST_TIMES = 2
+
 /** By how much sizes are taken to have grown when a check is asked what it notices. */
 const WORSE = [1.1, 1.2, 1.3, 1.5] as const
 
@@ -75,7 +78,8 @@ function pieceOf(
   const places = placesToCheck(control.option.family, brief.points[control.pointIndex]!, finding)
   const worse = promised === null ? null : promised / finding.expectedMm!
   const passes = worse === null ? [] : passesOf(finding, places.length, worse)
-  const chosen = passes.length === 0 ? null : routinePiece(SERIES_MM, passes, { ...rhythm, mostAYear: most })
+  const series = SERIES_MM.filter((size) => size <= MOST_TIMES * finding.mustFindMm!)
+  const chosen = passes.length === 0 ? null : routinePiece(series, passes, { ...rhythm, mostAYear: most })
   const routineMm = chosen?.sizeMm ?? null
   return {
     contaminant: finding.contaminant,

@@ -24,12 +24,13 @@ export function placesToCheck(family: string, point: Point, finding: Finding): P
       { name: 'trailing end, on the centre line', ...middle, along: 0.05 },
     ]
   const seen = reachable(finding).filter(({ sizes, state }) => sizes.expectedMm !== null && state !== 'blind')
-  if (seen.length > 1) {
-    const worst = seen.reduce((a, b) => (b.sizes.expectedMm! > a.sizes.expectedMm! ? b : a))
-    const body = seen[0]!
-    const places = worst === body ? [worst] : [worst, body]
-    return places.map(({ name }) => ({ name, ...placeOf(name) }))
-  }
+  const worst =
+    seen.length > 1 ? seen.reduce((a, b) => (b.sizes.expectedMm! > a.sizes.expectedMm! ? b : a)) : null
+  if (worst !== null && worst !== seen[0])
+    return [
+      { name: worst.name, ...placeOf(worst.name) },
+      { name: 'where the food is thickest', ...middle },
+    ]
   return [
     { name: 'where the food is thickest', ...middle },
     { name: 'at a seam or an edge', along: 0.06, across: 0.94, up: 0.15 },

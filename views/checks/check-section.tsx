@@ -34,7 +34,7 @@ export function Places({ check, pack }: { check: CheckPoint; pack: PackSize }) {
               places={piece.positions}
             />
             <figcaption>
-              {alike.map(pieceWords).join('; ')}:{' '}
+              {alike.length === check.pieces.length ? 'Every piece' : alike.map(pieceWords).join('; ')}:{' '}
               {piece.positions.map(({ name }, n) => `${n + 1} ${name}`).join(', ')}
             </figcaption>
           </figure>
@@ -102,7 +102,7 @@ export function CheckSection({ check, pack, ink }: { check: CheckPoint; pack: Pa
 
 function Proofs({ check }: { check: CheckPoint }) {
   return (
-    <div class="scroll">
+    <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
       <table>
         <thead>
           <tr>

@@ -18,7 +18,7 @@ const yearly = (value: number | null) =>
 /** Three figures apart (predicted, demonstrated, routine) with the size to find, and what the piece costs in false failures. */
 export function PiecesTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
   return (
-    <div class="scroll">
+    <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
       <table>
         <caption>Pieces of the check; three figures, never one</caption>
         <thead>
@@ -71,7 +71,7 @@ function verdict(piece: CheckPiece): string {
   const curve =
     basis === 'demonstrated' ? 'on the demonstrated curve' : 'on the cautious curve, nothing demonstrated yet'
   if (routineMm === null)
-    return 'no piece of the series comes out of a healthy machine nearly every time, so this size cannot be verified with a piece.'
+    return 'no piece up to twice the size to find comes out of a healthy machine nearly every time, so this size cannot be verified with a piece.'
   if (sizeToFindMm !== null && routineMm > sizeToFindMm)
     return `the smallest piece that does not fail by itself is ${routineMm} mm (${curve}). The size to find, ${sizeWords(sizeToFindMm)} mm, can be validated but not verified piece by piece; the ${routineMm} mm piece shows that the unit is on, set and rejecting.`
   return `${routineMm} mm comes out of a healthy machine nearly every time (${curve}) and is no larger than the size to find.`
@@ -82,7 +82,7 @@ export function Notices({ check }: { check: CheckPoint }) {
   const noticing = check.pieces.filter(({ notices }) => notices.length > 0)
   if (noticing.length === 0) return null
   return (
-    <div class="scroll">
+    <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
       <table>
         <caption>
           Chance that a check notices that all sizes grew; slow drift shows in the trend of the signal

@@ -11,7 +11,7 @@ export function Confirm({ register, ink }: { register: Register; ink: Ink }) {
       <h2 id="confirm">Assumptions to be confirmed by a person</h2>
       <details {...(ink.paper ? { open: true } : {})}>
         <summary>{`${confirm.length} assumptions nobody has confirmed`}</summary>
-        <div class="scroll">
+        <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
           <table>
             <thead>
               <tr>

@@ -6,7 +6,7 @@ import { classWithOwed, rateWords } from './words.ts'
 export function Overview({ register }: { register: Register }) {
   const several = register.lines.length > 1
   return (
-    <div class="scroll">
+    <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
       <table>
         <caption>Hazards, those nothing here controls first</caption>
         <thead>
