@@ -102,7 +102,7 @@ export function CheckSection({ check, pack, ink }: { check: CheckPoint; pack: Pa
 
 function Proofs({ check }: { check: CheckPoint }) {
   return (
-    <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+    <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
       <table>
         <thead>
           <tr>
@@ -121,6 +121,6 @@ function Proofs({ check }: { check: CheckPoint }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   )
 }

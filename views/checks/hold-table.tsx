@@ -27,7 +27,7 @@ export function HoldTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
       {holdTable.length === 0 ? (
         <p>Enter packs a minute or kilograms an hour to see what is held.</p>
       ) : (
-        <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+        <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
           <table>
             <caption>Time between checks against what is held</caption>
             <thead>
@@ -56,7 +56,7 @@ export function HoldTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
               ))}
             </tbody>
           </table>
-        </div>
+        </section>
       )}
       <p class="small">
         Assumed unless a person said otherwise:{' '}

@@ -18,7 +18,7 @@ const yearly = (value: number | null) =>
 /** Three figures apart (predicted, demonstrated, routine) with the size to find, and what the piece costs in false failures. */
 export function PiecesTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
   return (
-    <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+    <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
       <table>
         <caption>Pieces of the check; three figures, never one</caption>
         <thead>
@@ -49,7 +49,7 @@ export function PiecesTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   )
 }
 
@@ -82,7 +82,7 @@ export function Notices({ check }: { check: CheckPoint }) {
   const noticing = check.pieces.filter(({ notices }) => notices.length > 0)
   if (noticing.length === 0) return null
   return (
-    <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+    <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
       <table>
         <caption>
           Chance that a check notices that all sizes grew; slow drift shows in the trend of the signal
@@ -110,6 +110,6 @@ export function Notices({ check }: { check: CheckPoint }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   )
 }

@@ -8,7 +8,7 @@ export function SiteList({ list, ink }: { list: Checks['siteList']; ink: Ink }) 
   return (
     <section aria-labelledby="site-list">
       <h2 id="site-list">To ask and to see on site</h2>
-      <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+      <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
         <table>
           <thead>
             <tr>
@@ -43,7 +43,7 @@ export function SiteList({ list, ink }: { list: Checks['siteList']; ink: Ink }) 
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </section>
   )
 }

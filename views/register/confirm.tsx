@@ -11,7 +11,7 @@ export function Confirm({ register, ink }: { register: Register; ink: Ink }) {
       <h2 id="confirm">Assumptions to be confirmed by a person</h2>
       <details {...(ink.paper ? { open: true } : {})}>
         <summary>{`${confirm.length} assumptions nobody has confirmed`}</summary>
-        <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+        <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
           <table>
             <thead>
               <tr>
@@ -38,7 +38,7 @@ export function Confirm({ register, ink }: { register: Register; ink: Ink }) {
               ))}
             </tbody>
           </table>
-        </div>
+        </section>
         {ink.paper ? null : (
           <form method="post" action="/register/confirm" class="answer-form">
             <input type="hidden" name="b" value={ink.packed} />

@@ -19,7 +19,7 @@ export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; in
         <ByCalculation ink={ink} id={incidence.calculation} />. Every figure is an estimate; it means nothing
         without its smallest counted length.
       </p>
-      <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+      <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
         <table>
           <caption>{`Pieces ${per}`}</caption>
           <thead>
@@ -48,7 +48,7 @@ export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; in
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
       <Moved hazard={hazard} open={ink.paper} per={per} />
     </>
   )
@@ -62,7 +62,7 @@ function Moved({ hazard, open, per }: { hazard: Hazard; open: boolean; per: stri
     <details {...(open ? { open: true } : {})}>
       <summary>What the assumed fragment sizes move</summary>
       <p>The finds are held fixed, so what arrives moves against the mean chance of finding it.</p>
-      <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+      <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
         <table>
           <caption>{`Pieces ${per}, fragment sizes moved`}</caption>
           <thead>
@@ -88,7 +88,7 @@ function Moved({ hazard, open, per }: { hazard: Hazard; open: boolean; per: stri
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </details>
   )
 }

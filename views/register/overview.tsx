@@ -6,7 +6,7 @@ import { classWithOwed, rateWords } from './words.ts'
 export function Overview({ register }: { register: Register }) {
   const several = register.lines.length > 1
   return (
-    <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+    <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
       <table>
         <caption>Hazards, those nothing here controls first</caption>
         <thead>
@@ -43,6 +43,6 @@ export function Overview({ register }: { register: Register }) {
           })}
         </tbody>
       </table>
-    </div>
+    </section>
   )
 }

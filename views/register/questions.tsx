@@ -8,7 +8,7 @@ export const answerLink = (ink: Pick<Ink, 'packed'>, question: string, back = '/
 /** The questions of a control as far as they were asked, each with its answer, its reason and who gave it. */
 export function Questions({ control, ink }: { control: HazardControl; ink: Ink }) {
   return (
-    <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+    <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
       <table class="questions">
         <thead>
           <tr>
@@ -44,6 +44,6 @@ export function Questions({ control, ink }: { control: HazardControl; ink: Ink }
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   )
 }

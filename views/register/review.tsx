@@ -95,7 +95,7 @@ export function Overruled({ register, ink }: { register: Register; ink: Ink }) {
           {question}: {message}. What was filled in holds.
         </p>
       ))}
-      <div class="scroll" tabindex={0} role="group" aria-label="Table that can be scrolled">
+      <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
         <table>
           <thead>
             <tr>
@@ -118,7 +118,7 @@ export function Overruled({ register, ink }: { register: Register; ink: Ink }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </section>
   )
 }
