@@ -11,13 +11,12 @@ import {
   openBeam,
   type XrayBuild,
 } from './beam/exposure.ts'
-import { settingAt, voltagesOf } from './beam/settings.ts'
 import { channelsBehind, type PackInBeam } from './detector/channels.ts'
 import { extrapolationOf } from './extrapolation.ts'
 import { bestAt, bestRangeAt, decideIn, judgedIn, lookAt, promisedAt } from './look.ts'
 import { noiseShares } from './observer/observer.ts'
 import { chanceAnyOrientation } from './observer/orientation.ts'
-import { CONSTANTS_STATUS, PRACTICE } from './observer/practice.ts'
+import { CONSTANTS_STATUS } from './observer/practice.ts'
 import {
   CHANCE_HALF,
   CHANCE_SURE,
@@ -25,17 +24,17 @@ import {
   differenceInBeam,
   firstChannelMu,
   looksLikeVoid,
-  objectIn,
   positionsOf,
   type Scene,
-  setScene,
+  type SeenPiece,
   sizeAt,
 } from './observer/scene.ts'
-import { sizeIn } from './picture.ts'
+import { pieceIn } from './picture.ts'
 import { materialAttenuation, packInBeam } from './places/pack-in-beam.ts'
 import { settlingOf } from './places/settling.ts'
 import { zonesOf } from './places/zones.ts'
 import { refusalsOf } from './refusals.ts'
+import { overVoltages, settingsOf } from './sizes-over-voltages.ts'
 import { machineTrail } from './trail/trail.ts'
 import { doseTrail } from './trail/trail-dose.ts'
 import { findingTrail } from './trail/trail-finding.ts'
@@ -48,55 +47,7 @@ export interface AssessInput {
   readonly prefix: string
 }
 
-interface Step {
-  readonly setting: XraySetting
-  readonly practice: Scene
-  readonly expectedMm: readonly (number | null)[]
-}
-
-function stepAt(input: AssessInput, build: XrayBuild, pack: PackInBeam, kV: number, last?: Step): Step {
-  const { machine, point, contaminants } = input
-  const setting = settingAt(machine, build, kV, point.speedMPerMin)
-  const practice = setScene(build, point, pack, setting, PRACTICE)
-  const expectedMm = contaminants.map((c, i) => sizeIn(practice, c, point, last?.expectedMm[i]))
-  return { setting, practice, expectedMm }
-}
-
-/**
- * Worst ratio of expected size to the size to find at each step. A contaminant without a size to find is
- * measured against its smallest expected size over the steps; one that no step finds is left out, and one
- * that only some steps find counts as infinitely bad where it is lost.
- */
-export function worstRatios(
-  steps: readonly Pick<Step, 'expectedMm'>[],
-  contaminants: readonly Contaminant[],
-): (number | null)[] {
-  const yardsticks = contaminants.map((c, i) => {
-    const sizes = steps.flatMap((s) => (s.expectedMm[i] == null ? [] : [s.expectedMm[i]!]))
-    return sizes.length === 0 ? null : (c.mustFindMm ?? Math.min(...sizes))
-  })
-  return steps.map((step) => {
-    const ratios = yardsticks.flatMap((y, i) => {
-      if (y === null) return []
-      const size = step.expectedMm[i]
-      return [size == null ? Number.POSITIVE_INFINITY : size / y]
-    })
-    return ratios.length === 0 ? null : Math.max(...ratios)
-  })
-}
-
-/** Index of the step with the smallest worst ratio, the first of equals. */
-export function chosenStep(ratios: readonly (number | null)[]): number {
-  const order = ratios.map((r, i) => ({ r: r ?? 0, i })).sort((x, y) => x.r - y.r || x.i - y.i)
-  return order[0]!.i
-}
-
-function curveOf(
-  scene: Scene,
-  object: ReturnType<typeof objectIn>,
-  halfMm: number | null,
-  sureMm: number | null,
-) {
+function curveOf(scene: Scene, object: SeenPiece, halfMm: number | null, sureMm: number | null) {
   const from = halfMm === null ? Math.min(0.5, scene.limitMm / 4) : halfMm / 3
   const to = Math.min(scene.limitMm, sureMm === null ? scene.limitMm : sureMm * 1.8)
   const count = 25
@@ -109,13 +60,11 @@ export function assessXray(input: AssessInput): XrayAssessment {
   const { machine, point, contaminants, prefix } = input
   const build = buildOf(machine)
   const pack = packInBeam(point, build)
-  const steps: Step[] = []
-  for (const kV of voltagesOf(machine)) steps.push(stepAt(input, build, pack, kV, steps.at(-1)))
-  const ratios = worstRatios(steps, contaminants)
-  const chosen = steps[chosenStep(ratios)]!
-  const scene = chosen.practice
-  const settings = steps.map(({ setting }) => setting)
-  const look = lookAt(build, point, pack, chosen.setting)
+  const voltages = overVoltages(machine, build, point, pack, contaminants)
+  const { steps, chosen, choice } = voltages
+  const { scene } = chosen
+  const settings = settingsOf(voltages)
+  const look = lookAt(build, point, pack, voltages)
   const trail = new Map<string, Calculation>()
   const trailInput = {
     prefix,
@@ -124,6 +73,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
     point,
     setting: chosen.setting,
     scene,
+    voltages: { choice, settings: steps.map(({ setting }) => setting) },
     constantsStatus: CONSTANTS_STATUS,
   }
   machineTrail(trailInput, trail)
@@ -140,7 +90,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
     const { cautiousMm, widest } = promisedAt(deciding.decides, contaminant)
     const sizes = { bestMm, expectedMm, cautiousMm }
     const there = picture?.scene ?? scene
-    const object = objectIn(there, contaminant, mu)
+    const object = pieceIn(there, contaminant)
     const looks = looksLikeVoid(there, mu, contaminant.placement)
     const lost = picture === null || (looks && !point.product.voidFree)
     const halfMm = lost ? null : sizeAt(there, object, CHANCE_HALF, expectedMm)
@@ -156,8 +106,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
       expectedMm,
       sureMm,
       cautiousMm,
-      chanceAtMustFind:
-        asked === null ? null : lost ? 0 : chanceOf(there, object, Math.min(asked, there.limitMm)),
+      chanceAtMustFind: asked === null ? null : lost ? 0 : chanceOf(there, object, asked),
       chanceAnyOrientation:
         contaminant.shape === 'flake' && !lost && (asked ?? expectedMm) !== null
           ? chanceAnyOrientation(there, object, contaminant, (asked ?? expectedMm)!)
@@ -185,7 +134,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
     }
     return {
       ...partial,
-      calculation: findingTrail({ ...trailInput, scene: there }, contaminant, mu, partial, trail),
+      calculation: findingTrail({ ...trailInput, scene: there }, contaminant, object, partial, trail),
     }
   })
 
@@ -196,10 +145,11 @@ export function assessXray(input: AssessInput): XrayAssessment {
       (step, i): KvStep => ({
         kV: step.setting.kV,
         mA: step.setting.mA,
-        worstRatio: ratios[i] === Number.POSITIVE_INFINITY ? null : ratios[i]!,
+        norm: choice.norms[i]!,
         expectedMm: step.expectedMm,
       }),
     ),
+    runnerUp: choice.runnerUp,
     channels: build.channels.length,
     ideal: build.counting,
     ...beamFacts(build, point, pack, chosen.setting),
@@ -208,6 +158,7 @@ export function assessXray(input: AssessInput): XrayAssessment {
     linesPerSecond: linesPerSecond(build, point.speedMPerMin),
     positions: positionsOf(point, build),
     thresholdZ: scene.thresholdZ,
+    threshold: scene.commonThreshold(),
     dose,
     findings,
     calculations: [...trail.values()],

@@ -18,11 +18,12 @@ export interface XraySetting {
   readonly currentLimit: 'given' | 'power' | 'current' | 'count rate' | 'full well'
 }
 
-/** One kV step of the choice: the worst ratio of expected size to the size to find, and the sizes. */
+/** One kV step of the choice: the norm over the contaminants (worst leads) and the expected sizes. */
 export interface KvStep {
   readonly kV: number
   readonly mA: number
-  readonly worstRatio: number | null
+  /** (Σ (expected / size to find)⁸)^⅛; null where no step finds anything. */
+  readonly norm: number | null
   readonly expectedMm: readonly (number | null)[]
 }
 
@@ -52,7 +53,7 @@ export interface XrayFinding {
   readonly looksLikeVoid: boolean
   /** (mu_object − mu_food as packed) / mu_solid food, weighted in the first channel at this setting. */
   readonly contrast: number
-  /** Largest size the model speaks of here: min(half the path, 25 mm). */
+  /** Largest size the model speaks of. */
   readonly limitMm: number
   /** Noise by kind at the scale of the expected size (of limitMm where null). */
   readonly noise: NoiseSplit
@@ -70,6 +71,8 @@ export interface XrayAssessment {
   readonly refusals: readonly Refusal[]
   readonly setting: XraySetting
   readonly kvSteps: readonly KvStep[]
+  /** Which step comes next after the chosen one and its equals; null where there is none. */
+  readonly runnerUp: number | null
   readonly channels: number
   readonly ideal: boolean
   /** Food in the beam, mm (height for a down beam, width for a side beam). */
@@ -86,6 +89,8 @@ export interface XrayAssessment {
   readonly linesPerSecond: number
   readonly positions: number
   readonly thresholdZ: number
+  /** Threshold taken for expected sizes of the finer pieces: at least z, more where grains look like pieces. */
+  readonly threshold: number
   /** What one pass leaves in the food; left out by hand-written assessments. */
   readonly dose?: Dose
   readonly findings: readonly XrayFinding[]

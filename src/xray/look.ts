@@ -6,6 +6,7 @@ import { bestSize, NOT_FOUND, type Picture, pictureOf } from './picture.ts'
 import { type PackPlace, slanted } from './places/place.ts'
 import { canLieAt, type Settling, settlesIn } from './places/settling.ts'
 import { type JudgedPlace, placesOf } from './places/zones.ts'
+import type { Voltages } from './sizes-over-voltages.ts'
 
 /** One place in each view of the machine; a view that the container closes off has no picture of it. */
 interface PlaceSeen {
@@ -29,15 +30,20 @@ const viewsOf = (build: XrayBuild): { build: XrayBuild; tiltDeg: number }[] => [
 ]
 
 /** Every place of the pack in every view, at the setting chosen. */
-export function lookAt(build: XrayBuild, point: Point, pack: PackInBeam, chosen: XraySetting): Look {
+export function lookAt(build: XrayBuild, point: Point, pack: PackInBeam, voltages: Voltages): Look {
+  const chosen = voltages.chosen.setting
   const toldApart = placesOf(point, build, pack).length > 0
   const views = viewsOf(build).map((view) => {
-    const whole = slanted(pack, 1 / Math.cos((view.tiltDeg * Math.PI) / 180))
+    const whole = view.tiltDeg === 0 ? pack : slanted(pack, 1 / Math.cos((view.tiltDeg * Math.PI) / 180))
     const plain: PackPlace = { name: 'body', level: 'middle', share: 1, pathMm: 0, pack: whole, why: '' }
     const places = toldApart ? placesOf(point, build, pack, view.tiltDeg) : [plain]
     return places.map((place) => ({
       place,
-      picture: place.pack && pictureOf(view.build, point, place.pack, chosen),
+      picture:
+        place.pack &&
+        (place.pack === pack && view.build.views === build.views
+          ? pictureOf(build, point, pack, chosen, voltages.chosen.scene)
+          : pictureOf(view.build, point, place.pack, chosen)),
     }))
   })
   const places = views[0]!.map((_, i): PlaceSeen => ({ views: views.map((view) => view[i]!) }))
@@ -113,13 +119,14 @@ export function bestAt(
   at: PlaceFound,
   contaminant: Contaminant,
   point: Point,
-  settings: readonly XraySetting[],
+  settings: readonly { readonly setting: XraySetting; readonly lift: number }[],
 ): number | null {
   const { views } = look.places[found.indexOf(at)]!
-  const looks = settings.map((setting) =>
+  const looks = settings.map(({ setting }) =>
     views.flatMap(({ picture }) => (picture ? [picture.idealAt(setting)] : [])),
   )
-  const best = bestSize(looks, contaminant, point)
+  const lifts = settings.map(({ lift }) => lift)
+  const best = bestSize(looks, lifts, contaminant, point, at.expectedMm)
   return best === null || at.expectedMm === null ? best : Math.min(best, at.expectedMm)
 }
 
@@ -136,9 +143,9 @@ export function bestRangeAt(
 ): [number, number] | null {
   const { picture } = at
   if (!picture || bestMm === null) return null
-  const middle = bestSize([[picture.idealAt(chosen)]], contaminant, point)
-  const low = bestSize([[picture.idealWith('favourable')]], contaminant, point)
-  const high = bestSize([[picture.idealWith('unfavourable')]], contaminant, point)
+  const middle = bestSize([[picture.idealAt(chosen)]], [1], contaminant, point, null)
+  const low = bestSize([[picture.idealWith('favourable')]], [1], contaminant, point, middle)
+  const high = bestSize([[picture.idealWith('unfavourable')]], [1], contaminant, point, middle)
   if (middle === null || low === null || high === null) return null
   return [bestMm * Math.min(1, low / middle), bestMm * Math.max(1, high / middle)]
 }
@@ -167,7 +174,7 @@ export function judgedIn(
       canLie(place) && expectedMm !== null
         ? cautiousAt(one, decides, decidingSizes.cautiousMm, contaminant)
         : null
-    const bestMm = bestAt(look, deciding, one, contaminant, point, [chosen])
+    const bestMm = bestAt(look, deciding, one, contaminant, point, [{ setting: chosen, lift: 1 }])
     return { place, sizes: { bestMm, expectedMm, cautiousMm } }
   })
 }

@@ -8,16 +8,34 @@ import { IDEAL, PRACTICE } from './observer/practice.ts'
 import {
   CHANCE_NINE_IN_TEN,
   crossingOf,
-  detectabilityNear,
   looksLikeVoid,
-  neededDetectability,
+  marginOf,
   objectIn,
   type Scene,
+  type SeenPiece,
   setScene,
   sizeAt,
 } from './observer/scene.ts'
 import { AS_STATED } from './observer/variation.ts'
 import { materialAttenuation } from './places/pack-in-beam.ts'
+
+const pieces = new WeakMap<Scene, Map<Contaminant, SeenPiece>>()
+
+/** A contaminant in a scene; its thresholds in grain are worked out once. */
+export function pieceIn(scene: Scene, contaminant: Contaminant): SeenPiece {
+  const here = pieces.get(scene) ?? new Map<Contaminant, SeenPiece>()
+  pieces.set(scene, here)
+  const piece =
+    here.get(contaminant) ?? objectIn(scene, contaminant, materialAttenuation(contaminant.material))
+  here.set(contaminant, piece)
+  return piece
+}
+
+/** Whether a contaminant can be told from a void in a scene. */
+function visible(scene: Scene, contaminant: Contaminant, point: Point): boolean {
+  const mu = materialAttenuation(contaminant.material)
+  return point.product.voidFree || !looksLikeVoid(scene, mu, contaminant.placement)
+}
 
 /** Size found nine times in ten in a scene, mm; null where the piece looks like a void or is not found. */
 export function sizeIn(
@@ -25,10 +43,9 @@ export function sizeIn(
   contaminant: Contaminant,
   point: Point,
   nearMm?: number | null,
+  piece = pieceIn(scene, contaminant),
 ): number | null {
-  const mu = materialAttenuation(contaminant.material)
-  if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree) return null
-  return sizeAt(scene, objectIn(scene, contaminant, mu), CHANCE_NINE_IN_TEN, nearMm)
+  return visible(scene, contaminant, point) ? sizeAt(scene, piece, CHANCE_NINE_IN_TEN, nearMm) : null
 }
 
 /** What an ideal observer of one setting looks at: one scene, or one per view, whose noise is independent. */
@@ -36,23 +53,52 @@ export type IdealLook = readonly Scene[]
 
 /**
  * Best possible size: the smallest an ideal observer reaches in any of the looks, d′ of the views of one look added
- * in squares. A look in which the smallest so far is not found cannot be the best one, and is left at that.
+ * in squares, each filter with its own threshold. Thresholds in grain are those of the look whose lift is 1, lifted
+ * for the others; those of the look that turns out best are its own. A look in which the smallest so far is not found
+ * cannot be the best one, and is left at that.
  */
-export function bestSize(looks: readonly IdealLook[], contaminant: Contaminant, point: Point): number | null {
+export function bestSize(
+  looks: readonly IdealLook[],
+  lifts: readonly number[],
+  contaminant: Contaminant,
+  point: Point,
+  nearMm: number | null,
+): number | null {
   const mu = materialAttenuation(contaminant.material)
-  return looks.reduce<number | null>((best, look) => {
-    const seen = look.filter(
-      (scene) => !looksLikeVoid(scene, mu, contaminant.placement) || point.product.voidFree,
+  const seen = looks.map((look) => look.filter((scene) => visible(scene, contaminant, point)))
+  const usual = lifts.indexOf(1)
+  const base = seen[usual]?.length ? usual : seen.findIndex((views) => views.length > 0)
+  if (base < 0) return null
+  const own = (views: readonly Scene[]) => (sizeMm: number) =>
+    Math.min(...views.map((scene) => pieceIn(scene, contaminant).threshold(sizeMm)))
+  const marginIn = (views: readonly Scene[], threshold: (sizeMm: number) => number) => {
+    const each = views.map((scene) =>
+      marginOf(scene, objectIn(scene, contaminant, mu, threshold), CHANCE_NINE_IN_TEN),
     )
-    const first = seen[0]
-    if (!first) return best
-    const needed = Math.min(...seen.map((scene) => neededDetectability(scene, CHANCE_NINE_IN_TEN)))
-    const each = seen.map((scene) => detectabilityNear(scene, objectIn(scene, contaminant, mu), needed))
-    const dPrime = (sizeMm: number) => Math.hypot(...each.map((of) => of(sizeMm)))
-    if (best !== null && dPrime(best) < needed) return best
-    const size = crossingOf(first, dPrime, needed, best)
-    return best === null || (size !== null && size < best) ? size : best
-  }, null)
+    return (sizeMm: number) => Math.hypot(...each.map((of) => of(sizeMm)))
+  }
+  const lent = own(seen[base]!)
+  const first = seen[base]!
+  const start =
+    nearMm ??
+    crossingOf(
+      first[0]!,
+      marginIn(first, () => first[0]!.thresholdZ),
+    )
+  let best = start === null ? null : crossingOf(first[0]!, marginIn(first, lent), start)
+  let at = base
+  seen.forEach((views, s) => {
+    if (s === base || views.length === 0) return
+    const margin = marginIn(views, (sizeMm) => (lifts[s]! / lifts[base]!) * lent(sizeMm))
+    if (best !== null && margin(best) < 1) return
+    const size = crossingOf(views[0]!, margin, best)
+    if (size === null || (best !== null && size >= best)) return
+    best = size
+    at = s
+  })
+  return best === null || at === base
+    ? best
+    : crossingOf(seen[at]![0]!, marginIn(seen[at]!, own(seen[at]!)), best)
 }
 
 /** Depth ± 10 %, density with attenuation ± 3 %: what the best possible size is uncertain by. */
@@ -77,19 +123,25 @@ export interface Picture {
 }
 
 /** Scenes are set when first asked for: most places are looked at for a few contaminants only. */
-export function pictureOf(build: XrayBuild, point: Point, pack: PackInBeam, chosen: XraySetting): Picture {
+export function pictureOf(
+  build: XrayBuild,
+  point: Point,
+  pack: PackInBeam,
+  chosen: XraySetting,
+  scene = setScene(build, point, pack, chosen, PRACTICE),
+): Picture {
   const { factor } = extrapolationOf(point, build)
   let ensemble: EnsembleScene[] | null = null
   const ideal = new Map<number, Scene>()
   const spreadScenes = new Map<Spread, Scene>()
-  const scene = setScene(build, point, pack, chosen, PRACTICE)
   return {
     scene,
     expectedMm: (contaminant, nearMm) => sizeIn(scene, contaminant, point, nearMm),
     cautious: (contaminant, expectedMm) => {
       if (expectedMm === null) return { cautiousMm: null, widest: '' }
-      ensemble ??= ensembleScenes(build, point, pack, chosen)
-      const { cautiousMm, widest } = cautiousSize(ensemble, contaminant, point, expectedMm)
+      ensemble ??= ensembleScenes(build, point, pack, chosen, scene)
+      const { threshold } = pieceIn(scene, contaminant)
+      const { cautiousMm, widest } = cautiousSize(ensemble, contaminant, threshold, point, expectedMm)
       return { cautiousMm: cautiousMm && cautiousMm * factor, widest }
     },
     idealAt: (setting) => {

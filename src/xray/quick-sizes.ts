@@ -1,15 +1,12 @@
 import type { Contaminant, Point, XrayMachine } from '../contract/index.ts'
-import { chosenStep, worstRatios } from './assess.ts'
 import type { Refusal, XraySetting } from './assessment.ts'
 import { buildOf } from './beam/exposure.ts'
-import { settingAt, voltagesOf } from './beam/settings.ts'
 import { bestAt, decideIn, lookAt, promisedAt } from './look.ts'
-import { PRACTICE } from './observer/practice.ts'
-import { looksLikeVoid, setScene } from './observer/scene.ts'
-import { sizeIn } from './picture.ts'
+import { looksLikeVoid } from './observer/scene.ts'
 import { materialAttenuation, packInBeam } from './places/pack-in-beam.ts'
 import { settlingOf } from './places/settling.ts'
 import { refusalsOf } from './refusals.ts'
+import { overVoltages, settingsOf } from './sizes-over-voltages.ts'
 
 /** Sizes of one contaminant at one machine, as the whole assessment gives them but without its trail. Sizes in mm. */
 export interface QuickSizes {
@@ -38,19 +35,13 @@ export function quickSizes(
   const build = buildOf(machine)
   const pack = packInBeam(point, build)
   const contaminant = contaminants[wanted]!
-  const steps: { setting: XraySetting; expectedMm: (number | null)[] }[] = []
-  for (const kV of voltagesOf(machine)) {
-    const setting = settingAt(machine, build, kV, point.speedMPerMin)
-    const scene = setScene(build, point, pack, setting, PRACTICE)
-    const last = steps.at(-1)?.expectedMm
-    steps.push({ setting, expectedMm: contaminants.map((c, i) => sizeIn(scene, c, point, last?.[i])) })
-  }
-  const chosen = steps[chosenStep(worstRatios(steps, contaminants))]!
+  const voltages = overVoltages(machine, build, point, pack, contaminants)
+  const { chosen } = voltages
   const settling = settlingOf(point, contaminant)
-  const look = lookAt(build, point, pack, chosen.setting)
+  const look = lookAt(build, point, pack, voltages)
   const deciding = decideIn(look, contaminant, settling, chosen.expectedMm[wanted]!)
   const { picture, expectedMm } = deciding.decides
-  const settings = steps.map(({ setting }) => setting)
+  const settings = settingsOf(voltages)
   const mu = materialAttenuation(contaminant.material)
   return {
     refusals: refusalsOf(machine, build, point),

@@ -88,6 +88,7 @@ export function sampleAssessment(
     refusals: [],
     setting: { kV: 60, mA: 10, currentLimit: 'power' },
     kvSteps: [],
+    runnerUp: null,
     channels: 1,
     ideal: false,
     pathMm: 60,
@@ -100,6 +101,7 @@ export function sampleAssessment(
     linesPerSecond: 750,
     positions: 28_000,
     thresholdZ: 5.4,
+    threshold: 5.4,
     findings: [{ ...FINDING, ...finding }],
     calculations: ['kV', 'mA', 'object-pixel', 'c0.expected', 'c0.best', 'c0.cautious', 'c0.contrast'].map(
       (name) => calculation(`p0.sample.${name}`),

@@ -1,6 +1,6 @@
 /**
- * Fits the five practice constants to the readings of the thick pack (npm run calibrate) and prints them with
- * the objective. They are written into src/xray/practice.ts by hand; a test keeps the two together.
+ * Fits the three practice constants to the readings of the thick pack (npm run calibrate) and prints them with
+ * the objective. They are written into src/xray/observer/practice.ts by hand; a test keeps the two together.
  */
 import { PRACTICE, type PracticeConstants } from '../../src/xray/observer/practice.ts'
 import { logPosterior, PRIORS } from './likelihood.ts'
@@ -9,7 +9,7 @@ import { logPosterior, PRIORS } from './likelihood.ts'
 export function calibrate(start: PracticeConstants): { constants: PracticeConstants; value: number } {
   let constants = start
   let value = logPosterior(constants)
-  for (let step = 0.2; step > 0.002; step /= 1.7) {
+  for (let step = 0.2; step > 0.005; step /= 2) {
     let moved = true
     for (let round = 0; moved && round < 8; round++) {
       moved = false
@@ -33,8 +33,7 @@ export function calibrate(start: PracticeConstants): { constants: PracticeConsta
 if (process.argv[1]?.endsWith('calibrate.ts')) {
   console.log('start ', PRACTICE, logPosterior(PRACTICE).toFixed(3))
   const { constants, value } = calibrate({
-    efficiencySingle: 0.7,
-    efficiencyDual: 0.85,
+    ...PRACTICE,
     textureScale: 1.2,
     compositionResidual: 0.03,
     gatheredWireMm: 2,

@@ -3,19 +3,10 @@ import { parseBrief } from '../../src/brief/index.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
 import { archetypes, figuresOf } from '../../src/reference/index.ts'
 import { buildOf } from '../../src/xray/beam/exposure.ts'
-import { settingAt, voltagesOf } from '../../src/xray/beam/settings.ts'
 import type { PracticeConstants } from '../../src/xray/observer/practice.ts'
-import {
-  CHANCE_HALF,
-  CHANCE_NINE_IN_TEN,
-  chanceOf,
-  objectIn,
-  type Scene,
-  setScene,
-  sizeAt,
-} from '../../src/xray/observer/scene.ts'
-import type { SeenObject } from '../../src/xray/observer/seen-object.ts'
-import { materialAttenuation, packInBeam } from '../../src/xray/places/pack-in-beam.ts'
+import { CHANCE_HALF, chanceOf, sizeAt } from '../../src/xray/observer/scene.ts'
+import { packInBeam } from '../../src/xray/places/pack-in-beam.ts'
+import { overVoltages } from '../../src/xray/sizes-over-voltages.ts'
 
 export type Piece = 'wire' | 'sphere' | 'glass' | 'quartz'
 
@@ -99,30 +90,18 @@ function predictOne(constants: PracticeConstants, pack: PackReadings, id: string
   const machine = machineOf(id)
   const build = buildOf(machine)
   const inBeam = packInBeam(point, build)
-  const steps = voltagesOf(machine).map((kV) => {
-    const scene = setScene(build, point, inBeam, settingAt(machine, build, kV, 40), constants)
-    const objects = contaminants.map((c) => objectIn(scene, c, materialAttenuation(c.material)))
-    return { kV, scene, objects, sizes: objects.map((object) => sizeAt(scene, object, CHANCE_NINE_IN_TEN)) }
-  })
-  const least = pieceNames.map((_, i) =>
-    Math.min(...steps.map((s) => s.sizes[i] ?? Number.POSITIVE_INFINITY)),
-  )
-  const worst = (s: (typeof steps)[number]) =>
-    Math.max(...s.sizes.map((size, i) => (size ?? Number.POSITIVE_INFINITY) / least[i]!))
-  const chosen = steps.reduce((a, b) => (worst(b) < worst(a) ? b : a))
+  const { chosen, pieces } = overVoltages(machine, build, point, inBeam, contaminants, constants)
   return pieceNames.map((piece, i) => ({
     pack: pack.name,
     use: pack.use,
     machine: id,
     piece,
-    kV: chosen.kV,
+    kV: chosen.setting.kV,
     readMm: pack.readings[id]![piece],
-    halfMm: halfOf(chosen.scene, chosen.objects[i]!),
-    chance: (sizeMm: number) => chanceOf(chosen.scene, chosen.objects[i]!, sizeMm),
+    halfMm: sizeAt(chosen.scene, pieces[i]!, CHANCE_HALF, chosen.expectedMm[i]),
+    chance: (sizeMm: number) => chanceOf(chosen.scene, pieces[i]!, sizeMm),
   }))
 }
-
-const halfOf = (scene: Scene, object: SeenObject) => sizeAt(scene, object, CHANCE_HALF)
 
 /** Number of card steps between a prediction and its reading. */
 export function stepsOff(one: Predicted): number {

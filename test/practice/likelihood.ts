@@ -5,8 +5,10 @@ import { CARD, predict } from './card-model.ts'
  * The objective of the calibration: log chance of the readings of the thick pack, plus the priors.
  * "Found down to r" in one run means r found and the next smaller piece missed (no smaller piece: r found).
  */
+export type FittedConstant = Exclude<keyof PracticeConstants, 'thresholds'>
+
 export interface Prior {
-  key: keyof PracticeConstants
+  key: FittedConstant
   /** Log-normal prior: median and standard deviation of the logarithm (judgement), and hard limits. */
   median: number
   spread: number
@@ -15,8 +17,6 @@ export interface Prior {
 }
 
 export const PRIORS: readonly Prior[] = [
-  { key: 'efficiencySingle', median: 0.7, spread: 0.3, least: 0.2, most: 1 },
-  { key: 'efficiencyDual', median: 0.85, spread: 0.2, least: 0.2, most: 1 },
   { key: 'textureScale', median: 1.2, spread: 0.4, least: 1, most: 3 },
   { key: 'compositionResidual', median: 0.03, spread: 0.7, least: 0.001, most: 0.3 },
   { key: 'gatheredWireMm', median: 2, spread: 0.9, least: 0.2, most: 20 },

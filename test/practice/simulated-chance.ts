@@ -81,7 +81,7 @@ function gridOfPieces(view: View, trial: Trial, sizeMm: number, seed: number): P
 }
 
 /** The model's noise in the channels of the read area (food cancelled in all but the last, flattened). */
-function modelNoise(exposed: ExposedPack, curve: FoodCurve): NoiseInverse {
+export function modelNoise(exposed: ExposedPack, curve: FoodCurve): NoiseInverse {
   const { channels, pack, objectPixelMm, observer } = exposed
   const n = channels.count
   const k = new Float64Array(n * n)

@@ -4,7 +4,7 @@ import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
 import { archetypes, figuresOf } from '../../src/reference/index.ts'
 import { buildOf } from '../../src/xray/beam/exposure.ts'
 import { IDEAL } from '../../src/xray/observer/practice.ts'
-import { detectabilityNear, differenceInBeam, objectIn, setScene } from '../../src/xray/observer/scene.ts'
+import { displacedFood, marginOf, objectIn, setScene } from '../../src/xray/observer/scene.ts'
 import { materialAttenuation, packInBeam } from '../../src/xray/places/pack-in-beam.ts'
 import { dPrimeDirect } from './direct-observer.ts'
 
@@ -26,10 +26,17 @@ describe('pieces larger than a grain', () => {
 
   it('have the strength of the direct form where it decides', () => {
     for (const sizeMm of [9, 11.3, 14, 16.2, 20]) {
-      const deltaMuPerMm = differenceInBeam(pack, mu, 'inside')
+      const food = displacedFood(pack, 'inside')
       const imaging = scene.observer.imaging
-      const direct = dPrimeDirect(scene.channels, pack, imaging, { shape: 'sphere', deltaMuPerMm }, sizeMm)
-      const fast = detectabilityNear(scene, objectIn(scene, contaminant, mu), direct)(sizeMm)
+      const direct = dPrimeDirect(
+        scene.channels,
+        pack,
+        imaging,
+        { shape: 'sphere', muPerMm: mu, food },
+        sizeMm,
+      )
+      const piece = objectIn(scene, contaminant, mu, () => direct)
+      const fast = direct * marginOf(scene, piece, 0)(sizeMm)
       expect(Math.abs(fast / direct - 1), `${sizeMm} mm`).toBeLessThan(0.005)
     }
   })

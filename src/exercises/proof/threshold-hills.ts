@@ -19,7 +19,7 @@ const seen = withXray(practice)
 export interface Hills {
   readonly pieceMm: number
   readonly positions: number
-  /** How far the piece stands out of the noise, in units of the noise: √η·d′. */
+  /** How far the piece stands out of the noise, in units of the noise: d′. */
   readonly standsOut: number
 }
 
@@ -33,7 +33,7 @@ export const hills = once((): Hills => {
   return {
     pieceMm: PIECE_MM,
     positions: positionsOf(point, build),
-    standsOut: Math.sqrt(scene.efficiency) * detectability(scene.observer, object, PIECE_MM),
+    standsOut: detectability(scene.observer, object, PIECE_MM),
   }
 })
 

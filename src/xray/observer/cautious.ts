@@ -7,20 +7,22 @@ import { PRACTICE } from './practice.ts'
 import {
   CHANCE_NINE_IN_TEN,
   crossingOf,
-  detectabilityNear,
-  holdsFrom,
   looksLikeVoid,
-  neededDetectability,
+  marginOf,
   objectIn,
   type Scene,
   setScene,
 } from './scene.ts'
+import { liftsByShare } from './similar-scenes.ts'
+import type { Threshold } from './threshold.ts'
 import { ASSUMPTION_RANGES, ENSEMBLE, type Variation } from './variation.ts'
 
 /** The ensemble's scenes at one setting: one image per draw of the assumptions, shared by all contaminants. */
 export interface EnsembleScene {
   readonly variation: Variation
   readonly scene: Scene
+  /** Its thresholds over those of the central scene. */
+  readonly lift: number
 }
 
 /** Sets all scenes of the ensemble with the practice constants. */
@@ -29,11 +31,11 @@ export function ensembleScenes(
   point: Point,
   pack: PackInBeam,
   setting: { readonly kV: number; readonly mA: number },
+  central: Scene,
 ): EnsembleScene[] {
-  return ENSEMBLE.map((variation) => ({
-    variation,
-    scene: setScene(build, point, pack, setting, PRACTICE, variation),
-  }))
+  const scenes = ENSEMBLE.map((variation) => setScene(build, point, pack, setting, PRACTICE, variation))
+  const lifts = liftsByShare(central, scenes)
+  return scenes.map((scene, i) => ({ variation: ENSEMBLE[i]!, scene, lift: lifts[i]! }))
 }
 
 /** Share of the draws that must do better than the size promised. */
@@ -53,40 +55,40 @@ export function sizeQuantile(sizes: readonly (number | null)[], q: number): numb
 interface Draw {
   readonly variation: Variation
   readonly scene: Scene
-  /** Null where the object looks like a void. */
-  readonly dPrime: ((sizeMm: number) => number) | null
-  readonly needed: number
-  /** ln(d′ at the expected size / needed d′): how much better than needed the draw does there. */
-  readonly margin: number
+  /** d′ over what a chance of nine in ten needs, by size; null where the object looks like a void. */
+  readonly margin: ((sizeMm: number) => number) | null
+  /** ln of the margin at the expected size: how much better than needed the draw does there. */
+  readonly spare: number
 }
 
 function drawOf(
-  { variation, scene }: EnsembleScene,
+  { variation, scene, lift }: EnsembleScene,
   contaminant: Contaminant,
+  central: Threshold,
   point: Point,
   expectedMm: number,
 ): Draw {
   const mu = spreadAttenuation(contaminant.material, variation.contaminant)
-  const needed = neededDetectability(scene, CHANCE_NINE_IN_TEN)
   if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree)
-    return { variation, scene, dPrime: null, needed, margin: Number.NEGATIVE_INFINITY }
-  const dPrime = detectabilityNear(scene, objectIn(scene, contaminant, mu), needed)
-  return { variation, scene, dPrime, needed, margin: Math.log(dPrime(expectedMm) / needed) }
+    return { variation, scene, margin: null, spare: Number.NEGATIVE_INFINITY }
+  const piece = objectIn(scene, contaminant, mu, (sizeMm) => lift * central(sizeMm))
+  const margin = marginOf(scene, piece, CHANCE_NINE_IN_TEN)
+  return { variation, scene, margin, spare: Math.log(margin(expectedMm)) }
 }
 
 /** Assumption whose coordinate goes most closely with the margin at the expected size (squared correlation). */
 function widestAssumption(draws: readonly Draw[]): string {
   let widest = ''
   let most = 0
-  const rows = draws.filter(({ margin }) => Number.isFinite(margin))
+  const rows = draws.filter(({ spare }) => Number.isFinite(spare))
   if (rows.length < 8) return widest
-  const meanY = rows.reduce((sum, r) => sum + r.margin, 0) / rows.length
+  const meanY = rows.reduce((sum, r) => sum + r.spare, 0) / rows.length
   for (const { key, label } of ASSUMPTION_RANGES) {
     const meanX = rows.reduce((sum, r) => sum + r.variation[key], 0) / rows.length
     let xy = 0
     let xx = 0
     for (const r of rows) {
-      xy += (r.variation[key] - meanX) * (r.margin - meanY)
+      xy += (r.variation[key] - meanX) * (r.spare - meanY)
       xx += (r.variation[key] - meanX) ** 2
     }
     const explained = xx > 0 ? (xy * xy) / xx : 0
@@ -98,38 +100,19 @@ function widestAssumption(draws: readonly Draw[]): string {
   return widest
 }
 
-/** What has this many times the needed d′ in the worst draw has enough of it in all others. */
-const AMPLE = 4
-const STEP_UP = 1.35
-
-/** Smallest size looked at, upwards from one, that has ample d′; the limit where none has. */
-function amplyFrom(
-  dPrime: (sizeMm: number) => number,
-  needed: number,
-  fromMm: number,
-  limitMm: number,
-): number {
-  let size = fromMm * STEP_UP
-  while (size < limitMm && dPrime(size) < AMPLE * needed) size *= STEP_UP
-  return Math.min(size, limitMm)
-}
-
 /**
  * The quantile of the sizes over the draws. Only the largest sizes decide it, so those of the draws that do worst
  * at the expected size are worked out first; of each other draw it is enough to know that its size is no larger.
  */
 function quantileOver(draws: readonly Draw[], q: number, nearMm: number): number | null {
   const decisive = draws.length - Math.floor(q * (draws.length - 1))
-  const worstFirst = [...draws].sort((a, b) => a.margin - b.margin)
+  const worstFirst = [...draws].sort((a, b) => a.spare - b.spare)
   /** The largest sizes so far, largest first; Infinity: not findable. */
   const largest: number[] = []
-  let topMm: number | null = null
-  for (const { scene, dPrime, needed, margin } of worstFirst) {
+  for (const { scene, margin, spare } of worstFirst) {
     const least = largest.length < decisive ? 0 : largest[decisive - 1]!
-    if (dPrime && least > 0 && holdsFrom(scene, dPrime, needed, least, topMm ?? scene.limitMm)) continue
-    const guess = nearMm * Math.exp(-margin / USUAL_POWER)
-    const size = dPrime && crossingOf(scene, dPrime, needed, guess, topMm ?? scene.limitMm)
-    if (dPrime) topMm ??= amplyFrom(dPrime, needed, size ?? scene.limitMm, scene.limitMm)
+    if (margin && least > 0 && margin(least) >= 1) continue
+    const size = margin && crossingOf(scene, margin, nearMm * Math.exp(-spare / USUAL_POWER))
     largest.push(size ?? Number.POSITIVE_INFINITY)
     largest.sort((a, b) => b - a)
     largest.length = Math.min(largest.length, decisive)
@@ -141,15 +124,19 @@ function quantileOver(draws: readonly Draw[], q: number, nearMm: number): number
   )
 }
 
-/** Promise no better than: the unfavourable decile over the ensemble, never below the expected size. */
+/**
+ * Promise no better than: the unfavourable decile over the ensemble, never below the expected size.
+ * central: threshold of the contaminant in the central scene.
+ */
 export function cautiousSize(
   scenes: readonly EnsembleScene[],
   contaminant: Contaminant,
+  central: Threshold,
   point: Point,
   expectedMm: number | null,
 ): { cautiousMm: number | null; widest: string } {
   if (expectedMm === null) return { cautiousMm: null, widest: '' }
-  const draws = scenes.map((scene) => drawOf(scene, contaminant, point, expectedMm))
+  const draws = scenes.map((scene) => drawOf(scene, contaminant, central, point, expectedMm))
   const quantile = quantileOver(draws, UNFAVOURABLE, expectedMm)
   return {
     cautiousMm: quantile === null ? null : Math.max(expectedMm, quantile),

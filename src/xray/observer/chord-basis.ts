@@ -9,7 +9,7 @@ import { gaussLegendre } from '../../numerics/gauss-legendre.ts'
  */
 export const DEGREE = 7
 export const STEPS_PER_UNIT = 32
-export const TABLE_END = 96
+export const TABLE_END = 170
 
 export type RoundKind = 'sphere' | 'wire'
 

@@ -59,13 +59,9 @@ export function lastCrossing(dPrime: Detectability, needed: number, limitMm: num
 
 /** d′ grows about as this power of the size near its threshold: where the first guess goes. */
 export const USUAL_POWER = 1.8
-/** Sizes this many times larger are looked at as well. */
-export const BEYOND = 1.3
-
 /**
- * The last crossing sought from a neighbouring size, for noise in which d′ hardly ever falls again: follows
- * the usual power law to it, closes in to 1e-4, and makes sure that larger sizes hold; where they do not, or
- * where the guesses do not come together, walks the whole range.
+ * The crossing sought from a neighbouring size, for a d′ that does not fall again: follows the usual power law to it
+ * and closes in to 1e-4; where the guesses do not come together, walks the whole range.
  */
 export function crossingNear(
   dPrime: Detectability,
@@ -76,12 +72,8 @@ export function crossingNear(
   let size = Math.min(nearMm, limitMm)
   let height = Math.log(dPrime(size) / needed)
   let power = USUAL_POWER
-  let found: number | null = null
   for (let k = 0; k < 6; k++) {
-    if (Math.abs(height) < 1e-4) {
-      found = size
-      break
-    }
+    if (Math.abs(height) < 1e-4) return size
     const step = Math.max(-0.4, Math.min(0.4, -height / power))
     const next = Math.max(SMALLEST_MM, Math.min(limitMm, size * Math.exp(step)))
     if (next === size) break
@@ -91,11 +83,7 @@ export function crossingNear(
     size = next
     height = there
   }
-  if (found === null) return lastCrossing(dPrime, needed, limitMm)
-  for (const up of [found * BEYOND, limitMm]) {
-    if (up > found && up <= limitMm && dPrime(up) < needed) return lastCrossing(dPrime, needed, limitMm)
-  }
-  return found
+  return lastCrossing(dPrime, needed, limitMm)
 }
 
 /** The crossing between low (below the needed d′) and high (at or above it): Illinois rule, log against log. */

@@ -1,4 +1,4 @@
-import { besselJ1 } from '../../numerics/bessel.ts'
+import { besselJ0, besselJ1 } from '../../numerics/bessel.ts'
 import { gaussLegendre } from '../../numerics/gauss-legendre.ts'
 import type { Channels, PackInBeam } from '../detector/channels.ts'
 import { type Imaging, invertSymmetric, type NoiseKind, noiseAt, noiseMatrix } from '../noise/noise.ts'
@@ -24,6 +24,8 @@ export interface Observer {
   readonly inverse: Float64Array
   /** The same observer on finer frequencies, for large objects, whose transforms swing fast; made when asked for. */
   readonly finer: () => Observer
+  /** The same on frequencies that resolve the shadow of one grain some way around it. */
+  readonly overBed: () => Observer
   /** From which size on an object is large in that sense, mm, and how far its d′ may be off without. */
   readonly large: { readonly fromMm: number; readonly offBy: number }
 }
@@ -38,7 +40,12 @@ const FINE_PIXEL_MM = 0.5
 /** Points per swing of the largest objects' transforms, and besides, in a panel of the finer observer. */
 const POINTS_PER_SWING = 3
 const POINTS_BESIDES = 4
-const LARGEST_MM = 25
+/** Points of a panel over the bed: at least, per unit of frequency and mm of grain, and per unit for what lies around. */
+const POINTS_IN_BED = 3
+const POINTS_PER_MM = 1.6
+const POINTS_AROUND = 8
+/** The larger node of the spread of the largest size spoken of, mm. */
+const LARGEST_MM = 36
 
 /** Quadrature points of a panel by its width in 1/mm: a narrow one holds no full swing of a transform. */
 function pointsFor(widthPerMm: number): number {
@@ -88,22 +95,22 @@ function observerOn(
       inverse.set(k, at * n * n)
     }
   }
-  let fine: Observer | undefined
-  const finer = () => {
-    fine ??= observerOn(
-      panels.map(([from, to]) => [
-        from,
-        to,
-        Math.ceil(POINTS_BESIDES + POINTS_PER_SWING * LARGEST_MM * (to - from)),
-      ]),
-      channels,
-      pack,
-      imaging,
-    )
-    return fine
+  const resolving = (pointsPerUnit: number, besides: number) => {
+    let made: Observer | undefined
+    return () => {
+      made ??= observerOn(
+        panels.map(([from, to]) => [from, to, Math.ceil(besides + pointsPerUnit * (to - from))]),
+        channels,
+        pack,
+        imaging,
+      )
+      return made
+    }
   }
+  const finer = resolving(POINTS_PER_SWING * LARGEST_MM, POINTS_BESIDES)
+  const overBed = resolving(POINTS_PER_MM * pack.grainMm + POINTS_AROUND, POINTS_IN_BED)
   const large = imaging.objectPixelMm < FINE_PIXEL_MM ? LARGE_AT_FINE_PIXELS : LARGE_AT_OTHERS
-  return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse, finer, large }
+  return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse, finer, overBed, large }
 }
 
 /** Working space, used anew by every call; nothing outlives the call that fills it. */
@@ -132,6 +139,7 @@ export function objectTransform(observer: Observer, object: SeenObject, sizeMm: 
     }
     return result
   }
+  if (sizeMm > object.foodDepthMm) return reachingOut(observer, object, object.shape, sizeMm)
   const r = sizeMm / 2
   const basis = chordBasis(object.shape)
   const coefficients = scratch(n * DEGREE)
@@ -159,14 +167,72 @@ export function objectTransform(observer: Observer, object: SeenObject, sizeMm: 
   return result
 }
 
-/** Detectability d′ of an object of one size, mm; see {@link Observer}. */
+/** Points of a quadrature along a radius, per piece of it. */
+const ALONG_RADIUS = 24
+
+/**
+ * {@link objectTransform} of a sphere or wire thicker than the food is deep: its signal bends where the chord
+ * leaves the food, so it is summed along the radius, each side of the bend for itself.
+ */
+function reachingOut(
+  observer: Observer,
+  object: SeenObject,
+  kind: 'sphere' | 'wire',
+  sizeMm: number,
+): Float64Array {
+  const { frequencies, channels } = observer
+  const n = channels.count
+  const result = new Float64Array(n * frequencies.length)
+  const r = sizeMm / 2
+  const bend = Math.acos(object.foodDepthMm / sizeMm)
+  const rule = gaussLegendre(ALONG_RADIUS)
+  const drops = new Float64Array(n)
+  for (const [from, to] of [
+    [0, bend],
+    [bend, Math.PI / 2],
+  ] as const) {
+    for (let i = 0; i < ALONG_RADIUS; i++) {
+      const theta = from + ((to - from) * (rule.nodes[i]! + 1)) / 2
+      const rho = r * Math.sin(theta)
+      const chord = sizeMm * Math.cos(theta)
+      const width =
+        ((to - from) / 2) * rule.weights[i]! * (chord / 2) * (kind === 'sphere' ? 2 * Math.PI * rho : 2)
+      for (let c = 0; c < n; c++) drops[c] = width * signalDrop(object, c, chord)
+      for (let q = 0; q < frequencies.length; q++) {
+        const phase = 2 * Math.PI * frequencies[q]! * rho
+        const wave = kind === 'sphere' ? besselJ0(phase) : Math.cos(phase)
+        for (let c = 0; c < n; c++) result[q * n + c]! += drops[c]! * wave
+      }
+    }
+  }
+  return result
+}
+
+/**
+ * Detectability d′ of a kind of piece: no piece is a perfect ball, whose transform has zeros that make d′ dip where
+ * one passes the pixel's Nyquist frequency (diameters of 2.86, 4.92, 6.94 pixels). For round pieces it is the
+ * geometric mean of d′ over a spread of sizes of 0.2 in ln (three-point Gauss–Hermite); see {@link Observer}.
+ */
 export function detectability(observer: Observer, object: SeenObject, sizeMm: number): number {
+  if (object.shape === 'flake') return detectabilityOfOne(observer, object, sizeMm)
+  const middle = detectabilityOfOne(observer, object, sizeMm)
+  const smaller = detectabilityOfOne(observer, object, sizeMm / SPREAD_RATIO)
+  const larger = detectabilityOfOne(observer, object, sizeMm * SPREAD_RATIO)
+  return Math.cbrt(middle * middle * Math.sqrt(smaller * larger))
+}
+
+/** Standard deviation of ln size between pieces of one size, and the outer nodes of its quadrature as a ratio. */
+export const LN_SIZE_SPREAD = 0.2
+const SPREAD_RATIO = Math.exp(LN_SIZE_SPREAD * Math.sqrt(3))
+
+/** Detectability d′ of one perfect object of one size, mm. */
+export function detectabilityOfOne(observer: Observer, object: SeenObject, sizeMm: number): number {
   const n = observer.channels.count
   if (n === 0) return 0
   const wire = object.shape === 'wire'
   const power = wire ? observer.lineWeights : observer.areaWeights
   const sum =
-    object.shape === 'flake' || n > 2
+    object.shape === 'flake' || n > 2 || sizeMm > object.foodDepthMm
       ? quadraticForm(objectTransform(observer, object, sizeMm), observer.inverse, power, n)
       : roundSum(observer, object, sizeMm, object.shape, power)
   const gathered = Math.min(object.lengthMm, Math.max(object.gatheredMm, sizeMm))

@@ -1,7 +1,6 @@
 import type { Contaminant } from '../../contract/index.ts'
 import { gaussLegendre } from '../../numerics/gauss-legendre.ts'
-import { chanceOf, type Scene } from './scene.ts'
-import type { SeenObject } from './seen-object.ts'
+import { chanceOf, type Scene, type SeenPiece } from './scene.ts'
 
 /**
  * Chance of finding a flake of a thickness, averaged over random orientations (cos θ even over 0 to 1).
@@ -10,7 +9,7 @@ import type { SeenObject } from './seen-object.ts'
  */
 export function chanceAnyOrientation(
   scene: Scene,
-  seen: SeenObject,
+  seen: SeenPiece,
   contaminant: Contaminant,
   thicknessMm: number,
 ): number {

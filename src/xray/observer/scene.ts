@@ -1,16 +1,15 @@
 import type { Contaminant, Point } from '../../contract/index.ts'
 import { normalChance, normalUpperQuantile } from '../../numerics/normal.ts'
-import { BIN_COUNT } from '../beam/energy-bins.ts'
 import { objectPixelMm, openBeam, type XrayBuild } from '../beam/exposure.ts'
 import { type Channels, channelsBehind, type PackInBeam } from '../detector/channels.ts'
-import { projectedAreaMm2 } from '../places/pack-in-beam.ts'
-import { BEYOND, crossingNear, lastCrossing, walkDown } from './last-crossing.ts'
+import { crossingNear, lastCrossing } from './last-crossing.ts'
 import { detectability, detectabilityOf, type Observer, prepareObserver } from './observer.ts'
-import { efficiencyOf, type PracticeConstants } from './practice.ts'
-import { type SeenObject, seeObject } from './seen-object.ts'
+import type { PracticeConstants } from './practice.ts'
+import { type DisplacedFood, type SeenObject, seeObject } from './seen-object.ts'
+import { bankThreshold, ownThreshold, type Threshold, tailPerPlace, thresholdZ } from './threshold.ts'
 import type { Variation } from './variation.ts'
 
-/** Upper limit of a size the model speaks of, mm. */
+/** Largest size the model speaks of, mm. */
 export const LARGEST_MM = 25
 
 /** Normal deviates of the chances that name the sizes. */
@@ -18,27 +17,25 @@ export const CHANCE_HALF = 0
 export const CHANCE_NINE_IN_TEN = normalUpperQuantile(0.1)
 export const CHANCE_SURE = normalUpperQuantile(0.005)
 
+export { positionsOf } from './threshold.ts'
+
 /** One image of one point: channels, noise and the rule that turns d′ into a chance. */
 export interface Scene {
   readonly build: XrayBuild
   readonly channels: Channels
   readonly pack: PackInBeam
+  /** The food as a piece inside displaces it. */
+  readonly food: DisplacedFood
   readonly observer: Observer
-  readonly efficiency: number
+  /** Share of a piece's signal that the evaluation keeps. */
+  readonly signal: number
   readonly gatheredWireMm: number
+  /** Chance of a false reject at one place, and the threshold normal noise would need for it. */
+  readonly tail: number
   readonly thresholdZ: number
+  /** Threshold that all filters of the machine share at least: that of the fixed bank, or z where each has its own. */
+  readonly commonThreshold: () => number
   readonly limitMm: number
-}
-
-/** Independent places in a pack: projected area over the square of two object-plane pixels. */
-export function positionsOf(point: Point, build: XrayBuild): number {
-  return projectedAreaMm2(point, build.beam) / (2 * objectPixelMm(build, point.speedMPerMin)) ** 2
-}
-
-/** Threshold z: upper tail = false rejects per pack / positions; each of two views gets half the false rejects. */
-export function thresholdZ(point: Point, build: XrayBuild): number {
-  const tail = point.falseRejectsPerPack / build.views / Math.max(1, positionsOf(point, build))
-  return normalUpperQuantile(Math.min(0.5, tail))
 }
 
 /** A pack with the draw's factors on it. */
@@ -73,16 +70,31 @@ export function setScene(
       : constants.textureScale,
     compositionResidual: constants.compositionResidual,
   })
+  const food = { muPerMm: seen.solidMuPerMm.map((mu) => mu * seen.packing), depthMm: seen.pathMm }
+  const [tail, z] = [tailPerPlace(point, build), thresholdZ(point, build)]
+  let common: number | undefined
   return {
     build,
     channels,
     pack: seen,
+    food,
     observer,
-    efficiency: efficiencyOf(constants, build.channels.length) * (variation?.efficiency ?? 1),
+    signal: variation?.signal ?? 1,
     gatheredWireMm: constants.gatheredWireMm,
-    thresholdZ: thresholdZ(point, build),
-    limitMm: Math.min(pack.pathMm / 2, LARGEST_MM),
+    tail,
+    thresholdZ: z,
+    commonThreshold: () => {
+      common ??= constants.thresholds === 'one for all' ? bankThreshold(observer, food, tail, z) : z
+      return common
+    },
+    limitMm: LARGEST_MM,
   }
+}
+
+/** Food that a contaminant at a placement displaces; null on the pack, where it displaces none. */
+export function displacedFood(pack: PackInBeam, placement: 'inside' | 'outside'): DisplacedFood | null {
+  if (placement === 'outside') return null
+  return { muPerMm: pack.solidMuPerMm.map((mu) => mu * pack.packing), depthMm: pack.pathMm }
 }
 
 /** What the contaminant replaces taken off: μ alone outside the food, μ − packing·μ_solid inside. */
@@ -91,19 +103,9 @@ export function differenceInBeam(
   contaminantMu: Float64Array,
   placement: 'inside' | 'outside',
 ): Float64Array {
-  if (placement === 'outside') return contaminantMu
-  const difference = new Float64Array(contaminantMu.length)
-  takeFoodOff(difference, pack, contaminantMu, difference.length)
-  return difference
+  const food = displacedFood(pack, placement)
+  return food ? contaminantMu.map((mu, i) => mu - food.muPerMm[i]!) : contaminantMu
 }
-
-function takeFoodOff(into: Float64Array, pack: PackInBeam, contaminantMu: Float64Array, bins: number): void {
-  const { packing, solidMuPerMm } = pack
-  for (let i = 0; i < bins; i++) into[i] = contaminantMu[i]! - packing * solidMuPerMm[i]!
-}
-
-/** Working space of {@link objectIn}, used anew by every call. */
-const difference = new Float64Array(BIN_COUNT)
 
 /** Attenuation weighted in the first channel, 1/mm. */
 export function firstChannelMu(channels: Channels, muPerMm: Float64Array): number {
@@ -124,80 +126,68 @@ export function looksLikeVoid(
   return firstChannelMu(scene.channels, contaminantMu) <= scene.channels.foodMu[0]!
 }
 
-/** The contaminant as this scene's observer sees it. */
-export function objectIn(scene: Scene, contaminant: Contaminant, contaminantMu: Float64Array): SeenObject {
-  const inside = contaminant.placement === 'inside'
-  if (inside) takeFoodOff(difference, scene.pack, contaminantMu, scene.channels.bins)
-  return seeObject(
+/** A contaminant as a scene's observer sees it, with the threshold its filters stand at. */
+export interface SeenPiece extends SeenObject {
+  readonly threshold: Threshold
+}
+
+/** The contaminant as this scene's observer sees it. `threshold`: of a similar scene; its own otherwise. */
+export function objectIn(
+  scene: Scene,
+  contaminant: Contaminant,
+  contaminantMu: Float64Array,
+  threshold?: Threshold,
+): SeenPiece {
+  const object = seeObject(
     scene.channels,
-    inside ? difference : contaminantMu,
+    contaminantMu,
+    contaminant.placement === 'inside' ? scene.food : null,
     contaminant.shape,
     contaminant.lengthMm ?? 0,
     scene.gatheredWireMm,
     contaminant.faceMm2 ?? 0,
   )
+  const { observer, tail, thresholdZ, commonThreshold } = scene
+  return {
+    ...object,
+    threshold: threshold ?? ownThreshold(observer, object, tail, thresholdZ, commonThreshold),
+  }
 }
 
-/** d′ that gives a chance (as a normal deviate) in this scene: (z + deviate) / √η. */
-export function neededDetectability(scene: Scene, deviate: number): number {
-  return (scene.thresholdZ + deviate) / Math.sqrt(scene.efficiency)
+/** Probability of detection (chance of finding) a piece of a size: Φ(d′ − T). */
+export function chanceOf(scene: Scene, piece: SeenPiece, sizeMm: number): number {
+  const threshold = piece.threshold(sizeMm)
+  return normalChance((marginOf(scene, piece, CHANCE_HALF)(sizeMm) - 1) * threshold)
 }
 
-/** Probability of detection (chance of finding) an object of a size: Φ(√η·d′ − z). */
-export function chanceOf(scene: Scene, object: SeenObject, sizeMm: number): number {
-  const d = detectabilityNear(scene, object, neededDetectability(scene, CHANCE_HALF))(sizeMm)
-  return normalChance(Math.sqrt(scene.efficiency) * d - scene.thresholdZ)
-}
-
-/** d′ as a function of size, fine where it decides: for large objects near the needed d′. */
-export function detectabilityNear(
-  scene: Scene,
-  object: SeenObject,
-  needed: number,
-): (sizeMm: number) => number {
-  const dPrime = detectabilityOf(scene.observer, object)
+/**
+ * d′ over the d′ that gives a chance (as a normal deviate), as a function of size: d′/(T + deviate). Fine where it
+ * decides: for large objects near 1.
+ */
+export function marginOf(scene: Scene, piece: SeenPiece, deviate: number): (sizeMm: number) => number {
+  const dPrime = detectabilityOf(scene.observer, piece)
   const { large, finer } = scene.observer
+  const { signal } = scene
   return (sizeMm) => {
-    const usual = dPrime(sizeMm)
-    return sizeMm > large.fromMm && Math.abs(Math.log(usual / needed)) < large.offBy
-      ? detectability(finer(), object, sizeMm)
+    const needed = (piece.threshold(sizeMm) + deviate) / signal
+    const usual = dPrime(sizeMm) / needed
+    return sizeMm > large.fromMm && Math.abs(Math.log(usual)) < large.offBy
+      ? detectability(finer(), piece, sizeMm) / needed
       : usual
   }
 }
 
-/** One energy in grain: the case where d′ falls again where a piece is as large as a grain. */
-function mayFallAgain(scene: Scene): boolean {
-  return scene.pack.grainMm > 0 && scene.channels.count === 1
-}
-
 /**
- * Size above which d′ reaches the needed one throughout; null beyond the model's limit.
- * `nearMm`: a size of a similar scene or chance to start from; `fromMm`: larger sizes are known to reach it.
+ * Size above which the margin stays at 1 or above; null beyond the model's limit.
+ * `nearMm`: a size of a similar scene or chance to start from.
  */
 export function crossingOf(
   scene: Scene,
-  dPrime: (sizeMm: number) => number,
-  needed: number,
+  margin: (sizeMm: number) => number,
   nearMm?: number | null,
-  fromMm = scene.limitMm,
 ): number | null {
   if (scene.channels.count === 0) return null
-  return nearMm && !mayFallAgain(scene)
-    ? crossingNear(dPrime, needed, fromMm, nearMm)
-    : lastCrossing(dPrime, needed, fromMm)
-}
-
-/** Every size from this one up to another has the needed d′: looked at as closely as the search for a size looks. */
-export function holdsFrom(
-  scene: Scene,
-  dPrime: (sizeMm: number) => number,
-  needed: number,
-  sizeMm: number,
-  toMm: number,
-): boolean {
-  if (scene.channels.count === 0 || sizeMm > toMm || dPrime(sizeMm) < needed) return false
-  if (mayFallAgain(scene)) return walkDown(dPrime, needed, toMm, sizeMm) === null
-  return dPrime(Math.min(toMm, sizeMm * BEYOND)) >= needed && dPrime(toMm) >= needed
+  return nearMm ? crossingNear(margin, 1, scene.limitMm, nearMm) : lastCrossing(margin, 1, scene.limitMm)
 }
 
 /**
@@ -206,10 +196,12 @@ export function holdsFrom(
  */
 export function sizeAt(
   scene: Scene,
-  object: SeenObject,
+  piece: SeenPiece,
   deviate: number,
   nearMm?: number | null,
 ): number | null {
-  const needed = neededDetectability(scene, deviate)
-  return crossingOf(scene, detectabilityNear(scene, object, needed), needed, nearMm)
+  // The least threshold costs nothing to ask: it says where to look, or that there is nothing to find.
+  const least = { ...piece, threshold: scene.commonThreshold }
+  const near = nearMm ?? lastCrossing(marginOf(scene, least, deviate), 1, scene.limitMm)
+  return near === null ? null : crossingOf(scene, marginOf(scene, piece, deviate), near)
 }

@@ -7,6 +7,8 @@ import { DEGREE, FIT_MATRIX, FIT_PLACES } from './chord-basis.ts'
 export interface SeenObject {
   readonly shape: Shape
   readonly energies: readonly WeighedEnergies[]
+  /** Food there is to displace along the beam, mm; without end where none is displaced. */
+  readonly foodDepthMm: number
   /** Wires: length of the wire and length an image filter gathers along it, mm. */
   readonly lengthMm: number
   readonly gatheredMm: number
@@ -14,10 +16,17 @@ export interface SeenObject {
   readonly faceMm2: number
 }
 
-/** Difference in attenuation, 1/mm, and share in the channel's signal (together 1), energy by energy. */
+/** Energy by energy: object less the food it displaces and that food, 1/mm, and share in the channel's signal (together 1). */
 interface WeighedEnergies {
   readonly deltaMuPerMm: Float64Array
+  readonly foodMuPerMm: Float64Array
   readonly shares: Float64Array
+}
+
+/** Food that an object inside displaces: its attenuation as packed, 1/mm per energy bin, and its depth, mm. */
+export interface DisplacedFood {
+  readonly muPerMm: Float64Array
+  readonly depthMm: number
 }
 
 /** Neighbouring energy bins taken together, below and above 40 keV: μ hardly differs between them. */
@@ -27,10 +36,11 @@ const HIGH_FROM_BIN = Math.ceil(binsBelow(40) / BINS_PER_ENERGY) * BINS_PER_ENER
 /** What has a smaller share in the signal than this is left out. */
 const SMALLEST_SHARE = 1e-7
 
-/** An object's difference in attenuation (1/mm per energy bin) as each channel weighs it. */
+/** An object of attenuation μ (1/mm per energy bin) as each channel weighs it; food null: nothing is displaced. */
 export function seeObject(
   channels: Channels,
-  deltaMuPerMm: Float64Array,
+  muPerMm: Float64Array,
+  food: DisplacedFood | null,
   shape: Shape,
   lengthMm: number,
   gatheredMm: number,
@@ -38,38 +48,57 @@ export function seeObject(
 ): SeenObject {
   return {
     shape,
-    energies: channels.weights.map((w) => weighed(w, deltaMuPerMm, channels.bins)),
+    energies: channels.weights.map((w) => weighed(w, muPerMm, food?.muPerMm ?? null, channels.bins)),
+    foodDepthMm: food?.depthMm ?? Number.POSITIVE_INFINITY,
     lengthMm,
     gatheredMm,
     faceMm2,
   }
 }
 
-function weighed(weights: Float64Array, deltaMuPerMm: Float64Array, bins: number): WeighedEnergies {
+function weighed(
+  weights: Float64Array,
+  muPerMm: Float64Array,
+  foodMuPerMm: Float64Array | null,
+  bins: number,
+): WeighedEnergies {
   const most = Math.ceil(bins / BINS_PER_ENERGY)
   const delta = new Float64Array(most)
+  const food = new Float64Array(most)
   const shares = new Float64Array(most)
   let kept = 0
   for (let from = 0, to = 0; from < bins; from = to) {
     let share = 0
     let sum = 0
+    let displaced = 0
     to = Math.min(bins, from + (from < HIGH_FROM_BIN ? BINS_PER_ENERGY : BINS_PER_HIGH_ENERGY))
     for (let i = from; i < to; i++) {
       share += weights[i]!
-      sum += weights[i]! * deltaMuPerMm[i]!
+      sum += weights[i]! * muPerMm[i]!
+      if (foodMuPerMm) displaced += weights[i]! * foodMuPerMm[i]!
     }
     if (share < SMALLEST_SHARE) continue
     shares[kept] = share
-    delta[kept++] = sum / share
+    food[kept] = displaced / share
+    delta[kept++] = (sum - displaced) / share
   }
-  return { deltaMuPerMm: delta.subarray(0, kept), shares: shares.subarray(0, kept) }
+  return {
+    deltaMuPerMm: delta.subarray(0, kept),
+    foodMuPerMm: food.subarray(0, kept),
+    shares: shares.subarray(0, kept),
+  }
 }
 
-/** Relative signal drop in a channel along a chord in mm: 1 − Σ share·exp(−Δμ·chord). */
+/**
+ * Relative signal drop in a channel along a chord in mm: 1 − Σ share·exp(−(μ_object·chord − μ_food·displaced)),
+ * displaced = min(chord, depth of the food): what reaches out of the food displaces nothing there.
+ */
 export function signalDrop(object: SeenObject, channel: number, chordMm: number): number {
-  const { deltaMuPerMm, shares } = object.energies[channel]!
+  const { deltaMuPerMm, foodMuPerMm, shares } = object.energies[channel]!
+  const outMm = Math.max(0, chordMm - object.foodDepthMm)
   let sum = 0
-  for (let i = 0; i < shares.length; i++) sum -= shares[i]! * Math.expm1(-deltaMuPerMm[i]! * chordMm)
+  for (let i = 0; i < shares.length; i++)
+    sum -= shares[i]! * Math.expm1(-deltaMuPerMm[i]! * chordMm - foodMuPerMm[i]! * outMm)
   return sum
 }
 
@@ -77,7 +106,8 @@ export function signalDrop(object: SeenObject, channel: number, chordMm: number)
 const STEPS_PER_CHORD = 80
 
 /**
- * Coefficients of u¹ … u⁷ of the signal drop of a round object along the chords u·size, channel after channel
+ * Coefficients of u¹ … u⁷ of the signal drop of a round object, no larger than the food is deep, along the chords
+ * u·size, channel after channel
  * from the start of `into`, times `scale`. One exponential per energy serves all seven places: their chords are
  * whole multiples of one step, so the rest are its powers.
  */

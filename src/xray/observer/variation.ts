@@ -6,7 +6,7 @@ export interface Variation {
   readonly unevenness: number
   readonly dose: number
   readonly blur: number
-  readonly efficiency: number
+  readonly signal: number
   readonly density: number
   readonly height: number
   /** 0 to 1: where in its own spread (which glass, which bone, which density) the contaminant lies. */
@@ -23,7 +23,7 @@ export const ASSUMPTION_RANGES = [
   { key: 'unevenness', label: 'unevenness of food and glass', range: 'divided or multiplied by up to 1.5' },
   { key: 'dose', label: 'dose of the tube', range: '±25 %' },
   { key: 'blur', label: 'blur', range: '±20 %' },
-  { key: 'efficiency', label: 'image evaluation', range: '0 to 20 % less efficient' },
+  { key: 'signal', label: 'image evaluation', range: '0 to 20 % less signal' },
   { key: 'density', label: 'density of the food', range: '±2 %' },
   { key: 'height', label: 'depth of food in the beam', range: '±10 %' },
   { key: 'contaminant', label: "the contaminant's own spread", range: 'over its kind and density' },
@@ -36,7 +36,7 @@ const BASES = [2, 3, 5, 7, 11, 13, 17, 19]
 const SKIPPED = 40
 
 function variationAt(u: readonly number[]): Variation {
-  const [texture, unevenness, dose, blur, efficiency, density, height, contaminant] = u as [
+  const [texture, unevenness, dose, blur, signal, density, height, contaminant] = u as [
     number,
     number,
     number,
@@ -51,7 +51,7 @@ function variationAt(u: readonly number[]): Variation {
     unevenness: 1.5 ** (2 * unevenness - 1),
     dose: 0.75 + 0.5 * dose,
     blur: 0.8 + 0.4 * blur,
-    efficiency: 1 - 0.2 * efficiency,
+    signal: 1 - 0.2 * signal,
     density: 0.98 + 0.04 * density,
     height: 0.9 + 0.2 * height,
     contaminant,
@@ -64,7 +64,7 @@ export const AS_STATED: Variation = {
   unevenness: 1,
   dose: 1,
   blur: 1,
-  efficiency: 1,
+  signal: 1,
   density: 1,
   height: 1,
   contaminant: 0.5,

@@ -2,7 +2,7 @@ import type { Calculation, Contaminant } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
 import type { XrayFinding } from '../assessment.ts'
 import { detectability } from '../observer/observer.ts'
-import { objectIn } from '../observer/scene.ts'
+import type { SeenPiece } from '../observer/scene.ts'
 import { ASSUMPTION_RANGES, DRAWS } from '../observer/variation.ts'
 import type { TrailInput } from './trail.ts'
 import { attenuationEntry } from './trail-attenuation.ts'
@@ -12,7 +12,7 @@ import { entry, round } from './trail-entry.ts'
 export function findingTrail(
   input: TrailInput,
   contaminant: Contaminant,
-  contaminantMu: Float64Array,
+  object: SeenPiece,
   finding: Omit<XrayFinding, 'calculation'>,
   into: Map<string, Calculation>,
 ): string {
@@ -43,7 +43,6 @@ export function findingTrail(
     [mu, `${prefix}.food-mu0`],
   )
   const at = finding.expectedMm ?? finding.limitMm
-  const object = objectIn(scene, contaminant, contaminantMu)
   const noise = scene.channels.meanEnergyKeV.map((_, c) => `${prefix}.noise${c}`)
   const texture = [`${prefix}.grain`, `${prefix}.unevenness`]
   add(
@@ -52,11 +51,24 @@ export function findingTrail(
     'd′',
     detectability(scene.observer, object, at),
     '',
-    contaminant.shape === 'wire' ? '√(ℓ·2∫ Sᵀ K⁻¹ S df)' : '√(∫ 2πf·Sᵀ K⁻¹ S df)',
+    {
+      wire: '√(ℓ·2∫ Sᵀ K⁻¹ S df), geometric mean over 0.2 in ln diameter',
+      sphere: '√(∫ 2πf·Sᵀ K⁻¹ S df), geometric mean over 0.2 in ln diameter',
+      flake: '√(∫ 2πf·Sᵀ K⁻¹ S df)',
+    }[contaminant.shape],
     [`${p}.contrast`, ...noise, ...texture, `${prefix}.object-pixel`],
   )
-  const common = [`${p}.detectability`, `${prefix}.z`, `${prefix}.constants`]
-  const meaning = 'smallest size above which every size is found with this chance: Φ(√η·d′ − z)'
+  add(
+    'threshold',
+    `threshold of the filter for ${material.label} at ${round(at, 3)} mm`,
+    'T',
+    object.threshold(at),
+    'standard deviations',
+    'the larger of the threshold taught on clean packs and that of this filter',
+    [`${prefix}.threshold`],
+  )
+  const common = [`${p}.detectability`, `${p}.threshold`, `${prefix}.constants`]
+  const meaning = 'smallest size above which every size is found with this chance: Φ(d′ − T)'
   add('expected', 'expected size', 'd₉₀', finding.expectedMm, 'mm', `${meaning}, chance 0.90`, common)
   add('half', 'size found every second time', 'd₅₀', finding.halfMm, 'mm', `${meaning}, chance 0.50`, common)
   add(
@@ -74,7 +86,7 @@ export function findingTrail(
     'd_best',
     finding.bestMm,
     'mm',
-    'as the expected size, ideal observer: η = 1, κ = 0, texture scale 1, a wire gathered over its whole length, smallest over the settings of the machine',
+    'as the expected size, ideal observer: κ = 0, texture scale 1, a wire gathered over its whole length, each filter with its own threshold, smallest over the settings of the machine',
     [`${p}.contrast`, ...noise, ...texture, `${prefix}.z`],
   )
   add(

@@ -5,9 +5,11 @@ import type { XraySetting } from '../assessment.ts'
 import { fluencePerMm2 } from '../beam/beam-quality.ts'
 import { filteredSpectrum, speedMmPerS, type XrayBuild } from '../beam/exposure.ts'
 import { grainNoisePower, unevennessNoisePower } from '../noise/texture.ts'
-import { PRACTICE } from '../observer/practice.ts'
+import { BED_FACTOR, PRACTICE } from '../observer/practice.ts'
 import { positionsOf, type Scene } from '../observer/scene.ts'
+import { hasGrains } from '../observer/threshold.ts'
 import { projectedAreaMm2 } from '../places/pack-in-beam.ts'
+import type { Choice } from '../setting-choice.ts'
 import { attenuationEntry } from './trail-attenuation.ts'
 import { entry } from './trail-entry.ts'
 
@@ -23,6 +25,8 @@ export interface TrailInput {
   readonly setting: XraySetting
   /** Scene with the practice constants at the setting. */
   readonly scene: Scene
+  /** The settings there were and the choice between them. */
+  readonly voltages: { readonly choice: Choice; readonly settings: readonly XraySetting[] }
   /** What the practice constants are called while they are not final. */
   readonly constantsStatus: string
 }
@@ -81,11 +85,21 @@ export function machineTrail(input: TrailInput, into: Map<string, Calculation>):
     'U',
     setting.kV,
     'kV',
-    machine.kV !== undefined
-      ? 'given by the machine'
-      : 'smallest worst ratio of expected size to size to find over the 5 kV steps of the range',
+    machine.kV !== undefined ? 'given by the machine' : kvWords(input),
     [],
     basis,
+  )
+  add(
+    'threshold',
+    'threshold taught on clean packs',
+    'T',
+    scene.commonThreshold(),
+    'standard deviations',
+    hasGrains(scene.pack)
+      ? `largest of z and ${BED_FACTOR} × the point that the filters of quartz balls of 1 to 6 mm (up to half a grain) exceed in clean packs with the chance p / n: shot noise of grains, tail of Lugannani and Rice`
+      : 'z: this food has no grains that could look like a piece',
+    hasGrains(scene.pack) ? [`${p}.z`, `${p}.grain`, `${p}.packing`, `${p}.path`] : [`${p}.z`],
+    hasGrains(scene.pack) ? ['lugannani-rice', 'clean-bed-simulation'] : [],
   )
   add('mA', 'tube current', 'I', setting.mA, 'mA', `limited by: ${setting.currentLimit}`, [], basis)
   add(
@@ -168,11 +182,21 @@ export function machineTrail(input: TrailInput, into: Map<string, Calculation>):
   add(
     'constants',
     'practice constants',
-    'η, κ, ℓ',
-    `efficiency ${scene.efficiency}, texture scale ${PRACTICE.textureScale}, composition residual ${PRACTICE.compositionResidual}, gathered wire ${PRACTICE.gatheredWireMm} mm`,
+    'κ, ℓ',
+    `texture scale ${PRACTICE.textureScale}, composition residual ${PRACTICE.compositionResidual}, gathered wire ${PRACTICE.gatheredWireMm} mm`,
     '',
-    `five shared numbers; ${input.constantsStatus}`,
+    `three shared numbers; ${input.constantsStatus}`,
   )
+}
+
+/** How the voltage was chosen, and what came next. */
+function kvWords({ voltages: { choice, settings } }: TrailInput): string {
+  const { index, runnerUp, norms } = choice
+  const rule =
+    'least (Σ (expected size / size to find)⁸)^⅛ over the 5 kV steps of the range, the middle of those within 3 % of it'
+  const [own, next] = [norms[index], runnerUp === null ? null : norms[runnerUp]]
+  if (runnerUp === null || !own || !next) return rule
+  return `${rule}; next best: ${settings[runnerUp]!.kV} kV, ${Math.round(100 * (next / own - 1))} % larger`
 }
 
 type Add = (...args: Parameters<typeof entry>) => void

@@ -1,27 +1,18 @@
 import { describe, expect, it } from 'vitest'
 import { fft2d } from '../../../src/numerics/fft.ts'
-import { packGrains } from '../../../src/xray/image/food/grain-bed.ts'
+import { grainBody } from '../../../src/xray/image/food/grain-body.ts'
 import { addGrain } from '../../../src/xray/image/food/grain-chords.ts'
-import { layGrain, plateSphereMm } from '../../../src/xray/image/food/grain-lie.ts'
-import { grainShape } from '../../../src/xray/image/food/grain-shapes.ts'
+import { fallenAxes, lyingGrain, plateSphereMm } from '../../../src/xray/image/food/grain-lie.ts'
+import { type GrainShape, grainShape } from '../../../src/xray/image/food/grain-shapes.ts'
 import { randomStream } from '../../../src/xray/image/food/random.ts'
 import { addField, randomFields } from '../../../src/xray/image/food/random-field.ts'
 import { type Raster, rasterOver } from '../../../src/xray/image/food/raster.ts'
-import type { View } from '../../../src/xray/image/pack/view.ts'
+import { relaxedTile, type Tile } from '../../../src/xray/image/food/relaxed-tile.ts'
 import { grainNoiseShape, unevennessNoisePower } from '../../../src/xray/noise/texture.ts'
 
 const SIDE_MM = 200
 const DEPTH_MM = 60
 const GRAIN_MM = 10
-const view: View = {
-  beam: 'down',
-  outline: 'box',
-  uMm: SIDE_MM,
-  vMm: SIDE_MM,
-  depthMm: DEPTH_MM,
-  edgeMm: 0.1,
-  cornerMm: 0,
-}
 const raster = rasterOver(0, 0, SIDE_MM, SIDE_MM, 0.5)
 
 /** Noise power (unit² mm²) of a patch of a picture between two frequencies, Hann window, mean taken off. */
@@ -54,25 +45,44 @@ function powerBetween(values: Float32Array, grid: Raster, side: number, fromPerM
   return (sum / count / weight) * grid.pitchMm ** 2
 }
 
-function pathOfSpheres(packing: number, seed: number): Float32Array {
-  const bed = packGrains(view, packing, GRAIN_MM, 0, randomStream(seed, 'test'))
-  const path = new Float32Array(raster.columns * raster.rows)
-  for (let i = 0; i < bed.count; i++) {
-    const r = bed.radius[i]!
-    addGrain(path, raster, {
-      kind: 'ellipsoid',
-      u: bed.u[i]!,
-      v: bed.v[i]!,
-      halfAxes: [r, r, r],
-      directions: [
-        [1, 0, 0],
-        [0, 1, 0],
-        [0, 0, 1],
-      ],
-    })
-  }
+/** Path through a tile in every cell of a grid that covers it once. */
+function pathThrough(shape: GrainShape, tile: Tile, grid: Raster): Float32Array {
+  const path = new Float32Array(grid.columns * grid.rows)
+  const { sideMm } = tile
+  for (const { body, u, v, axes } of tile.grains)
+    for (const du of [-sideMm, 0, sideMm])
+      for (const dv of [-sideMm, 0, sideMm])
+        addGrain(path, grid, lyingGrain(shape.kind, body, u + du, v + dv, axes))
   return path
 }
+
+const ball: GrainShape = { kind: 'ellipsoid', axesMm: [1, 1, 1], spread: 0, tilt: 1 }
+function pathOfSpheres(packing: number, seed: number): Float32Array {
+  const random = randomStream(seed, 'test')
+  return pathThrough(ball, relaxedTile(ball, packing, GRAIN_MM, SIDE_MM, DEPTH_MM, 'down', random), raster)
+}
+
+describe('a relaxed bed', () => {
+  it.each([
+    ['almond', 'granular', 0.55, 12, 20],
+    ['beans_frozen', 'granular', 0.53, 9, 30],
+    ['cereal_flakes', 'plates', 0.2, 1.2, 50],
+  ] as const)(
+    'of %s is nowhere thicker than deep, and as full as stated',
+    (food, structure, packing, grainMm, depthMm) => {
+      const shape = grainShape(food, structure)
+      const sphereMm = structure === 'plates' ? plateSphereMm(shape, grainMm) : grainMm
+      const tile = relaxedTile(shape, packing, sphereMm, 100, depthMm, 'down', randomStream(3, food))
+      const grid = rasterOver(0, 0, 100, 100, 0.4)
+      const path = pathThrough(shape, tile, grid)
+      const mean = path.reduce((sum, mm) => sum + mm, 0) / path.length
+      expect(mean / (packing * depthMm)).toBeCloseTo(1, 2)
+      // What is left of overlaps is cut off when a pack is drawn: one place in two thousand at most.
+      expect(path.filter((mm) => mm > depthMm).length / path.length).toBeLessThan(0.0005)
+      expect(tile.worstOverlapMm).toBeLessThan(0.05 * sphereMm)
+    },
+  )
+})
 
 describe('a drawn bed of round grains', () => {
   it.each([0.45, 0.57, 0.6])('shows the grain pattern of the hard-sphere table at packing %f', (packing) => {
@@ -110,7 +120,9 @@ describe('a grain', () => {
   const fine = rasterOver(0, 0, 60, 60, 0.1)
   const volumeOf = (food: string, structure: string, seed: number) => {
     const path = new Float32Array(fine.columns * fine.rows)
-    const grain = layGrain(grainShape(food, structure), 5, 30, 30, 'down', randomStream(seed, 'lie'))
+    const shape = grainShape(food, structure)
+    const axes = fallenAxes(shape, 'down', randomStream(seed, 'lie'))
+    const grain = lyingGrain(shape.kind, grainBody(shape, 5), 30, 30, axes)
     addGrain(path, fine, grain)
     return path.reduce((sum, mm) => sum + mm, 0) * fine.pitchMm ** 2
   }
@@ -129,7 +141,8 @@ describe('a grain', () => {
   it('of plates has the thickness given', () => {
     const shape = grainShape('biscuit', 'plates')
     const sphereMm = plateSphereMm(shape, 7)
-    const grain = layGrain(shape, sphereMm / 2, 0, 0, 'down', randomStream(1, 'lie'))
+    const axes = fallenAxes(shape, 'down', randomStream(1, 'lie'))
+    const grain = lyingGrain(shape.kind, grainBody(shape, sphereMm / 2), 0, 0, axes)
     expect(grain.kind === 'bar' && grain.length).toBeCloseTo(7, 6)
   })
 })

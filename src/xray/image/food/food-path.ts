@@ -1,10 +1,10 @@
 import type { Product } from '../../../contract/index.ts'
 import { grainNoisePower, unevennessNoisePower } from '../../noise/texture.ts'
-import { depthAtMm, innerRectangle, isRead, type View } from '../pack/view.ts'
-import { packGrains } from './grain-bed.ts'
+import { depthAtMm, innerRectangle, type View } from '../pack/view.ts'
 import { addGrain, type Grain } from './grain-chords.ts'
-import { layGrain, plateSphereMm } from './grain-lie.ts'
+import { plateSphereMm } from './grain-lie.ts'
 import { grainShape } from './grain-shapes.ts'
+import { BED_SEED, cutFrom, tileOf } from './grain-tile.ts'
 import { randomStream } from './random.ts'
 import { addField, type RandomField, randomFields } from './random-field.ts'
 import { columnMm, type Raster, rowMm } from './raster.ts'
@@ -21,21 +21,19 @@ export interface DrawnFood {
 }
 
 /** Draws the food of a pack by its seed. `area` is the picture plane the surfaces must cover. */
-export function drawFood(view: View, product: Product, area: Raster, seed: number): DrawnFood {
+export function drawFood(
+  view: View,
+  product: Product,
+  area: Raster,
+  seed: number,
+  bedSeed = BED_SEED,
+): DrawnFood {
   const { packing, unevennessMm, grainMm } = product
   const shape = grainShape(product.food, product.structure)
   const sphereMm = product.structure === 'plates' ? plateSphereMm(shape, grainMm) : grainMm
   const count = (view.uMm * view.vMm * view.depthMm * packing) / ((Math.PI / 6) * sphereMm ** 3)
   const drawn = grainMm > 0 && count <= MOST_GRAINS
-  const grains: Grain[] = []
-  if (drawn) {
-    const beyondMm = view.outline === 'stream' ? 2 * sphereMm : 0
-    const longer = { ...view, uMm: view.uMm + 2 * beyondMm }
-    const bed = packGrains(longer, packing, sphereMm, shape.spread, randomStream(seed, 'grains'))
-    const lie = randomStream(seed, 'lie of the grains')
-    for (let i = 0; i < bed.count; i++)
-      grains.push(layGrain(shape, bed.radius[i]!, bed.u[i]! - beyondMm, bed.v[i]!, view.beam, lie))
-  }
+  const grains = drawn ? cutFrom(tileOf(view, product, shape, sphereMm, bedSeed), shape, view, seed) : []
   const power = (f: number) =>
     packing ** 2 * unevennessNoisePower(f, unevennessMm) +
     (grainMm > 0 && !drawn ? grainNoisePower(f, grainMm, packing, view.depthMm) : 0)
@@ -45,9 +43,6 @@ export function drawFood(view: View, product: Product, area: Raster, seed: numbe
 
 /** Share of the even depth below which there is too little food to have an uneven surface. */
 const THIN_SHARE = 0.25
-/** Every so manieth cell of a row and column enters the mean. */
-const SAMPLED = 3
-
 /** Solid food along the beam, mm, were it spread evenly and its surfaces smooth. */
 function evenPath(view: View, packing: number, raster: Raster): Float32Array {
   const even = new Float32Array(raster.columns * raster.rows)
@@ -68,28 +63,15 @@ function evenPath(view: View, packing: number, raster: Raster): Float32Array {
   return even
 }
 
-/**
- * Solid food along the beam, mm, in every cell of a grid. Grains are scaled together (by a few percent at
- * most) so that the mean over the part that is read is packing × depth: grains at the walls leave the middle
- * a little fuller than the pack.
- */
+/** Solid food along the beam, mm, in every cell of a grid; grains fill no more than the depth there is. */
 export function foodPathMm(food: DrawnFood, raster: Raster): Float32Array {
   const { view, product, grains } = food
   const path = new Float32Array(raster.columns * raster.rows)
   const even = evenPath(view, product.packing, raster)
-  let wanted = 0
   if (grains.length === 0) path.set(even)
   else {
     for (const grain of grains) addGrain(path, raster, grain)
-    let drawn = 0
-    for (let row = 0; row < raster.rows; row += SAMPLED) {
-      for (let column = 0; column < raster.columns; column += SAMPLED) {
-        if (!isRead(view, columnMm(raster, column), rowMm(raster, row))) continue
-        wanted += even[row * raster.columns + column]!
-        drawn += path[row * raster.columns + column]!
-      }
-    }
-    if (drawn > 0) for (let i = 0; i < path.length; i++) path[i]! *= wanted / drawn
+    for (let i = 0; i < path.length; i++) path[i] = Math.min(path[i]!, even[i]! / product.packing)
   }
   if (grains.length === 0) {
     addField(path, raster, food.surface, 1)

@@ -1,6 +1,10 @@
+import type { GrainBody } from './grain-body.ts'
 import type { Grain, Vector } from './grain-chords.ts'
 import type { GrainShape } from './grain-shapes.ts'
 import type { Random } from './random.ts'
+
+/** Directions of a grain's long, middle and short axis. */
+export type Axes = readonly [Vector, Vector, Vector]
 
 function unit([x, y, z]: Vector): Vector {
   const length = Math.hypot(x, y, z) || 1
@@ -16,7 +20,7 @@ function cross([a, b, c]: Vector, [x, y, z]: Vector): Vector {
  * tilt allows (1: any direction), the long one anywhere around it. The vertical is the beam for a beam from
  * above and the picture's v for a beam from the side.
  */
-function directions(tilt: number, beam: 'down' | 'side', random: Random): [Vector, Vector, Vector] {
+function directions(tilt: number, beam: 'down' | 'side', random: Random): Axes {
   const up = tilt * random.normal() + (1 - tilt)
   const flat = [random.normal() * tilt, random.normal() * tilt, up] as const
   const short = unit(beam === 'down' ? [flat[0], flat[1], flat[2]] : [flat[0], flat[2], flat[1]])
@@ -25,30 +29,23 @@ function directions(tilt: number, beam: 'down' | 'side', random: Random): [Vecto
   return [long, cross(short, long), short]
 }
 
-/** A grain of a shape with the volume of a sphere of the given radius (mm), centred at (u, v), lying as it fell. */
-export function layGrain(
-  shape: GrainShape,
-  radiusMm: number,
+/** A body that lies at (u, v) with its axes as given, as the picture draws it. */
+export function lyingGrain(
+  kind: GrainShape['kind'],
+  body: GrainBody,
   u: number,
   v: number,
-  beam: 'down' | 'side',
-  random: Random,
+  axes: Axes,
 ): Grain {
+  if (kind === 'ellipsoid') return { kind, u, v, halfAxes: body.half, directions: axes }
+  return { kind, u, v, radius: body.half[1], length: 2 * body.half[0], direction: axes[0] }
+}
+
+/** Axes of a body of a shape as it fell; a disc's first is the one it is thin along. */
+export function fallenAxes(shape: GrainShape, beam: 'down' | 'side', random: Random): Axes {
   const [long, middle, short] = directions(shape.tilt, beam, random)
-  const [a, b, c] = shape.axesMm
-  if (shape.kind === 'ellipsoid') {
-    const scale = radiusMm / Math.cbrt(a * b * c)
-    return {
-      kind: 'ellipsoid',
-      u,
-      v,
-      halfAxes: [a * scale, b * scale, c * scale],
-      directions: [long, middle, short],
-    }
-  }
-  const scale = (2 * radiusMm) / Math.cbrt(1.5 * a * b * c)
-  const direction = a > b ? long : short
-  return { kind: 'bar', u, v, radius: (b * scale) / 2, length: a * scale, direction }
+  const disc = shape.kind === 'bar' && shape.axesMm[0] < shape.axesMm[1]
+  return disc ? [short, long, middle] : [long, middle, short]
 }
 
 /** Diameter of the sphere with a plate's volume, mm, for a plate of a thickness with the shape's proportions. */

@@ -39,8 +39,8 @@ export interface PathMaps {
 const FRAME_STEP_MM = 2
 const roundedUp = (mm: number) => FRAME_STEP_MM * Math.ceil(mm / FRAME_STEP_MM - 1e-9)
 
-/** Draws a pack of a point under a beam. */
-export function drawPack(point: Point, beam: 'down' | 'side', seed: number): DrawnPack {
+/** Draws a pack of a point under a beam. bedSeed: of the bed its grains are cut from. */
+export function drawPack(point: Point, beam: 'down' | 'side', seed: number, bedSeed?: number): DrawnPack {
   const view = viewOf(point, beam)
   const around = frameMm(point, view)
   const frame = {
@@ -54,7 +54,7 @@ export function drawPack(point: Point, beam: 'down' | 'side', seed: number): Dra
     point,
     view,
     seed,
-    food: drawFood(view, point.product, area, seed),
+    food: drawFood(view, point.product, area, seed, bedSeed),
     frame,
     maps: new Map(),
     residuals: [],

@@ -1,7 +1,7 @@
 import type { Contaminant } from '../../../contract/index.ts'
 import { modulationTransfer } from '../../noise/noise.ts'
 import { objectTransform } from '../../observer/observer.ts'
-import { differenceInBeam, firstChannelMu } from '../../observer/scene.ts'
+import { displacedFood, firstChannelMu } from '../../observer/scene.ts'
 import { type SeenObject, seeObject } from '../../observer/seen-object.ts'
 import { materialAttenuation } from '../../places/pack-in-beam.ts'
 import type { ExposedPack } from '../pack/exposed-pack.ts'
@@ -24,8 +24,8 @@ export function kindsOf(
   const { channels, pack, point } = exposed
   return contaminants.map((c, contaminant) => {
     const mu = materialAttenuation(c.material)
-    const delta = differenceInBeam(pack, mu, c.placement)
-    const seen = seeObject(channels, delta, c.shape, c.lengthMm ?? 0, gatheredMm, c.faceMm2 ?? 0)
+    const food = displacedFood(pack, c.placement)
+    const seen = seeObject(channels, mu, food, c.shape, c.lengthMm ?? 0, gatheredMm, c.faceMm2 ?? 0)
     const lighter = firstChannelMu(channels, mu) <= (channels.foodMu[0] ?? 0)
     return {
       contaminant,

@@ -1,0 +1,104 @@
+import type { Point } from '../../contract/index.ts'
+import { normalUpperQuantile } from '../../numerics/normal.ts'
+import { objectPixelMm, type XrayBuild } from '../beam/exposure.ts'
+import { materialAttenuation, projectedAreaMm2 } from '../places/pack-in-beam.ts'
+import { bedPoint } from './grain-threshold.ts'
+import type { Observer } from './observer.ts'
+import { BED_FACTOR } from './practice.ts'
+import { type DisplacedFood, type SeenObject, seeObject } from './seen-object.ts'
+
+/** Threshold on the output of the filter for a piece of a size in mm, in standard deviations. */
+export type Threshold = (sizeMm: number) => number
+
+/** Independent places in a pack: projected area over the square of two object-plane pixels. */
+export function positionsOf(point: Point, build: XrayBuild): number {
+  return projectedAreaMm2(point, build.beam) / (2 * objectPixelMm(build, point.speedMPerMin)) ** 2
+}
+
+/** Chance of a false reject at one place: false rejects per pack over places; each of two views gets half of them. */
+export function tailPerPlace(point: Point, build: XrayBuild): number {
+  return Math.min(0.5, point.falseRejectsPerPack / build.views / Math.max(1, positionsOf(point, build)))
+}
+
+/** Threshold z that normal noise exceeds with that chance. */
+export function thresholdZ(point: Point, build: XrayBuild): number {
+  return normalUpperQuantile(tailPerPlace(point, build))
+}
+
+/** Whether a food has grains that could look like a piece where they lie on one another. */
+export function hasGrains({ grainMm, packing }: { grainMm: number; packing: number }): boolean {
+  return grainMm > 0 && packing < 1
+}
+
+/** A filter's point is worked out at sizes this far apart in ln and read linearly in ln between them. */
+const LN_STEP = 0.5
+
+/**
+ * T = max(least, c·point of the bed's tail) of the filter for each size. Where a size needs no more than the least,
+ * smaller ones are taken to need no more either: the finer a filter, the less a grain looks like its piece.
+ */
+export function ownThreshold(
+  observer: Observer,
+  object: SeenObject,
+  tail: number,
+  z: number,
+  least: () => number,
+): Threshold {
+  if (!hasGrains(observer.pack) || observer.channels.count === 0) return () => z
+  const knots = new Map<number, number>()
+  let settledUpTo = Number.NEGATIVE_INFINITY
+  const knot = (k: number) => {
+    if (k <= settledUpTo) return least()
+    const known = knots.get(k)
+    if (known !== undefined) return known
+    const own = BED_FACTOR * bedPoint(observer, object, Math.exp(k * LN_STEP), tail, z)
+    if (own <= least()) settledUpTo = k
+    knots.set(k, Math.max(least(), own))
+    return knots.get(k)!
+  }
+  // Nothing of a flake's filter but its strength depends on the thickness.
+  if (object.shape === 'flake') return () => knot(0)
+  return (sizeMm) => {
+    const at = Math.log(sizeMm) / LN_STEP
+    const low = Math.floor(at)
+    const above = knot(low + 1)
+    return above + (low + 1 - at) * (knot(low) - above)
+  }
+}
+
+/** Sizes of the quartz balls whose filters a machine is taken to run whatever it is looking for, mm. */
+const BANK_MM = [1, 1.5, 2, 3, 4, 5, 6]
+/** Up to this share of the grain. */
+const BANK_TO_GRAIN = 0.5
+
+export const quartzIn = (observer: Observer, food: DisplacedFood) =>
+  seeObject(observer.channels, materialAttenuation('quartz'), food, 'sphere', 0, 0, 0)
+
+/** The bank in a food, coarsest first. */
+export const bankIn = (observer: Observer) =>
+  BANK_MM.filter((size) => size <= BANK_TO_GRAIN * observer.pack.grainMm).reverse()
+
+/**
+ * The threshold a machine with one for all its filters is taught: the largest of a fixed bank's. Coarser filters
+ * need more; the search from them downwards ends where two in a row need less.
+ */
+export function bankThreshold(observer: Observer, food: DisplacedFood, tail: number, z: number): number {
+  if (!hasGrains(observer.pack) || observer.channels.count === 0) return z
+  const quartz = quartzIn(observer, food)
+  let most = z
+  let less = 0
+  for (const size of bankIn(observer)) {
+    const own = BED_FACTOR * bedPoint(observer, quartz, size, tail, z)
+    if (own < most && ++less === 2) break
+    most = Math.max(most, own)
+  }
+  return most
+}
+
+/** The bank's coarsest filter, which stands for all where a threshold is carried over to a similar scene. */
+export function standingFilter(
+  observer: Observer,
+  food: DisplacedFood,
+): { object: SeenObject; sizeMm: number } {
+  return { object: quartzIn(observer, food), sizeMm: bankIn(observer)[0] ?? BANK_MM[0]! }
+}
