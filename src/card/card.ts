@@ -6,7 +6,10 @@ import type { CardRun } from '../xray/image/card/card-run.ts'
 import { cardSizes } from '../xray/image/card/card-sizes.ts'
 import type { PictureKind, ReadSheet } from '../xray/image/card/machine-card.ts'
 import { type CardPacks, cardPacks, runCard } from '../xray/image/card/test-card.ts'
+import type { ExposedPack } from '../xray/image/pack/exposed-pack.ts'
 import { PRACTICE } from '../xray/observer/practice.ts'
+import { displacedFood } from '../xray/observer/scene.ts'
+import { bankThreshold, tailPerPlace, thresholdZ } from '../xray/observer/threshold.ts'
 import { type Bench, benchOf, CardError, xrayMachines } from './card-bench.ts'
 import { boundPixels } from './card-pixels.ts'
 
@@ -139,6 +142,12 @@ function leftOffNote({ leftOff, beam }: CardPacks): string[] {
   return leftOff > 0 ? [`${leftOff} pieces found no room on the packs seen ${side} and were left off.`] : []
 }
 
+/** Threshold that clean packs of this food teach a machine, as computed. */
+function taughtOn({ observer, pack, build, point }: ExposedPack): number {
+  const food = displacedFood(pack, 'inside')
+  return food ? bankThreshold(observer, food, tailPerPlace(point, build), thresholdZ(point, build)) : 0
+}
+
 function machineCard(
   brief: Brief,
   bench: Bench,
@@ -171,6 +180,8 @@ function machineCard(
       gatheredWireMm: PRACTICE.gatheredWireMm,
       compositionResidual: PRACTICE.compositionResidual,
       falseRejectsPerPack: packs.point.falseRejectsPerPack,
+      taughtThreshold: taughtOn(exposed),
+      largestMm: Math.max(...packs.rows.flatMap(({ sizesMm }) => sizesMm)),
     },
     runs: options.runs ?? 1,
     cleanPacks: options.cleanPacks ?? 0,

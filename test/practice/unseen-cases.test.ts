@@ -117,7 +117,8 @@ describe('sausage meat in a pipe', () => {
 describe('peanut butter in a capped jar', () => {
   const { verdict, blocks, rules } = look(UNSEEN.peanutButter)
   it('is tested from the side; the steel cap is too late for a coil', () => {
-    expect(verdict('xray-side')).toBe('worth-a-test')
+    // A paste has no grains that look like pieces: nothing stands between z and the threshold taught.
+    expect(verdict('xray-side')).toBe('best-fit')
     expect(blocks('coil-single')).toEqual(['coil-before-capping'])
   })
   it('is too stiff for a stone to sink', () => {
@@ -126,13 +127,15 @@ describe('peanut butter in a capped jar', () => {
 })
 
 describe('a nut bar in foil', () => {
-  const { finding, rules, summary } = look(UNSEEN.nutBar)
+  const { finding, rules } = look(UNSEEN.nutBar)
   it('shows metal and stone to x-rays, and shell to nothing', () => {
     for (const piece of ['steel', 'ss316', 'stone_any'])
       expect(finding('xray-single', piece).meets).toBe('yes')
-    expect(finding('xray-dual-fine', 'nut_shell').meets).toBe('cannot')
+    // Seen from above only where it stands out of the bar on both sides, and not at all along the bar.
+    for (const id of ['xray-single', 'xray-dual', 'xray-dual-fine'])
+      expect(finding(id, 'nut_shell').bestMm).toBeGreaterThan(14)
+    expect(finding('xray-side', 'nut_shell').meets).toBe('cannot')
     expect(rules('xray-dual')).toContain('same-stuff-as-the-food')
-    expect(summary()).toMatch(/No machine compared here finds nut shell/)
   })
 })
 
@@ -187,7 +190,9 @@ describe('a cheese wheel of 35 kg', () => {
 describe('pitted olives on a belt', () => {
   const { finding, rules, general, removal } = look(UNSEEN.olives)
   it('show stones of the field to x-rays, their own to nothing, against the claim on the label', () => {
-    expect(finding('xray-single', 'stone_any').meets).toBe('yes')
+    // Olives on one another look like stones to one energy: its threshold lies higher.
+    expect(finding('xray-single', 'stone_any').meets).toBe('maybe')
+    expect(finding('xray-dual', 'stone_any').meets).toBe('yes')
     expect(finding('xray-dual-fine', 'nut_shell').meets).toBe('cannot')
     expect(general()).toContain('label-says-removed')
   })

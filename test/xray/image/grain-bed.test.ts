@@ -10,7 +10,7 @@ import { type Raster, rasterOver } from '../../../src/xray/image/food/raster.ts'
 import { relaxedTile, type Tile } from '../../../src/xray/image/food/relaxed-tile.ts'
 import { grainNoiseShape, unevennessNoisePower } from '../../../src/xray/noise/texture.ts'
 
-const SIDE_MM = 200
+const SIDE_MM = 150
 const DEPTH_MM = 60
 const GRAIN_MM = 10
 const raster = rasterOver(0, 0, SIDE_MM, SIDE_MM, 0.5)
@@ -86,7 +86,7 @@ describe('a relaxed bed', () => {
 
 describe('a drawn bed of round grains', () => {
   it.each([0.45, 0.57, 0.6])('shows the grain pattern of the hard-sphere table at packing %f', (packing) => {
-    const seeds = [1, 2, 3, 4]
+    const seeds = [1, 2, 3]
     const paths = seeds.map((seed) => pathOfSpheres(packing, seed))
     for (const [from, to] of [
       [0.3, 0.8],

@@ -1,6 +1,6 @@
 import type { Product } from '../../../contract/index.ts'
 import { grainNoisePower, unevennessNoisePower } from '../../noise/texture.ts'
-import { depthAtMm, innerRectangle, type View } from '../pack/view.ts'
+import { depthAtMm, innerRectangle, isRead, type View } from '../pack/view.ts'
 import { addGrain, type Grain } from './grain-chords.ts'
 import { plateSphereMm } from './grain-lie.ts'
 import { grainShape } from './grain-shapes.ts'
@@ -63,7 +63,27 @@ function evenPath(view: View, packing: number, raster: Raster): Float32Array {
   return even
 }
 
-/** Solid food along the beam, mm, in every cell of a grid; grains fill no more than the depth there is. */
+/** Every so manieth cell of a row and column enters the mean. */
+const SAMPLED = 3
+
+/** What a cut of the bed lacks or has too much of, by a few percent at most, over the part that is read. */
+function asStated(path: Float32Array, even: Float32Array, view: View, raster: Raster): number {
+  let wanted = 0
+  let drawn = 0
+  for (let row = 0; row < raster.rows; row += SAMPLED) {
+    for (let column = 0; column < raster.columns; column += SAMPLED) {
+      if (!isRead(view, columnMm(raster, column), rowMm(raster, row))) continue
+      wanted += even[row * raster.columns + column]!
+      drawn += path[row * raster.columns + column]!
+    }
+  }
+  return drawn > 0 ? wanted / drawn : 1
+}
+
+/**
+ * Solid food along the beam, mm, in every cell of a grid: packing × depth over the part that is read, and nowhere
+ * more than the depth there is.
+ */
 export function foodPathMm(food: DrawnFood, raster: Raster): Float32Array {
   const { view, product, grains } = food
   const path = new Float32Array(raster.columns * raster.rows)
@@ -71,7 +91,8 @@ export function foodPathMm(food: DrawnFood, raster: Raster): Float32Array {
   if (grains.length === 0) path.set(even)
   else {
     for (const grain of grains) addGrain(path, raster, grain)
-    for (let i = 0; i < path.length; i++) path[i] = Math.min(path[i]!, even[i]! / product.packing)
+    const scale = asStated(path, even, view, raster)
+    for (let i = 0; i < path.length; i++) path[i] = Math.min(scale * path[i]!, even[i]! / product.packing)
   }
   if (grains.length === 0) {
     addField(path, raster, food.surface, 1)

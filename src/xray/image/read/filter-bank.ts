@@ -15,7 +15,7 @@ const AMPLE = 2
 const FAR_ABOVE = 4
 const WIRE_ANGLES = [0, Math.PI / 4, Math.PI / 2, (3 * Math.PI) / 4]
 const SMALLEST_MM = 0.2
-/** No filter is made for larger things: it would answer to grains, and smaller ones see those things too. */
+/** Filters go at least up to this size, mm, and up to the largest piece looked for. */
 const LARGEST_MM = 5
 const SIZES_TRIED = 28
 /** Frequency points per axis (half plane) on which filters are compared. */
@@ -103,15 +103,17 @@ export function chooseFilters(
   inverse: NoiseInverse,
   z: number,
   standsIn = STANDS_IN,
+  largestMm = LARGEST_MM,
 ): Template[] {
+  const mostMm = Math.max(LARGEST_MM, largestMm)
   const comparison = new Comparison(exposed, inverse)
   const wanted: Sampled[] = []
   for (const kind of kinds) {
     if (kind.looksLikeVoid) continue
-    const just = justFound(comparison, curve, kind, z)
+    const just = justFound(comparison, curve, kind, z, mostMm)
     if (just === null) continue
     const angles = kind.seen.shape === 'wire' ? WIRE_ANGLES : [0]
-    for (let sizeMm = just; sizeMm <= LARGEST_MM; sizeMm *= SIZE_STEP) {
+    for (let sizeMm = just; sizeMm <= mostMm; sizeMm *= SIZE_STEP) {
       for (const angle of angles) {
         const one = comparison.template(curve, kind, sizeMm, angle)
         if (one.strength > 0 && one.strength <= FAR_ABOVE * z) wanted.push(one)
@@ -138,9 +140,15 @@ export function chooseFilters(
 }
 
 /** Smallest size of a kind that reaches a strength in the noise, mm; null where none does. */
-function justFound(comparison: Comparison, curve: FoodCurve, kind: Kind, strength: number): number | null {
+function justFound(
+  comparison: Comparison,
+  curve: FoodCurve,
+  kind: Kind,
+  strength: number,
+  largestMm: number,
+): number | null {
   for (let i = 0; i < SIZES_TRIED; i++) {
-    const size = SMALLEST_MM * (LARGEST_MM / SMALLEST_MM) ** (i / (SIZES_TRIED - 1))
+    const size = SMALLEST_MM * (largestMm / SMALLEST_MM) ** (i / (SIZES_TRIED - 1))
     if (comparison.template(curve, kind, size, 0).strength >= strength) return size
   }
   return null

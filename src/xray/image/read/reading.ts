@@ -31,6 +31,10 @@ export interface ReadingOptions {
   /** Length of a wire an image filter gathers, mm. */
   readonly gatheredWireMm: number
   readonly falseRejectsPerPack: number
+  /** Threshold the machine was taught on clean packs; normal noise may ask for more. */
+  readonly taughtThreshold?: number
+  /** Largest piece looked for, mm. */
+  readonly largestMm?: number
 }
 
 /** Answers that are left out of the noise on the second look, and the room around them, mm. */
@@ -40,7 +44,7 @@ const ROOM_MM = 2.5
 /**
  * Reads a radiograph the way a machine does: food cancelled and slow changes taken away; noise measured from
  * the picture (first by lower quartiles, then again without what stood out); a filter K⁻¹S per kind of thing; every
- * answer above the threshold that the false-reject rate, the places and the filters ask for.
+ * answer above the threshold that the false-reject rate, the places and the filters ask for, or that it was taught.
  */
 export function readRadiograph(
   exposed: ExposedPack,
@@ -60,7 +64,7 @@ export function readRadiograph(
   const look = (by: ExposedPack, at: ReadArea, usable: Uint8Array, first: boolean) => {
     const inverse = inverseOfMeasured(measureNoise(at, usable, first), at.pixels.pitchMm)
     const standsIn = first ? STANDS_IN_ROUGHLY : STANDS_IN
-    const filters = chooseFilters(by, curve, kinds, inverse, thresholdFor(1), standsIn)
+    const filters = chooseFilters(by, curve, kinds, inverse, thresholdFor(1), standsIn, options.largestMm)
     const maps = scoreMaps(at, usable, transformPicture(by, at), filters, inverse)
     return { filters, scores: bestScores(maps, at.mask.length) }
   }
@@ -68,7 +72,7 @@ export function readRadiograph(
   const first = look(coarse.exposed, coarse.area, coarse.area.mask, true)
   const outstanding = patchesAbove(coarse.area, first.scores, STANDS_OUT)
   const { filters, scores } = look(exposed, area, without(area, outstanding), false)
-  const threshold = thresholdFor(filters.length)
+  const threshold = Math.max(options.taughtThreshold ?? 0, thresholdFor(filters.length))
   return { area, threshold, positions, filters, scores, detections: detectionsAbove(area, scores, threshold) }
 }
 
