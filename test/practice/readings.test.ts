@@ -20,13 +20,17 @@ describe('predicted card readings', () => {
     expect(check.every((r) => Math.abs(stepsOff(r)) <= 1)).toBe(true)
   })
 
-  it('the order of the three machines is never inverted', () => {
+  it('two energies are never worse than one, and fine pixels never worse for metal', () => {
     for (const pack of new Set(rows.map((r) => r.pack))) {
       for (const piece of pieceNames) {
         const size = (machine: string) =>
           rows.find((r) => r.pack === pack && r.machine === machine && r.piece === piece)!.halfMm!
         expect(size('xray-dual')).toBeLessThanOrEqual(size('xray-single'))
-        expect(size('xray-dual-fine')).toBeLessThanOrEqual(size('xray-dual'))
+        if (piece === 'wire' || piece === 'sphere')
+          expect(size('xray-dual-fine')).toBeLessThanOrEqual(size('xray-dual'))
+        // Stones as large as a gap between kernels: finer pixels add places to be wrong at, not information. The
+        // readings say otherwise by a step in the deep pack; the model puts them 5 to 7 % apart.
+        else expect(size('xray-dual-fine')).toBeLessThanOrEqual(1.08 * size('xray-dual'))
       }
     }
   })
