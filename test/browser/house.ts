@@ -2,6 +2,9 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from 'p
 import { afterAll, beforeAll, expect, inject, it } from 'vitest'
 import { SEEN_IN_COLOUR, violationsOn } from './axe.ts'
 
+/** A busy machine may take its time; a test that hangs ends all the same. */
+const PATIENCE_MS = 120_000
+
 export interface House {
   /** Opens a page of the served house in a context of its own. */
   readonly open: (path: string, options?: BrowserContextOptions) => Promise<Page>
@@ -24,6 +27,7 @@ export function openHouse(): House {
   afterAll(() => browser?.close())
   const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
     const page = await (await browser.newContext(options)).newPage()
+    page.setDefaultTimeout(PATIENCE_MS)
     page.on('console', (message) => {
       if (message.type() === 'error' && !message.text().includes('422')) complaints.push(message.text())
     })

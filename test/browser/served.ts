@@ -18,10 +18,8 @@ export default async function serveOnce(project: TestProject): Promise<(() => Pr
     warnOfNoBrowser()
     return
   }
-  const [house, browser] = await Promise.all([
-    serve({ port: 0, listen: '127.0.0.1', pool: POOL }),
-    startBrowser(),
-  ])
+  const browser = await startBrowser()
+  const house = await serve({ port: 0, listen: '127.0.0.1', pool: POOL })
   project.provide('served', { address: house.address, browser: browser.wsEndpoint() })
   return async () => {
     await browser.close()
