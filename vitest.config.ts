@@ -25,7 +25,12 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'rest', include: ['test/**/*.test.ts', 'test/**/*.test.tsx'], exclude: [BROWSER] },
+        test: {
+          name: 'rest',
+          include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
+          exclude: [BROWSER],
+          globalSetup: 'test/temporary.ts',
+        },
       },
     ],
   },

@@ -1,12 +1,11 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterAll, vi } from 'vitest'
+import { vi } from 'vitest'
 
 const folder = mkdtempSync(join(tmpdir(), 'command-'))
-afterAll(() => rmSync(folder, { recursive: true }))
 
-/** A file of the test's own folder. */
+/** A file in the folder of the commands. */
 export function file(name: string, content: unknown): string {
   const path = join(folder, name)
   writeFileSync(path, typeof content === 'string' ? content : JSON.stringify(content))

@@ -1,12 +1,6 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterAll } from 'vitest'
-
-const made: string[] = []
-afterAll(() => {
-  for (const folder of made) rmSync(folder, { recursive: true, force: true })
-})
 
 export const RULE = {
   id: 'tall-food',
@@ -49,10 +43,9 @@ interface Files {
   raw?: Record<string, string>
 }
 
-/** A rule book on disk: one sound rule, unless told otherwise. Removed after the tests of the file. */
+/** A rule book on disk: one sound rule, unless told otherwise. */
 export function ruleFolder(files: Files = {}, name = 'book'): string {
   const parent = mkdtempSync(join(tmpdir(), 'rules-'))
-  made.push(parent)
   const folder = join(parent, name)
   mkdirSync(folder)
   const write = (file: string, content: unknown) =>
