@@ -188,7 +188,7 @@ describe('calculations', () => {
   })
 
   test('the statistic at the expected size lies near threshold and quantile, raised by the spread', () => {
-    const d = rows.get('p0.coil.contaminant.0.statistic')!.value as number
+    const d = rows.get('p0.coil.c0.statistic')!.value as number
     expect(d).toBeGreaterThan(assessment.thresholdZ + 1.28)
     expect(d).toBeLessThan(3 * assessment.thresholdZ)
   })

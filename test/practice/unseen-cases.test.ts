@@ -117,8 +117,8 @@ describe('sausage meat in a pipe', () => {
 describe('peanut butter in a capped jar', () => {
   const { verdict, blocks, rules } = look(UNSEEN.peanutButter)
   it('is tested from the side; the steel cap is too late for a coil', () => {
-    // A paste has no grains that look like pieces: nothing stands between z and the threshold taught.
-    expect(verdict('xray-side')).toBe('best-fit')
+    // A paste has no grains that look like pieces, but no practice was read in one: its promise is widened.
+    expect(verdict('xray-side')).toBe('worth-a-test')
     expect(blocks('coil-single')).toEqual(['coil-before-capping'])
   })
   it('is too stiff for a stone to sink', () => {

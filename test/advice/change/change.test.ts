@@ -21,8 +21,25 @@ describe('a deep bed', () => {
   let advice: Advice
   const depth = () =>
     advice.changes.find(({ inputs }) => inputs.some(({ path }) => path === 'points.0.heightMm'))!
+  /** Mince lies deep and has no grains: what thinner food brings is not eaten up by a blunter threshold. */
+  const given = {
+    product: { food: 'beef_mince' },
+    points: [
+      {
+        name: 'belt to the former',
+        stage: 'loose' as const,
+        heightMm: 100,
+        widthMm: 200,
+        lengthMm: 250,
+        speedMPerMin: 12,
+        kgPerHour: 2000,
+      },
+    ],
+    contaminants: [{ material: 'glass_any', mustFindMm: 2.2 }],
+    equipment: ['xray-single'],
+  }
   beforeAll(async () => {
-    advice = await changesOf('beans')
+    advice = await advise(briefOf(given), { withoutMissing: true })
   })
 
   it('is made shallower together with a faster belt', () => {
@@ -31,18 +48,17 @@ describe('a deep bed', () => {
     expect(height!.to * speed!.to).toBeGreaterThanOrEqual(height!.from * speed!.from)
   })
   it('then really meets what the change says, and a smaller change does not', async () => {
-    const given = demoInput('beans')
-    const quartzBy = async (inputs: { path: string; from: number | string; to: number | string }[]) => {
+    const glassBy = async (inputs: { path: string; from: number | string; to: number | string }[]) => {
       const after = await quickGiven(moved(given, inputs))
       return after?.points[0]?.options.find((o) => o.equipment === 'xray-single')?.findings[0]?.meets
     }
-    expect(depth().effect).toMatch(/single energy then meets stone/)
-    expect(await quartzBy(depth().inputs)).toBe('yes')
+    expect(depth().effect).toMatch(/single energy then meets glass/)
+    expect(await glassBy(depth().inputs)).toBe('yes')
     const [height, speed] = depth().inputs as { path: string; from: number; to: number }[]
     const less = height!.to + 8
     const slower = (height!.from * speed!.from) / less
     expect(
-      await quartzBy([
+      await glassBy([
         { ...height!, to: less },
         { ...speed!, to: slower },
       ]),
@@ -54,12 +70,12 @@ const promised = (meets: string | undefined) => meets === 'yes' || meets === 'pa
 
 describe('another inspection point', () => {
   it('is offered where the same machine meets a size it misses here', async () => {
-    const advice = await changesOf('chicken')
-    const change = advice.changes.find(({ inputs }) => inputs[0]?.path === 'points.0')!
+    const advice = await changesOf('hazelnuts')
+    const change = advice.changes.find(({ inputs }) => inputs[0]?.path === 'points.1')!
     expect(change.inputs).toEqual([
-      { path: 'points.0', from: 'single fillets after trimming', to: 'sealed trays' },
+      { path: 'points.1', from: 'after packing', to: 'sorting belt' },
     ])
-    const [here, there] = advice.points.map((p) => p.options.find((o) => change.effect.startsWith(o.label))!)
+    const [there, here] = advice.points.map((p) => p.options.find((o) => change.effect.startsWith(o.label))!)
     const gained = here!.findings.filter(
       (f, i) => !promised(f.meets) && promised(there!.findings[i]!.meets) && f.mustFindMm !== null,
     )
@@ -116,7 +132,7 @@ describe('every change of every demo', () => {
           const gained = named(brief, effect).every((c) => promised(meets(now, c)))
           if (!gained || now.verdict === 'not-suitable') return []
           if (effect.includes('every size you must find'))
-            expect([effect, now.findings.every((f) => promised(f.meets))]).toEqual([effect, true])
+            expect([effect, now.findings.every((f) => f.mustFindMm === null || promised(f.meets))]).toEqual([effect, true])
           for (const f of option.findings)
             if (promised(f.meets))
               expect([effect, promised(meets(now, f.contaminant))]).toEqual([effect, true])
@@ -153,14 +169,9 @@ describe('every change of every demo', () => {
   it('holds of each kind at least once', async () => {
     const all = await Promise.all(demos.map(({ id }) => changesOf(id)))
     const paths = all.flatMap(({ changes }) => changes.map(({ inputs }) => inputs[0]!.path))
-    for (const kind of [
-      /^points\.\d+$/,
-      /heightMm$/,
-      /speedMPerMin$/,
-      /material$/,
-      /mustFindMm$/,
-      /falseRejects/,
-    ])
+    // Depth and speed together: "a deep bed" above. In grain a thinner bed no longer brings a promise: where fewer
+    // grains lie on one another they look more like a piece.
+    for (const kind of [/^points\.\d+$/, /material$/, /mustFindMm$/])
       expect(paths.filter((path) => kind.test(path)).length).toBeGreaterThan(0)
   })
   it('says so where nothing does it', async () => {
