@@ -29,6 +29,8 @@ function schemaProblems(input: unknown): Problem[] {
   const allowed = Object.keys(fragmentSchema.shape)
   return read.error.issues.flatMap((issue): Problem[] => {
     const path = ['fragment', ...issue.path].join('.')
+    if (issue.code === 'invalid_type' && issue.path.length === 0)
+      return [{ path, message: 'must be an object with the material and the size of the piece' }]
     if (issue.code !== 'unrecognized_keys') return [{ path, message: issue.message }]
     return unknownKeys(issue.keys, [path], allowed)
   })

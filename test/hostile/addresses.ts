@@ -72,7 +72,7 @@ const FIELDS = [
   'machines',
   'contaminants.0.material',
   'equipment.x',
-  'json',
+  'brief-json',
 ]
 const VALUES = [
   '',

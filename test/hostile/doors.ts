@@ -36,7 +36,7 @@ function ask(text: string, door: 'api' | 'address' | 'import'): Response | Promi
   if (door === 'address') return app.request(`/advice?b=${packed(text)}`)
   if (door === 'import') {
     const form = new FormData()
-    form.set('file', new File([text], 'brief.json', { type: 'application/json' }))
+    form.set('brief-file', new File([text], 'brief.json', { type: 'application/json' }))
     return app.request('/brief/import', { method: 'POST', body: form })
   }
   return app.request('/api/advice', {

@@ -31,6 +31,8 @@ describe('sources', () => {
       ...built('inserts.json').rows.map((row: { source: string }) => row.source),
       built('practice-range.json').source,
       'unevenness-judgement',
+      'lugannani-rice',
+      'clean-bed-simulation',
       'entered-with-the-brief',
       'nist-srd-126',
     ]

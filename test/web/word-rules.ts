@@ -52,7 +52,7 @@ export const NEVER: readonly WordRule[] = [
       /\b(?:best-fit|worth-a-test|not-suitable|xray-(?:single|dual|side)|coil-(?:single|multi|pipe)|static-field)\b(?! detector)/,
     say: 'the words of the verdict or the name of the machine',
     because: 'codes are for programs',
-    but: ['/advice/trail', '/advice/difference', '/rules'],
+    but: ['/advice/trail', '/advice/difference', '/advice/rules', '/rules'],
   },
   {
     never:

@@ -72,9 +72,7 @@ describe('another inspection point', () => {
   it('is offered where the same machine meets a size it misses here', async () => {
     const advice = await changesOf('hazelnuts')
     const change = advice.changes.find(({ inputs }) => inputs[0]?.path === 'points.1')!
-    expect(change.inputs).toEqual([
-      { path: 'points.1', from: 'after packing', to: 'sorting belt' },
-    ])
+    expect(change.inputs).toEqual([{ path: 'points.1', from: 'after packing', to: 'sorting belt' }])
     const [there, here] = advice.points.map((p) => p.options.find((o) => change.effect.startsWith(o.label))!)
     const gained = here!.findings.filter(
       (f, i) => !promised(f.meets) && promised(there!.findings[i]!.meets) && f.mustFindMm !== null,
@@ -132,7 +130,10 @@ describe('every change of every demo', () => {
           const gained = named(brief, effect).every((c) => promised(meets(now, c)))
           if (!gained || now.verdict === 'not-suitable') return []
           if (effect.includes('every size you must find'))
-            expect([effect, now.findings.every((f) => f.mustFindMm === null || promised(f.meets))]).toEqual([effect, true])
+            expect([effect, now.findings.every((f) => f.mustFindMm === null || promised(f.meets))]).toEqual([
+              effect,
+              true,
+            ])
           for (const f of option.findings)
             if (promised(f.meets))
               expect([effect, promised(meets(now, f.contaminant))]).toEqual([effect, true])
