@@ -165,7 +165,7 @@ describe('on paper', () => {
     expect(said).toContain('7 of 8 predictions right')
     expect(said).toContain('A. Person')
     expect(said).toContain('in 1 min 1 s')
-    expect(said).toMatch(/About half, or less not so: A little smaller/)
+    expect(said).toMatch(/About half, or less not so: It stays about the same/)
   })
 
   it('is a form to fill in by hand where nothing was predicted', async () => {
