@@ -24,7 +24,8 @@ describe('gritwise fragment', () => {
     expect(out).toMatch(
       /^Glass, kind not known flake of 30 mm², 2 mm thick: of the machines named in the brief/,
     )
-    expect(out).toMatch(/\[xray-side\]: \d+ %/)
+    // What sinks to a base that a level beam does not see is not found, however strong it would show elsewhere.
+    expect(out).toMatch(/\[xray-side\]: not found/)
     expect(out).toMatch(/\[xray-single\]: cannot take this pack/)
     expect(out).toContain('base: blind')
     expect(out).toContain('What no chance tells:')
