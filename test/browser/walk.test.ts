@@ -16,10 +16,10 @@ describe.skipIf(!hasBrowser)('in a browser', () => {
     const page = await open('/')
     await page.locator('#demo-beans').getByText('Open in the form').click()
     const headline = page.locator('#headline')
-    const before = await headline.textContent()
     await page.getByLabel('Height of the food').fill('1,5 cm')
     await page.locator('#note-points\\.0\\.heightMm').getByText('understood as 15 mm').waitFor()
-    await expect.poll(() => headline.textContent()).not.toBe(before)
+    // The line under the field comes with the answer so far, in one part.
+    expect(await headline.textContent()).toContain('Safe to promise')
 
     await page.getByRole('button', { name: 'Get the advice' }).first().click()
     await page.getByRole('heading', { level: 1, name: 'Green beans, frozen, deep bed' }).waitFor()
