@@ -4,13 +4,13 @@ import { loadRulebook } from '../advice/book/rulebook.ts'
 import { type AdviseOptions, advise } from '../advise.ts'
 import { rather } from '../compare/rather.ts'
 import type { Advice, Brief } from '../contract/index.ts'
-import { adviceText } from './advice-text.ts'
-import { contrastText } from './contrast-text.ts'
-import { differenceText } from './difference-text.ts'
 import { InputError } from './input.ts'
 import { loadBrief } from './load-brief.ts'
-import { ruleText } from './reason-text.ts'
-import { resembling, trailText } from './trail-text.ts'
+import { adviceText } from './text/advice-text.ts'
+import { contrastText } from './text/contrast-text.ts'
+import { differenceText } from './text/difference-text.ts'
+import { ruleText } from './text/reason-text.ts'
+import { resembling, trailText } from './text/trail-text.ts'
 
 const QUICK: AdviseOptions = { withoutChanges: true, withoutMissing: true }
 const json = (value: unknown) => `${JSON.stringify(value, null, 2)}\n`

@@ -3,9 +3,9 @@ import { wouldHaveFound } from '../advice/found/fragment.ts'
 import { advise } from '../advise.ts'
 import { parseBrief, parseFragment } from '../brief/index.ts'
 import type { BriefInput } from '../contract/index.ts'
-import { fragmentText } from './fragment-text.ts'
 import { InputError, readJson } from './input.ts'
 import { measured } from './measured.ts'
+import { fragmentText } from './text/fragment-text.ts'
 
 /** Quick advice on a brief as given; null where it is refused. */
 async function adviseGiven(given: BriefInput) {

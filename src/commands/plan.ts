@@ -5,7 +5,7 @@ import { type PlanAsked, planTrial } from '../runs/index.ts'
 import { InputError } from './input.ts'
 import { loadBrief } from './load-brief.ts'
 import { measured } from './measured.ts'
-import { textTable } from './text-table.ts'
+import { textTable } from './text/text-table.ts'
 
 /** gritwise plan BRIEF.json --contaminant N [--size MM] [--confidence 0.95] [--power 0.8] [--equipment ID] … */
 export async function planCommand(args: string[]): Promise<number> {

@@ -5,7 +5,7 @@ import type { Brief, Problem, RunsAnswer } from '../contract/index.ts'
 import { heldAgainst, LINKS, readRunsTable, readTrial, withRecords } from '../runs/index.ts'
 import { InputError, readText } from './input.ts'
 import { loadBrief } from './load-brief.ts'
-import { runsText } from './runs-text.ts'
+import { runsText } from './text/runs-text.ts'
 
 /** gritwise runs RUNS.csv [--brief BRIEF.json [--machine ID] [--write BRIEF.json]] [--link logit|probit] [--json] */
 export async function runsCommand(args: string[]): Promise<number> {

@@ -1,5 +1,5 @@
 /** Prints the common-practice readings with the predicted ones beside them (npm run practice). */
-import { textTable } from '../../src/commands/text-table.ts'
+import { textTable } from '../../src/commands/text/text-table.ts'
 import { PRACTICE } from '../../src/xray/observer/practice.ts'
 import { CARD, cardReading, type Predicted, pieceNames, predict, stepsOff } from './card-model.ts'
 

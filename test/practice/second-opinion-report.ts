@@ -1,5 +1,5 @@
 /** Prints the simulated chance of finding beside the computed one: npx tsx test/practice/second-opinion-report.ts */
-import { textTable } from '../../src/commands/text-table.ts'
+import { textTable } from '../../src/commands/text/text-table.ts'
 import { answerOf, type Opinion } from './second-opinion-trials.ts'
 
 const glass = { material: 'glass_container', shape: 'sphere' } as const

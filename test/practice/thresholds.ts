@@ -5,7 +5,7 @@
  * one in a thousand is read from a Gumbel tail fitted to the packs' largest answers.
  */
 import { parseBrief } from '../../src/brief/index.ts'
-import { textTable } from '../../src/commands/text-table.ts'
+import { textTable } from '../../src/commands/text/text-table.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
 import { normalUpperQuantile } from '../../src/numerics/normal.ts'
 import { archetypes } from '../../src/reference/index.ts'

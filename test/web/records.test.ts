@@ -3,7 +3,7 @@ import { demos } from '../../src/brief/demos.ts'
 import type { BriefInput } from '../../src/contract/index.ts'
 import { createApp } from '../../src/web/app.ts'
 import { packBrief, unpackBrief } from '../../src/web/asked/packed-brief.ts'
-import { visibleText } from './crawl.ts'
+import { visibleText } from './words/crawl.ts'
 
 const app = createApp()
 const powder = demos.find(({ id }) => id === 'milk-powder')!.brief

@@ -1,10 +1,8 @@
-import { readdirSync } from 'node:fs'
-import { basename, join } from 'node:path'
 import { z } from 'zod'
 import { quoted } from '../../contract/quoted.ts'
 import { MOST_PROBLEMS } from '../../intake/bounds.ts'
-import { readFileWithin } from '../../intake/file-text.ts'
 import { readJsonText } from '../../intake/json-text.ts'
+import { type BookText, bookFolder } from './book-folder.ts'
 import {
   type Book,
   type BookRule,
@@ -16,8 +14,7 @@ import {
   thresholdSchema,
 } from './rule-schema.ts'
 
-/** Files of one book, and unknown keys told of one place in it. */
-const MOST_FILES = 200
+/** Unknown keys told of one place in a book. */
 const MOST_KEYS = 10
 
 /** Files of a book that hold no rules. */
@@ -32,15 +29,9 @@ export interface BookFiles {
   readonly baseBrief: Record<string, unknown> | null
 }
 
-/** A book held in memory: its name, and the text of each of its files. */
-export interface BookText {
-  readonly name: string
-  readonly files: Readonly<Record<string, string>>
-}
-
 /** Reads a book from a folder or from memory; what is wrong is added to `problems`, file by file. */
 export function readBook(from: string | BookText, problems: string[]): BookFiles {
-  const { name, files: texts } = typeof from === 'string' ? folder(from, problems) : from
+  const { name, files: texts } = typeof from === 'string' ? bookFolder(from, problems) : from
   const files = Object.keys(texts).sort()
   const read = <T>(file: string, schema: z.ZodType<T>): T | null =>
     texts[file] === undefined ? null : readText(texts[file], file, schema, problems)
@@ -61,33 +52,6 @@ export function readBook(from: string | BookText, problems: string[]): BookFiles
     })),
     sources: read('sources.json', z.array(ruleSourceSchema)) ?? [],
     baseBrief: read('base-brief.json', z.record(z.string(), z.unknown())),
-  }
-}
-
-function folder(directory: string, problems: string[]): BookText {
-  const name = basename(directory)
-  const files = filesOf(directory)
-  if (files === null || files.length > MOST_FILES) {
-    const what = files === null ? 'no such folder' : `more than ${MOST_FILES} files`
-    problems.push(
-      `${directory}: ${what}; a rule book is a folder of JSON files (rules, thresholds.json, sources.json)`,
-    )
-    return { name, files: {} }
-  }
-  const texts: Record<string, string> = {}
-  for (const file of files) {
-    const read = readFileWithin(join(directory, file))
-    if (read.ok) texts[file] = read.text
-    else problems.push(`${file}: ${read.because}`)
-  }
-  return { name, files: texts }
-}
-
-function filesOf(directory: string): string[] | null {
-  try {
-    return readdirSync(directory).filter((file) => file.endsWith('.json'))
-  } catch {
-    return null
   }
 }
 

@@ -1,10 +1,11 @@
 import { fileURLToPath } from 'node:url'
-import { type BookFiles, type BookText, readBook } from './book-files.ts'
+import { type BookFiles, readBook } from './book-files.ts'
+import type { BookText } from './book-folder.ts'
 import { lintRulebook } from './rule-lint.ts'
 import { RulebookError } from './rule-problem.ts'
 import type { Rulebook } from './rule-schema.ts'
 
-export type { BookText } from './book-files.ts'
+export type { BookText } from './book-folder.ts'
 export type { BookRule, Rulebook } from './rule-schema.ts'
 
 const HOUSE_BOOK = fileURLToPath(new URL('../../../rules/', import.meta.url))

@@ -1,6 +1,6 @@
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 
 export const RULE = {
   id: 'tall-food',
@@ -54,6 +54,9 @@ export function ruleFolder(files: Files = {}, name = 'book'): string {
   write('thresholds.json', files.thresholds ?? [THRESHOLD])
   write('sources.json', files.sources ?? [SOURCE])
   write('book.json', files.book ?? BOOK)
-  for (const [file, content] of Object.entries(files.raw ?? {})) write(file, content)
+  for (const [file, content] of Object.entries(files.raw ?? {})) {
+    mkdirSync(dirname(join(folder, file)), { recursive: true })
+    write(file, content)
+  }
   return folder
 }

@@ -195,7 +195,9 @@ describe('the lint names file, rule and what is allowed', () => {
   })
 
   it('names a folder that is not there', () => {
-    expect(() => loadRulebook(['/no/such/folder'])).toThrow(/no such folder; a rule book is a folder/)
+    expect(() => loadRulebook(['/no/such/folder'])).toThrow(
+      /no such folder, or not to be read; a rule book is a folder/,
+    )
   })
 })
 
@@ -213,6 +215,19 @@ describe('a book laid over the house book', () => {
     expect(book.rules[0]).toMatchObject({ title: 'Tall for our line', book: 'plant' })
     expect(book.thresholds.get('high')).toMatchObject({ value: 30, book: 'plant' })
     expect(book.sources.get('a-source')?.text).toBe(SOURCE.text)
+  })
+  it('may have its rules in folders of its own', () => {
+    const low = { ...RULE, id: 'low-food', title: 'The food is low' }
+    const conditions = { all: [{ ...RULE.conditions.all[0], operator: 'lessThan' }] }
+    const examples = RULE.examples.map((one) => ({ ...one, fires: !one.fires }))
+    const rules = [{ ...low, conditions, examples }]
+    const own = ruleFolder({
+      raw: { 'height/low.json': JSON.stringify({ subject: 'Food that is low', rules }) },
+    })
+    const read = loadRulebook([own], house).rules.find(({ id }) => id === 'low-food')
+    expect(read).toMatchObject({ file: 'height/low.json', subject: 'Low food' })
+    const broken = ruleFolder({ raw: { 'height/low.json': '{' } })
+    expect(() => loadRulebook([broken], house)).toThrow(/height\/low\.json: /)
   })
   it('may change a threshold and leave the rule alone', () => {
     const own = ruleFolder({

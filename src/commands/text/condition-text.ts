@@ -6,9 +6,9 @@ import {
   nodeAt,
   settlesWords,
   standingWords,
-} from '../../views/trail/leaf-words.ts'
-import { TRUTH_WORDS } from '../../views/words/verdict.ts'
-import type { ConditionTrace, RuleTrace } from '../contract/index.ts'
+} from '../../../views/trail/leaf-words.ts'
+import { TRUTH_WORDS } from '../../../views/words/verdict.ts'
+import type { ConditionTrace, RuleTrace } from '../../contract/index.ts'
 
 /** A leaf in one line: truth, comparison, value, origin and margin, and its calculation to walk on from. */
 export function leafText(node: ConditionTrace): string {

@@ -1,4 +1,4 @@
-import { materials } from '../reference/index.ts'
+import { materials } from '../../reference/index.ts'
 
 /** Materials by the names people use. */
 export const materialNames: ReadonlyMap<string, string> = new Map(

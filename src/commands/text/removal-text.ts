@@ -1,5 +1,5 @@
-import { contaminantWords } from '../advice/say/words.ts'
-import type { Advice, Brief } from '../contract/index.ts'
+import { contaminantWords } from '../../advice/say/words.ts'
+import type { Advice, Brief } from '../../contract/index.ts'
 import { reasonText } from './reason-text.ts'
 import { textTable } from './text-table.ts'
 

@@ -1,9 +1,9 @@
 import { once } from 'node:events'
 import { connect } from 'node:net'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { demos } from '../../src/brief/demos.ts'
-import { packBrief } from '../../src/web/asked/packed-brief.ts'
-import { type Served, serve } from '../../src/web/serving/serve.ts'
+import { demos } from '../../../src/brief/demos.ts'
+import { packBrief } from '../../../src/web/asked/packed-brief.ts'
+import { type Served, serve } from '../../../src/web/serving/serve.ts'
 
 /** What a line says back to bytes that were sent, until it is closed. */
 function line(port: number, sent: string): Promise<string> {

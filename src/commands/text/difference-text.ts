@@ -1,6 +1,6 @@
-import { isNothing, placeWords, turnWords, verdictWords } from '../../views/difference/difference-words.ts'
-import { contaminantWords } from '../advice/say/words.ts'
-import type { Brief, Difference } from '../contract/index.ts'
+import { isNothing, placeWords, turnWords, verdictWords } from '../../../views/difference/difference-words.ts'
+import { contaminantWords } from '../../advice/say/words.ts'
+import type { Brief, Difference } from '../../contract/index.ts'
 
 /** What another rule book changes, for a terminal. */
 export function differenceText(brief: Brief, difference: Difference): string {

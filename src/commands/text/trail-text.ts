@@ -1,7 +1,7 @@
-import { type Step, sourcesOf, unfold } from '../../views/trail/unfold.ts'
-import { valueWords } from '../../views/words/size.ts'
-import { currentCalculation } from '../advice/facts/renamed-ids.ts'
-import type { Advice } from '../contract/index.ts'
+import { type Step, sourcesOf, unfold } from '../../../views/trail/unfold.ts'
+import { valueWords } from '../../../views/words/size.ts'
+import { currentCalculation } from '../../advice/facts/renamed-ids.ts'
+import type { Advice } from '../../contract/index.ts'
 
 const withUnit = ({ value, unit }: { value: string | number | boolean | null; unit: string }) =>
   `${valueWords(value)} ${unit}`.trim()

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { demos } from '../../src/brief/demos.ts'
-import { packBrief } from '../../src/web/asked/packed-brief.ts'
-import { VERDICT_WORDS } from '../../views/words/verdict.ts'
+import { demos } from '../../../src/brief/demos.ts'
+import { packBrief } from '../../../src/web/asked/packed-brief.ts'
+import { VERDICT_WORDS } from '../../../views/words/verdict.ts'
+import { house } from '../house.ts'
 import { type CrawledPage, crawl, visibleText } from './crawl.ts'
-import { house } from './house.ts'
 import { labelsOn, reviewedLabels } from './labels.ts'
 import { NAMED_IN_FULL, NEVER, ONCE, SPELT_OUT } from './word-rules.ts'
 

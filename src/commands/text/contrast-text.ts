@@ -1,7 +1,7 @@
-import { outcomeWords, ruleLines, sideWords } from '../../views/rather/contrast-words.ts'
-import { VERDICT_WORDS } from '../../views/words/verdict.ts'
-import { contaminantWords } from '../advice/say/words.ts'
-import type { Brief, Contrast, Option } from '../contract/index.ts'
+import { outcomeWords, ruleLines, sideWords } from '../../../views/rather/contrast-words.ts'
+import { VERDICT_WORDS } from '../../../views/words/verdict.ts'
+import { contaminantWords } from '../../advice/say/words.ts'
+import type { Brief, Contrast, Option } from '../../contract/index.ts'
 import { textTable } from './text-table.ts'
 
 /** Two machines side by side: what puts one before the other, and only what differs. */

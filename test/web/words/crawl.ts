@@ -1,6 +1,6 @@
 import type { Hono } from 'hono'
-import { demos } from '../../src/brief/demos.ts'
-import { packBrief } from '../../src/web/asked/packed-brief.ts'
+import { demos } from '../../../src/brief/demos.ts'
+import { packBrief } from '../../../src/web/asked/packed-brief.ts'
 
 export interface CrawledPage {
   readonly path: string

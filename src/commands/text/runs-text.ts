@@ -1,6 +1,6 @@
-import { groupTitle, rateWords } from '../../views/runs/run-words.ts'
-import { sizeWords } from '../../views/words/size.ts'
-import type { RunGroup, RunsAnswer } from '../contract/index.ts'
+import { groupTitle, rateWords } from '../../../views/runs/run-words.ts'
+import { sizeWords } from '../../../views/words/size.ts'
+import type { RunGroup, RunsAnswer } from '../../contract/index.ts'
 import { textTable } from './text-table.ts'
 
 const size = (mm: number | null) => (mm === null ? '–' : sizeWords(mm))

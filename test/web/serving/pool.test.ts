@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { demos } from '../../src/brief/demos.ts'
-import { packBrief } from '../../src/web/asked/packed-brief.ts'
-import { door } from '../../src/web/serving/door.ts'
-import { type Pool, startPool } from '../../src/web/serving/pool.ts'
+import { demos } from '../../../src/brief/demos.ts'
+import { packBrief } from '../../../src/web/asked/packed-brief.ts'
+import { door } from '../../../src/web/serving/door.ts'
+import { type Pool, startPool } from '../../../src/web/serving/pool.ts'
 
 const bars = packBrief(demos.find(({ id }) => id === 'mince')!.brief)
 const nuts = packBrief(demos.find(({ id }) => id === 'hazelnuts')!.brief)

@@ -1,6 +1,6 @@
-import { LEFT_WORDS } from '../../views/words/left.ts'
-import { nameWords } from '../advice/say/words.ts'
-import type { Advice, AnswerRow, Brief } from '../contract/index.ts'
+import { LEFT_WORDS } from '../../../views/words/left.ts'
+import { nameWords } from '../../advice/say/words.ts'
+import type { Advice, AnswerRow, Brief } from '../../contract/index.ts'
 import { textTable } from './text-table.ts'
 
 const size = (value: number | null) => (value === null ? '–' : value.toFixed(value < 1 ? 2 : 1))

@@ -1,6 +1,6 @@
-import { optionChance, shareWords, togetherChance } from '../../views/fragment/fragment-words.ts'
-import { sizeWords } from '../../views/words/size.ts'
-import type { FragmentAnswer, FragmentOption } from '../contract/index.ts'
+import { optionChance, shareWords, togetherChance } from '../../../views/fragment/fragment-words.ts'
+import { sizeWords } from '../../../views/words/size.ts'
+import type { FragmentAnswer, FragmentOption } from '../../contract/index.ts'
 
 function optionLines(option: FragmentOption): string[] {
   const where = option.installed ? '' : ' (not named in the brief; if it stood here)'

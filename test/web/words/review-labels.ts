@@ -3,7 +3,7 @@
  * none yet and fails the test until a person says whose word it is, what is gone is left out.
  */
 import { writeFileSync } from 'node:fs'
-import { createApp } from '../../src/web/app.ts'
+import { createApp } from '../../../src/web/app.ts'
 import { crawl } from './crawl.ts'
 import { labelFile, labelsOn, reviewedLabels } from './labels.ts'
 

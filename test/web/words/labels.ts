@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs'
-import { loadRulebook } from '../../src/advice/book/rulebook.ts'
-import { demos } from '../../src/brief/demos.ts'
-import { EXERCISES } from '../../src/exercises/list.ts'
-import { VOICES } from '../../src/exercises/voice.ts'
-import { archetypes, materials } from '../../src/reference/index.ts'
-import { shortName } from '../../views/words/machine.ts'
+import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
+import { demos } from '../../../src/brief/demos.ts'
+import { EXERCISES } from '../../../src/exercises/list.ts'
+import { VOICES } from '../../../src/exercises/voice.ts'
+import { archetypes, materials } from '../../../src/reference/index.ts'
+import { shortName } from '../../../views/words/machine.ts'
 import { visibleText } from './crawl.ts'
 
 /**

@@ -1,5 +1,5 @@
-import { contaminantWords } from '../advice/say/words.ts'
-import type { Advice, Brief, Option } from '../contract/index.ts'
+import { contaminantWords } from '../../advice/say/words.ts'
+import type { Advice, Brief, Option } from '../../contract/index.ts'
 import {
   changesText,
   closeCallText,

@@ -1,7 +1,7 @@
-import { EVIDENCE_WORDS } from '../../views/words/evidence.ts'
-import { VERDICT_WORDS } from '../../views/words/verdict.ts'
-import { contaminantWords } from '../advice/say/words.ts'
-import type { Advice, Brief, Option, Reason, RuleTrace } from '../contract/index.ts'
+import { EVIDENCE_WORDS } from '../../../views/words/evidence.ts'
+import { VERDICT_WORDS } from '../../../views/words/verdict.ts'
+import { contaminantWords } from '../../advice/say/words.ts'
+import type { Advice, Brief, Option, Reason, RuleTrace } from '../../contract/index.ts'
 import { shortWhy, treeText } from './condition-text.ts'
 
 const about = (brief: Brief, contaminant: number | null) =>

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { demos } from '../../src/brief/demos.ts'
-import { packBrief } from '../../src/web/asked/packed-brief.ts'
-import { house } from './house.ts'
+import { demos } from '../../../src/brief/demos.ts'
+import { packBrief } from '../../../src/web/asked/packed-brief.ts'
+import { house } from '../house.ts'
 
 const packedOf = (id: string) => packBrief(demos.find((demo) => demo.id === id)!.brief)
 const linksIn = (html: string) =>

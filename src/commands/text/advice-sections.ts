@@ -1,7 +1,7 @@
-import { changeWords } from '../../views/advice/reasons/change-words.ts'
-import { pathWords } from '../../views/words/path.ts'
-import { contaminantWords } from '../advice/say/words.ts'
-import type { Advice, Brief } from '../contract/index.ts'
+import { changeWords } from '../../../views/advice/reasons/change-words.ts'
+import { pathWords } from '../../../views/words/path.ts'
+import { contaminantWords } from '../../advice/say/words.ts'
+import type { Advice, Brief } from '../../contract/index.ts'
 import { materialNames } from './names.ts'
 
 /** The name of a line before what is said of it; nothing where there is one line without a name. */
