@@ -225,7 +225,7 @@ describe('a book laid over the house book', () => {
       raw: { 'height/low.json': JSON.stringify({ subject: 'Food that is low', rules }) },
     })
     const read = loadRulebook([own], house).rules.find(({ id }) => id === 'low-food')
-    expect(read).toMatchObject({ file: 'height/low.json', subject: 'Low food' })
+    expect(read).toMatchObject({ file: 'height/low.json', subject: 'Food that is low' })
     const broken = ruleFolder({ raw: { 'height/low.json': '{' } })
     expect(() => loadRulebook([broken], house)).toThrow(/height\/low\.json: /)
   })
