@@ -55,9 +55,27 @@ export function waysIn(brief: Brief, contaminant: number): readonly WayIn[] {
 const stepOfEntry = (brief: Brief, contaminant: number): number | null =>
   waysIn(brief, contaminant).at(-1)?.at ?? null
 
+/**
+ * True where a contaminant is the glass of a container that the food meets only behind this point: it comes with the
+ * empty jar, so no machine before filling can see it, whatever the flow says or leaves out.
+ */
+function comesWithThePack(brief: Brief, contaminant: number, pointIndex: number): boolean {
+  const { material } = brief.contaminants[contaminant]!
+  const here = brief.points[pointIndex]!
+  if (here.stage === 'packed' || materials.get(material)?.kind !== 'glass') return false
+  const onItsLine = (line: string) => line === here.line || line === '' || here.line === ''
+  return brief.points
+    .slice(pointIndex + 1)
+    .some(
+      ({ stage, line, parts }) =>
+        stage === 'packed' && onItsLine(line) && parts.some((part) => part.material === material),
+    )
+}
+
 /** True where a contaminant can still enter behind a point; null where the brief does not say. */
 export function entersBehind(brief: Brief, contaminant: number, pointIndex: number): boolean | null {
   const entry = stepOfEntry(brief, contaminant)
   const point = stepOfPoint(brief, pointIndex)
-  return entry === null || point === null ? null : entry > point
+  if (entry !== null && point !== null) return entry > point
+  return comesWithThePack(brief, contaminant, pointIndex) ? true : null
 }

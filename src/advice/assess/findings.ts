@@ -3,6 +3,7 @@ import type { Brief, DemonstratedRecord, Finding, Zone } from '../../contract/in
 import { chanceOnCurve } from '../../numerics/chance-on-curve.ts'
 import type { XrayAssessment, XrayFinding } from '../../xray/assessment.ts'
 import { asMeasured, demonstratedAt } from './after-trials.ts'
+import { behindInsert } from './behind-insert.ts'
 import { meetsOver } from './meets.ts'
 
 const nullable = (value: number | null) => (value === null ? null : Number(value.toPrecision(6)))
@@ -98,8 +99,10 @@ const NOWHERE = { bestRangeMm: null, extrapolated: null }
 
 /** Findings of an x-ray machine in the shape of the contract; what limits them rules note. */
 export function xrayFindings(brief: Brief, at: Place, assessment: XrayAssessment): Finding[] {
-  return assessment.findings.map((finding) => {
-    const { bestRangeMm, extrapolated } = finding
+  const point = brief.points[at.pointIndex]!
+  return assessment.findings.map((assessed) => {
+    const { bestRangeMm, extrapolated } = assessed
+    const finding = { ...assessed, zones: [...assessed.zones, ...behindInsert(point, assessed.zones)] }
     return toFinding(brief, at, finding, '', {
       bestRangeMm: bestRangeMm && [bestRangeMm[0], bestRangeMm[1]],
       extrapolated: extrapolated.by.length > 0 ? { ...extrapolated, by: [...extrapolated.by] } : null,

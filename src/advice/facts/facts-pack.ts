@@ -1,6 +1,6 @@
+import { insertKind } from '../../brief/insert-kind.ts'
 import type { Point } from '../../contract/index.ts'
 import type { FactWriter } from './fact-sheet.ts'
-import { insertKind } from './kinds/insert-kind.ts'
 import { isFoil, isMetallisedFilm, isRigid, type Materials, packKind } from './kinds/pack-kind.ts'
 import {
   bringsMetal,

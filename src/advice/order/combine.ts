@@ -106,11 +106,18 @@ function undominated<P extends Standing>(candidates: readonly Candidate<P>[]): C
   )
 }
 
+/** Of candidates the best of each point, by the order there. */
+const firstOfEachPoint = <P extends Standing>(candidates: readonly Candidate<P>[]) =>
+  candidates.filter(({ point, option }) =>
+    candidates.every((other) => other.point !== point || other.option.rank! >= option.rank!),
+  )
+
 /**
  * The smallest set of uses over the points of one line that does the most: every size promised that any machine
- * there promises, then every one that is at least expected; of sets as good the one with the fewest places left
- * out, then the least burden, then the better ranks, then the one that works latest in the flow (nothing more
- * can enter behind it). A use does not count for what the flow says enters behind its point.
+ * there promises, then every one that is at least expected. Where one machine does it alone, it is the first of its
+ * point's order; of points, and of larger sets, the one with the fewest places left out, then the least burden, then
+ * the better ranks, then the one that works latest in the flow (nothing more can enter behind it). A use does not
+ * count for what the flow says enters behind its point.
  */
 export function combine<Placed extends Standing>(
   brief: Brief,
@@ -122,10 +129,10 @@ export function combine<Placed extends Standing>(
   const all = candidatesOf(brief, line, options)
   const reachable = asked.filter((c) => levelIn(all, c) > 0)
   if (reachable.length === 0) return { kind: 'nothing-met', uses: [], seenTwice: [] }
-  const set = bestSet(undominated(all), lossOf(brief, all, reachable), (one) => [
-    ...lossOf(brief, one, reachable),
-    ...costOf(one, reachable),
-  ])
+  const least = lossOf(brief, all, reachable)
+  const alone = all.filter((one) => difference(lossOf(brief, [one], reachable), least) === 0)
+  const able = alone.length > 0 ? firstOfEachPoint(alone) : undominated(all)
+  const set = bestSet(able, least, (one) => [...lossOf(brief, one, reachable), ...costOf(one, reachable)])
   const uses = jobs(set, reachable)
   return { kind: 'met', uses, seenTwice: seenTwice(uses.map(({ option }) => option)) }
 }

@@ -1,4 +1,5 @@
-import type { Judged, Ordered, OrderedLine, OrderedPoint, Ranked, Use } from '../stages.ts'
+import type { Brief } from '../../contract/index.ts'
+import type { Close, Judged, Ordered, OrderedLine, OrderedPoint, Ranked, Use } from '../stages.ts'
 import { closeCallOf } from './close-call.ts'
 import { combine } from './combine.ts'
 import { contrastsAt } from './contrast.ts'
@@ -43,6 +44,12 @@ function pointOf(
   return {
     options,
     apart: contrastsAt(brief.contaminants, asked, options, inUse),
-    close: closeCallOf(brief, options),
+    close: closeCallAt(brief, options, inUse),
   }
+}
+
+/** A close call counts where the first of the order is the machine in use: nothing else hangs on it. */
+function closeCallAt(brief: Brief, options: readonly Ranked[], inUse: readonly string[]): Close | null {
+  const close = closeCallOf(brief, options)
+  return close && (inUse.length === 0 || inUse.includes(close.first.equipment)) ? close : null
 }

@@ -1,7 +1,7 @@
 import type { Part, Point } from '../../contract/index.ts'
 import type { CrossedPart, PackInBeam } from '../detector/channels.ts'
 import { type ContainerKind, isDense, partAt } from './container.ts'
-import { crossed } from './pack-in-beam.ts'
+import { crossed, crossedAslant } from './pack-in-beam.ts'
 import { hiddenPlace, type PackPlace, seenPlace, slanted, withoutFood } from './place.ts'
 import { endShares } from './shares.ts'
 import { THICKENING, THICKENING_WORDS } from './thickening.ts'
@@ -55,7 +55,7 @@ export function standingFromAbove(
 /** Beside the wall: a dense one stands along an upright beam and hides a strip; a tilted beam crosses it once. */
 function wallEdge(point: Point, pack: PackInBeam, wall: Part, tilt: number, share: number): PackPlace {
   if (tilt > 0) {
-    const parts = [...pack.parts, crossed(wall, 1, 1 / Math.sin(tilt))]
+    const parts = [...pack.parts, crossedAslant(wall, tilt)]
     return seenPlace(
       'wall edge',
       'beside',

@@ -1,7 +1,7 @@
 import type { Part, Point } from '../../contract/index.ts'
 import type { CrossedPart, PackInBeam } from '../detector/channels.ts'
 import { type ContainerKind, isDense, partAt } from './container.ts'
-import { crossed } from './pack-in-beam.ts'
+import { crossed, crossedAslant } from './pack-in-beam.ts'
 import { hiddenPlace, type PackPlace, seenPlace, withoutFood } from './place.ts'
 import { EDGE_MM, endShares } from './shares.ts'
 import { THICKENING, THICKENING_WORDS } from './thickening.ts'
@@ -70,7 +70,7 @@ function wallEdge(s: Standing, between: number): PackPlace {
 /** A plate across the container, at its foot or its top: along a level beam, crossed once by a tilted one. */
 function plate(s: Standing, name: string, part: Part, level: 'bottom' | 'top', share: number): PackPlace {
   if (s.tilt > 0) {
-    const parts = [wallOnce(s), crossed(part, 1, 1 / Math.sin(s.tilt))]
+    const parts = [wallOnce(s), crossedAslant(part, s.tilt)]
     const why = `the tilted beam crosses one wall and the ${name} at a slant`
     return seenPlace(name, level, share, through(s, parts), why)
   }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { FactSheet } from '../../../src/advice/facts/fact-sheet.ts'
 import { factsForBrief, factsForPoint } from '../../../src/advice/facts/facts.ts'
-import { insertKind } from '../../../src/advice/facts/kinds/insert-kind.ts'
+import { insertKind } from '../../../src/brief/insert-kind.ts'
 import { materials } from '../../../src/reference/index.ts'
 import { sampleBrief } from '../sample.ts'
 

@@ -84,8 +84,9 @@ describe('the smallest set', () => {
     const sure = option('sure', 2, [finding(0), none(1)], { burden: 2 })
     const { told } = recommend(line(), [{ options: [] }, { options: [gaps, sure] }])
     expect(told).toEqual([[1, 'gaps', [0, 1]]])
+    const early = option('sure', 1, [finding(0), none(1)], { burden: 2 })
     const alone = option('gaps', 1, [finding(0, { meets: 'partly' }), none(1)], { burden: 2 })
-    expect(recommend(line(), [{ options: [] }, { options: [alone, sure] }]).told).toEqual([[1, 'sure', [0]]])
+    expect(recommend(line(), [{ options: [early] }, { options: [alone] }]).told).toEqual([[0, 'sure', [0]]])
   })
   it('adds a machine for a promise that one expected to do all cannot give', () => {
     const expected = option('a', 1, [finding(0), maybe(1)])
@@ -95,10 +96,34 @@ describe('the smallest set', () => {
       [1, 'b', [1]],
     ])
   })
-  it('is of the least burden among sets that do the same', () => {
-    const heavy = option('a', 1, [finding(0), finding(1)], { burden: 4 })
-    const light = option('b', 2, [finding(0), finding(1)], { burden: 2 })
-    expect(recommend(line(), [{ options: [] }, { options: [heavy, light] }]).told).toEqual([[1, 'b', [0, 1]]])
+  it('is the first of its point where a machine does it alone, whatever another costs', () => {
+    const first = option('a', 1, [finding(0), finding(1)], { burden: 4 })
+    const second = option('b', 2, [finding(0), finding(1)], { burden: 2 })
+    expect(recommend(line(), [{ options: [] }, { options: [second, first] }]).told).toEqual([
+      [1, 'a', [0, 1]],
+    ])
+  })
+  it('takes of two points the one without places left out, then the one of less burden', () => {
+    const early = option('early', 1, [finding(0), finding(1)], { burden: 4 })
+    const gaps = option('late', 1, [finding(0, { meets: 'partly' }), finding(1)], { burden: 2 })
+    expect(recommend(line(), [{ options: [early] }, { options: [gaps] }]).told).toEqual([
+      [0, 'early', [0, 1]],
+    ])
+    const light = option('early', 1, [finding(0), finding(1)], { burden: 2 })
+    const heavy = option('late', 1, [finding(0), finding(1)], { burden: 3 })
+    expect(recommend(line(), [{ options: [light] }, { options: [heavy] }]).told).toEqual([
+      [0, 'early', [0, 1]],
+    ])
+  })
+  it('is of the least burden among pairs that do the same', () => {
+    const stones = option('a', 1, [finding(0), none(1)], { burden: 4 })
+    const dear = option('b', 2, [none(0), finding(1)], { burden: 3 })
+    const cheap = option('c', 3, [none(0), finding(1)], { burden: 1 })
+    const { told } = recommend(line(), [{ options: [] }, { options: [stones, dear, cheap] }])
+    expect(told).toEqual([
+      [1, 'a', [0]],
+      [1, 'c', [1]],
+    ])
   })
   it('grows beyond three where every one of four is needed', () => {
     const brief = line({

@@ -1,6 +1,6 @@
+import { insertKind } from '../../../brief/insert-kind.ts'
 import type { Part, Point } from '../../../contract/index.ts'
 import { metals } from '../../../reference/electrical.ts'
-import { insertKind } from './insert-kind.ts'
 import { isFoil, isMetallisedFilm, type Materials } from './pack-kind.ts'
 
 /** Where aluminium foil lies: around the food (wrap, sleeve, tray) it shields, as a lid it only disturbs. */

@@ -1,4 +1,4 @@
-import { type InsertMaterial, insertMaterials, plainWords } from '../../../reference/inserts.ts'
+import { type InsertMaterial, insertMaterials, plainWords } from '../reference/inserts.ts'
 
 /** What an insert of the pack is to a magnetic field, as far as its name tells. */
 export const INSERT_KINDS = ['iron', 'metal', 'no metal', 'unknown'] as const
@@ -19,17 +19,31 @@ const wordsOf = (name: string): string[] =>
 const named = (row: InsertMaterial, words: readonly string[]) =>
   words.some((word) => row.match.includes(word))
 
+/** What a name says: rows of the table it matches, whether it names a plain material, whether it takes a metal back. */
+function read(name: string) {
+  const left = name.replace(TAKEN_BACK, ' ')
+  const words = wordsOf(left)
+  const takes = left !== name
+  const plain = words.some((word) => plainWords.has(word)) || takes
+  const rows = insertMaterials.filter((row) => named(row, words) && !(plain && row.yieldsToPlain))
+  const takenBack = takes && rows.every(({ id }) => id === 'absorber')
+  return { rows: takenBack ? [] : rows, plain }
+}
+
 /**
  * Kind of an insert by its name and the table of insert materials. Any word of metal wins, whatever else the name
  * says ("plastic toy with metal spring"); a clip or ring is metal unless a plain material is named; a plain material
  * alone, or a metal taken back, is no metal; everything else is unknown ("twist tie", "spoon").
  */
 export function insertKind(name: string): InsertKind {
-  const left = name.replace(TAKEN_BACK, ' ')
-  const words = wordsOf(left)
-  const plain = words.some((word) => plainWords.has(word)) || left !== name
-  const rows = insertMaterials.filter((row) => named(row, words) && !(plain && row.yieldsToPlain))
-  const takenBack = left !== name && rows.every(({ id }) => id === 'absorber')
-  if (rows.length > 0 && !takenBack) return rows.some(({ kind }) => kind === 'iron') ? 'iron' : 'metal'
+  const { rows, plain } = read(name)
+  if (rows.length > 0) return rows.some(({ kind }) => kind === 'iron') ? 'iron' : 'metal'
   return plain ? 'no metal' : 'unknown'
 }
+
+/** An insert of metal that can be so thick, mm, hides from x-rays what lies behind it (judgement). */
+const HIDES_FROM_MM = 0.3
+
+/** True for an insert of metal that an x-ray machine has to mask. */
+export const hidesFromXrays = (name: string): boolean =>
+  read(name).rows.some(({ thicknessMm }) => thicknessMm[1] >= HIDES_FROM_MM)
