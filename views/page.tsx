@@ -53,16 +53,19 @@ export function Page(frame: PageFrame & { children?: Child }) {
           {here === 'exercises' || here === 'compare' ? (
             <link rel="stylesheet" href="/assets/sittings.css" />
           ) : null}
+          {present ? <link rel="stylesheet" href="/assets/room.css" /> : null}
           {here === 'runs' ? <link rel="stylesheet" href="/assets/runs.css" /> : null}
           {here === 'register' || here === 'checks' || here === 'report' ? (
             <link rel="stylesheet" href="/assets/records.css" />
           ) : null}
+          {present ? <script src="/assets/room-keys.js" defer></script> : null}
           {print || present ? null : <script src="/assets/htmx.js" defer></script>}
         </head>
         <body class={print ? 'for-paper' : present ? 'for-the-room' : ''}>
           <a class="skip" href="#main">
             Skip to the content
           </a>
+          {present ? <script src="/assets/room-keys.js" defer></script> : null}
           {print || present ? null : <Masthead packed={packed} here={here} />}
           <main id="main" tabindex={-1}>
             {children}

@@ -15,6 +15,8 @@ interface Props {
   readonly container: Container
   /** True where the beam comes from above; else it is looked along. */
   readonly fromAbove: boolean
+  /** Draws a level beam from the left: the container is then cut open along it. */
+  readonly levelBeam?: boolean
   readonly zones: readonly DrawnZone[]
 }
 
@@ -25,7 +27,8 @@ const APART = 24
 const FILLS = { findable: 'none', degraded: 'slanted', blind: 'solid' } as const
 
 /** A container with its zones: blank where a piece is found as in the middle, slanted where worse, solid where hidden. */
-export function ContainerZones({ id, title, description, container, fromAbove, zones }: Props) {
+export function ContainerZones(props: Props) {
+  const { id, title, description, container, fromAbove, levelBeam = false, zones } = props
   const { outline, zones: shapes } = CONTAINERS[container]
   const drawn = zones.flatMap((zone) => {
     const shape = shapes[zone.name]
@@ -59,12 +62,14 @@ export function ContainerZones({ id, title, description, container, fromAbove, z
         <path class="part" d={shape.d} fill={state === 'findable' ? 'none' : `url(#${id}-${FILLS[state]})`} />
       ))}
       {fromAbove ? <BeamFromAbove /> : null}
+      {levelBeam ? <LevelBeam /> : null}
       {drawn.map(({ name, words, shape: { at } }, row) => (
         <>
           <path class="leader" d={`M${at[0]} ${at[1]}L${NAMES_AT - 20} ${places[row]}H${NAMES_AT - 5}`} />
           <circle class="leader-end" cx={at[0]} cy={at[1]} r="3" />
           <text x={NAMES_AT} y={(places[row] ?? 0) + 5}>
-            <tspan class="zone-name">{name}</tspan>: {words}
+            <tspan class="zone-name">{name}</tspan>
+            {words ? `: ${words}` : ''}
           </text>
         </>
       ))}
@@ -77,6 +82,17 @@ function BeamFromAbove() {
     <g class="beam">
       <path d="M24 20V60M18 50L24 62L30 50" />
       <text x="24" y="80" text-anchor="middle">
+        beam
+      </text>
+    </g>
+  )
+}
+
+function LevelBeam() {
+  return (
+    <g class="beam">
+      <path d="M2 130H40M30 124L42 130L30 136" />
+      <text x="44" y="114" text-anchor="end">
         beam
       </text>
     </g>

@@ -27,10 +27,11 @@ interface Props {
   readonly y: AxisProps
   readonly curves: readonly MarkedCurve[]
   /** Uprights with their words, each on its own line above the plot. */
-  readonly marks: readonly { readonly x: number; readonly words: string }[]
+  readonly marks: readonly { readonly x: number; readonly words: string; readonly strong?: boolean }[]
+  /** Height of the plot itself, px. */
+  readonly plotPx?: number
 }
 
-const PLOT = 230
 const MARK_LINE = 16
 const FOOT = 44
 const LEFT = 7
@@ -39,7 +40,8 @@ const WIDTH = 90
 const STRETCH = 1000
 
 /** Curves on even axes with named uprights; told apart by dash and name, text never stretched. */
-export function MarkedCurves({ id, title, description, x, y, curves, marks }: Props) {
+export function MarkedCurves(props: Props) {
+  const { id, title, description, x, y, curves, marks, plotPx = 230 } = props
   const all = curves.flatMap(({ points }) => points)
   const xs = all.map(([at]) => at)
   const across = scaleLinear([Math.min(...xs), Math.max(...xs)], [0, 1])
@@ -47,7 +49,7 @@ export function MarkedCurves({ id, title, description, x, y, curves, marks }: Pr
   const up = scaleLinear([0, most > 0 ? most * 1.12 : 1], [0, 1])
   const top = 20 + marks.length * MARK_LINE
   const left = (value: number) => Number((LEFT + across(value) * WIDTH).toFixed(2))
-  const down = (value: number) => Number((top + (1 - up(value)) * PLOT).toFixed(1))
+  const down = (value: number) => Number((top + (1 - up(value)) * plotPx).toFixed(1))
   const xTicks = across.ticks(6)
   return (
     <svg
@@ -55,7 +57,7 @@ export function MarkedCurves({ id, title, description, x, y, curves, marks }: Pr
       role="img"
       aria-labelledby={`${id}-title ${id}-desc`}
       width="100%"
-      height={String(top + PLOT + FOOT)}
+      height={String(top + plotPx + FOOT)}
     >
       <title id={`${id}-title`}>{title}</title>
       <desc id={`${id}-desc`}>{description}</desc>
@@ -73,38 +75,43 @@ export function MarkedCurves({ id, title, description, x, y, curves, marks }: Pr
                 </text>
               </g>
             ))}
-        <line x1={`${LEFT}%`} x2={`${LEFT + WIDTH}%`} y1={top + PLOT} y2={top + PLOT} />
+        <line x1={`${LEFT}%`} x2={`${LEFT + WIDTH}%`} y1={top + plotPx} y2={top + plotPx} />
         {xTicks.map((value) => (
-          <text x={`${left(value)}%`} y={top + PLOT + 17} text-anchor="middle">
+          <text x={`${left(value)}%`} y={top + plotPx + 17} text-anchor="middle">
             {x.unit === '°' ? `${value}°` : value}
           </text>
         ))}
       </g>
-      <text class="axis" x={`${LEFT + WIDTH}%`} y={top + PLOT + 36} text-anchor="end">
+      <text class="axis" x={`${LEFT + WIDTH}%`} y={top + plotPx + 36} text-anchor="end">
         {x.unit && x.unit !== '°' ? `${x.words}, ${x.unit}` : x.words}
       </text>
       <svg
         x={`${LEFT}%`}
         y={String(top)}
         width={`${WIDTH}%`}
-        height={String(PLOT)}
-        viewBox={`0 0 ${STRETCH} ${PLOT}`}
+        height={String(plotPx)}
+        viewBox={`0 0 ${STRETCH} ${plotPx}`}
         preserveAspectRatio="none"
         aria-hidden="true"
       >
         {curves.map((curve, at) => (
-          <CurvePaths curve={curve} at={at} across={across} up={up} />
+          <CurvePaths curve={curve} at={at} across={across} up={up} plotPx={plotPx} />
         ))}
       </svg>
       <g class="uprights">
         {marks.map((mark, at) => (
-          <g>
-            <line x1={`${left(mark.x)}%`} x2={`${left(mark.x)}%`} y1={22 + at * MARK_LINE} y2={top + PLOT} />
+          <g class={mark.strong ? 'strong' : ''}>
+            <line
+              x1={`${left(mark.x)}%`}
+              x2={`${left(mark.x)}%`}
+              y1={22 + at * MARK_LINE}
+              y2={top + plotPx}
+            />
             <text
               x={`${left(mark.x)}%`}
-              dx={left(mark.x) > 75 ? '-4' : '4'}
+              dx={leansLeft(left(mark.x), mark.words) ? '-4' : '4'}
               y={32 + at * MARK_LINE}
-              text-anchor={left(mark.x) > 75 ? 'end' : 'start'}
+              text-anchor={leansLeft(left(mark.x), mark.words) ? 'end' : 'start'}
             >
               {mark.words}
             </text>
@@ -128,6 +135,9 @@ export function MarkedCurves({ id, title, description, x, y, curves, marks }: Pr
   )
 }
 
+/** Words near the right end stand to the left of their line, long ones from the middle on. */
+const leansLeft = (percent: number, words: string) => percent > (words.length > 14 ? 50 : 75)
+
 /** The point a curve's name stands at. */
 function namePlace({ points, nameAt }: MarkedCurve): Point {
   const far = (point: Point) => Math.abs(point[0] - (nameAt ?? point[0]))
@@ -138,10 +148,18 @@ function namePlace({ points, nameAt }: MarkedCurve): Point {
 
 type Scale = (value: number) => number
 
-function CurvePaths({ curve, at, across, up }: { curve: MarkedCurve; at: number; across: Scale; up: Scale }) {
+interface PathsProps {
+  readonly curve: MarkedCurve
+  readonly at: number
+  readonly across: Scale
+  readonly up: Scale
+  readonly plotPx: number
+}
+
+function CurvePaths({ curve, at, across, up, plotPx }: PathsProps) {
   const px = (point: Point) => across(point[0]) * STRETCH
-  const py = (point: Point) => (1 - up(point[1])) * PLOT
-  const hill = area<Point>().x(px).y0(PLOT).y1(py).digits(1)
+  const py = (point: Point) => (1 - up(point[1])) * plotPx
+  const hill = area<Point>().x(px).y0(plotPx).y1(py).digits(1)
   const edge = line<Point>().x(px).y(py).digits(1)
   return (
     <>

@@ -6,6 +6,9 @@ export interface Choice {
   readonly words: string
 }
 
+/** Stands as the choice of a bar or mark that is the answer to a question for a number. */
+export const ANSWER = 'the-answer'
+
 /** What is right, worked out when the question is made. */
 export type Answer =
   | { readonly kind: 'choice'; readonly choices: readonly Choice[]; readonly right: string }
@@ -15,6 +18,8 @@ export type Answer =
       readonly unit: string
       /** A guess within this factor of the value is right. */
       readonly within: number
+      /** What people say who forget something: shown with the value where a room votes by hand. */
+      readonly others: readonly number[]
     }
 
 export interface Bar {
@@ -22,6 +27,8 @@ export interface Bar {
   /** null: nothing to draw; `none` says why. */
   readonly value: number | null
   readonly none?: string
+  /** The choice this bar is, so that the answer and the prediction can be marked. */
+  readonly choice?: string
 }
 
 export interface AxisWords {
@@ -42,9 +49,11 @@ export interface Curve {
 export interface Mark {
   readonly x: number
   readonly words: string
+  /** The choice this place is. */
+  readonly choice?: string
 }
 
-/** What is drawn beside an answer: numbers only. */
+/** What is drawn beside a question or an answer: values only. */
 export type Picture =
   | {
       readonly kind: 'bars'
@@ -61,6 +70,47 @@ export type Picture =
       readonly curves: readonly Curve[]
       readonly marks: readonly Mark[]
     }
+  | {
+      /** A container with its places. */
+      readonly kind: 'places'
+      readonly title: string
+      readonly container: 'jar' | 'can' | 'tray'
+      readonly fromAbove: boolean
+      readonly places: readonly Place[]
+    }
+  | {
+      /** The opening of a metal detector, seen along the travel. */
+      readonly kind: 'opening'
+      readonly title: string
+      readonly widthMm: number
+      readonly heightMm: number
+      readonly food: { readonly widthMm: number; readonly heightMm: number }
+      /** Shares of width and height from the centre, and what stands there. */
+      readonly places: readonly { readonly across: number; readonly up: number; readonly words: string }[]
+    }
+  | {
+      /** What pieces and food answer to the coil: directions and lengths, in one plane. */
+      readonly kind: 'plane'
+      readonly title: string
+      readonly answers: readonly {
+        readonly words: string
+        readonly resistive: number
+        readonly reactive: number
+      }[]
+    }
+  | {
+      /** A long piece between the loops of a metal detector, at each angle to the travel. */
+      readonly kind: 'turned'
+      readonly title: string
+      readonly turns: readonly { readonly angleDeg: number; readonly words: string }[]
+    }
+
+export interface Place {
+  readonly name: string
+  readonly state: 'findable' | 'degraded' | 'blind'
+  /** What is found there; empty before the answer. */
+  readonly words: string
+}
 
 export interface Fact {
   readonly words: string
@@ -73,7 +123,9 @@ export interface Question {
   readonly facts: readonly Fact[]
   readonly ask: string
   readonly answer: Answer
-  /** The answer in one sentence with its numbers. */
+  /** What is the case, drawn; shows nothing of the answer. */
+  readonly scene?: Picture
+  /** What the answer rests on in one sentence with its numbers; it does not repeat the answer. */
   readonly outcome: string
   readonly reason: readonly string[]
   readonly pictures: readonly Picture[]
@@ -83,6 +135,9 @@ export interface Question {
 export interface Exercise {
   readonly id: string
   readonly title: (voice: Voice) => string
+  /** What it is about, before anything is asked; gives no answer away. */
+  readonly about: (voice: Voice) => string
+  /** What to take home, said after the last answer. */
   readonly teaches: (voice: Voice) => string
   /** Answered against the clock, all questions in a row, the answers after the last. */
   readonly timed: boolean

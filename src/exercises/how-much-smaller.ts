@@ -1,17 +1,38 @@
 import type { Answer } from './exercise.ts'
 
-/** Steps a size may change by, as a room of people can vote on them. */
-const STEPS = [
+/** Steps a size may change by, as a room of people can vote on them; each begins where the one before it ends. */
+const SMALLER = [
   { id: 'larger', upTo: Number.POSITIVE_INFINITY, words: 'It gets larger' },
-  { id: 'same', upTo: 1.05, words: 'It stays about the same' },
-  { id: 'a-little', upTo: 0.95, words: 'A little smaller, by a tenth or so' },
-  { id: 'a-third', upTo: 0.8, words: 'Smaller by about a third' },
-  { id: 'half', upTo: 0.6, words: 'About half, or less' },
+  { id: 'same', upTo: 1.05, words: 'It stays the same, within a twentieth' },
+  { id: 'a-little', upTo: 0.95, words: 'Smaller, by less than a fifth' },
+  { id: 'a-third', upTo: 0.8, words: 'Smaller, by a fifth to two fifths' },
+  { id: 'half', upTo: 0.6, words: 'Smaller, by more than two fifths' },
 ] as const
 
-/** The choice that fits a size after over a size before; a size against none counts as half, none as larger. */
+const LARGER = [
+  { id: 'smaller', from: 0, words: 'It gets smaller' },
+  { id: 'same', from: 0.95, words: 'It stays the same, within a twentieth' },
+  { id: 'larger', from: 1.05, words: 'Larger, but not by half' },
+  { id: 'much-larger', from: 1.5, words: 'One and a half times to three times as large' },
+  { id: 'huge', from: 3, words: 'More than three times as large, or not found at all' },
+] as const
+
+const ratioOf = (beforeMm: number | null, afterMm: number | null) =>
+  afterMm === null ? Number.POSITIVE_INFINITY : beforeMm === null ? 0 : afterMm / beforeMm
+
+const choices = (steps: readonly { readonly id: string; readonly words: string }[]) =>
+  steps.map(({ id, words }) => ({ id, words }))
+
+/** The choice that fits a size after over a size before; a size against none counts as smallest, none as larger. */
 export function howMuchSmaller(beforeMm: number | null, afterMm: number | null): Answer {
-  const ratio = afterMm === null ? Number.POSITIVE_INFINITY : beforeMm === null ? 0 : afterMm / beforeMm
-  const step = STEPS.findLast(({ upTo }) => ratio <= upTo) ?? STEPS[0]
-  return { kind: 'choice', choices: STEPS.map(({ id, words }) => ({ id, words })), right: step.id }
+  const ratio = ratioOf(beforeMm, afterMm)
+  const step = SMALLER.findLast(({ upTo }) => ratio <= upTo) ?? SMALLER[0]
+  return { kind: 'choice', choices: choices(SMALLER), right: step.id }
+}
+
+/** The same where a size is expected to grow; none after counts as the largest step. */
+export function howMuchLarger(beforeMm: number | null, afterMm: number | null): Answer {
+  const ratio = ratioOf(beforeMm, afterMm)
+  const step = LARGER.findLast(({ from }) => ratio >= from) ?? LARGER[0]
+  return { kind: 'choice', choices: choices(LARGER), right: step.id }
 }

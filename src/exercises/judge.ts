@@ -1,5 +1,6 @@
 import { readMeasure } from '../brief/form/measure.ts'
 import type { Question } from './exercise.ts'
+import { written } from './numbers.ts'
 
 /** How a prediction stands to what was worked out. */
 export type Judged = 'right' | 'wrong' | 'too-low' | 'too-high' | 'none'
@@ -24,11 +25,12 @@ export function judge({ answer }: Question, guess: string | null): Judged {
 export function guessWords({ answer }: Question, guess: string | null): string {
   if (guess === null || guess === NO_GUESS) return ''
   if (answer.kind === 'choice') return answer.choices.find(({ id }) => id === guess)?.words ?? ''
-  return `${guess.trim()} ${answer.unit}`.trim()
+  const reading = readMeasure(guess, '')
+  return reading.ok ? `${written(reading.value)} ${answer.unit}`.trim() : ''
 }
 
 /** The right answer in words. */
 export function rightWords({ answer }: Question): string {
   if (answer.kind === 'choice') return answer.choices.find(({ id }) => id === answer.right)?.words ?? ''
-  return `${Number(answer.value.toPrecision(2)).toLocaleString('en-GB')} ${answer.unit}`.trim()
+  return `${written(answer.value)} ${answer.unit}`.trim()
 }

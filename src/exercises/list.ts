@@ -19,26 +19,26 @@ import { jarHeel } from './x-ray/jar-heel.ts'
 import { lightPlastics } from './x-ray/light-plastics.ts'
 import { thinAndFast } from './x-ray/thin-and-fast.ts'
 
-/** Every exercise that needs no brief, in the order a morning would take them. */
+/** Every exercise that needs no brief, the easy ones first, as a morning would take them. */
 export const EXERCISES: readonly Exercise[] = [
-  thresholdGame,
+  routineCheck,
+  failedCheck,
+  holdAndInterval,
   falseRejectsADay,
+  falseAlarms,
+  misconceptions,
+  foilAndFilm,
+  lightPlastics,
+  cardOrInside,
+  openingSize,
+  turningAWire,
+  frozenAndThawed,
+  emptyOrProduct,
   thinAndFast,
   dualInEvenFood,
   dualInDeepGrains,
   finePixels,
-  lightPlastics,
-  cardOrInside,
-  jarHeel,
   flakeLyingFlat,
-  foilAndFilm,
-  turningAWire,
-  openingSize,
-  frozenAndThawed,
-  emptyOrProduct,
-  routineCheck,
-  holdAndInterval,
-  falseAlarms,
-  failedCheck,
-  misconceptions,
+  jarHeel,
+  thresholdGame,
 ]

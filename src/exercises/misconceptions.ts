@@ -19,10 +19,15 @@ const SAYINGS: readonly Saying[] = [
 export const misconceptions: Exercise = {
   id: 'misconceptions',
   title: () => 'Right or wrong?',
-  teaches: ({ say }) =>
+  about: ({ say }) =>
     say(
       'Sayings heard beside the line, each held against the numbers.',
       'What people say, and what is true.',
+    ),
+  teaches: ({ say }) =>
+    say(
+      'A saying is worth the pack it was true for: ask for the number, and for the product it was read in.',
+      'Ask where a saying comes from, and try it on your own product.',
     ),
   timed: false,
   count: SAYINGS.length,

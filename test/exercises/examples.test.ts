@@ -9,7 +9,7 @@ import type {
   XrayMachine,
 } from '../../src/contract/index.ts'
 import type { Picture, Question } from '../../src/exercises/exercise.ts'
-import { howMuchSmaller } from '../../src/exercises/how-much-smaller.ts'
+import { howMuchLarger, howMuchSmaller } from '../../src/exercises/how-much-smaller.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { machineOf } from '../../src/exercises/practice.ts'
 import { packsToHold } from '../../src/exercises/proof/hold-quantity.ts'
@@ -97,8 +97,8 @@ describe('an example of each exercise, worked out a second way', () => {
   it('jar-heel: nothing is found on the base', () => {
     const [question] = questionsOf('jar-heel')
     expect(rightOf(question!)).toBe('base')
-    expect(bar(question!, 'base')).toBeNull()
-    expect(bar(question!, 'heel')!).toBeGreaterThan(bar(question!, 'body')!)
+    expect(bar(question!, 'base: glass comes to rest here')).toBeNull()
+    expect(bar(question!, 'heel: glass comes to rest here')!).toBeGreaterThan(bar(question!, 'body')!)
   })
 
   it('flake-lying-flat: flat is the weak lie, and the curves rise with thickness', () => {
@@ -115,7 +115,7 @@ describe('an example of each exercise, worked out a second way', () => {
 
   it('foil-and-film: foil shuts the metal detector out, x-ray sees through both', () => {
     const [foil] = questionsOf('foil-and-film')
-    expect(rights('foil-and-film')).toEqual(['xray', 'xray'])
+    expect(rights('foil-and-film')).toEqual(['xray', 'huge'])
     expect(bar(foil!, 'metal detector, aluminium foil, 9 µm')).toBeNull()
     expect(bar(foil!, 'metal detector, plain film')!).toBeLessThan(2.5)
   })
@@ -226,10 +226,26 @@ describe('how much smaller', () => {
     [2, 2.5, 'larger'],
     [2, 1.8, 'a-little'],
     [3, 2, 'a-third'],
+    [1, 0.6, 'half'],
+    [1, 0.61, 'a-third'],
+    [1, 0.58, 'half'],
     [2, 1, 'half'],
     [null, 1, 'half'],
     [2, null, 'larger'],
   ])('%s mm to %s mm is %s', (before, after, right) => {
     expect(howMuchSmaller(before, after)).toMatchObject({ right })
+  })
+})
+
+describe('how much larger', () => {
+  it.each([
+    [2, 1.8, 'smaller'],
+    [2, 2.05, 'same'],
+    [2, 2.9, 'larger'],
+    [2, 3, 'much-larger'],
+    [2, 6, 'huge'],
+    [2, null, 'huge'],
+  ])('%s mm to %s mm is %s', (before, after, right) => {
+    expect(howMuchLarger(before, after)).toMatchObject({ right })
   })
 })

@@ -1,10 +1,13 @@
 import type { Question } from '../../src/exercises/exercise.ts'
+import { votable } from '../../src/exercises/hands.ts'
 import { NO_GUESS } from '../../src/exercises/judge.ts'
 import { ErrorSummary } from '../brief/error-summary.tsx'
 import { Page } from '../page.tsx'
 import { exerciseLink, hiddenFields, listLink, type Screen, type Sitting } from './links.ts'
-import { Situation } from './question.tsx'
+import { PicturePart } from './picture.tsx'
+import { pictureId, Situation } from './question.tsx'
 import { RoomNav } from './room-nav.tsx'
+import { letterOf } from './tally.tsx'
 
 export interface AskPageProps {
   readonly sitting: Sitting
@@ -20,40 +23,48 @@ export interface AskPageProps {
   /** True while a clock runs: nothing is shown before the last answer. */
   readonly timed: boolean
   readonly typed: string
+  /** Hands as they were typed, in the order of the choices. */
+  readonly hands: readonly string[]
   readonly problem: string | null
 }
 
 /** One question, to be predicted before it is revealed. */
 export function AskPage(props: AskPageProps) {
   const { sitting, id, title, question, number, of, screen, previous, timed, problem } = props
+  const { present } = sitting
   const reveal = exerciseLink(sitting, id, { ...screen, guess: NO_GUESS })
   return (
     <Page
       title={`${problem ? 'Error: ' : ''}${title}`}
       packed={sitting.packed}
       here="exercises"
-      present={sitting.present}
+      present={present}
     >
-      {sitting.present ? (
+      {present ? (
         <RoomNav
           previous={previous}
-          next={timed ? null : { href: reveal, words: 'Show the answer' }}
+          next={timed ? null : { form: HANDS_FORM, words: 'Show the answer' }}
           list={listLink(sitting)}
         />
       ) : null}
-      {problem ? <ErrorSummary problems={[{ path: 'guess', message: problem }]} /> : null}
+      {problem ? (
+        <ErrorSummary problems={[{ path: present ? 'hand-0' : 'guess', message: problem }]} />
+      ) : null}
       <p class="over-title">
         Predict{of > 1 ? `, ${number} of ${of}` : ''}
         {timed ? ', the clock is running' : ''}
       </p>
       <h1>{title}</h1>
-      <Situation question={question} />
-      {sitting.present && question.answer.kind === 'choice' ? (
-        <OptionLinks {...props} />
-      ) : (
-        <PredictionForm {...props} />
-      )}
-      {sitting.present || timed ? null : (
+      <div class={question.scene ? 'asked-beside' : present && isShort(question) ? 'roomy' : ''}>
+        <div>
+          <Situation question={question} />
+          {present ? <RoomChoices {...props} /> : <PredictionForm {...props} />}
+        </div>
+        {question.scene ? (
+          <PicturePart picture={question.scene} id={pictureId(id, number, 'scene')} room={present} />
+        ) : null}
+      </div>
+      {present || timed ? null : (
         <ul class="acts">
           <li>
             <a href={reveal}>Show the answer without a prediction</a>
@@ -67,21 +78,49 @@ export function AskPage(props: AskPageProps) {
   )
 }
 
-/** In front of a room every choice is a link; the vote of the room is taken by following one. */
-function OptionLinks({ sitting, id, question, screen }: AskPageProps) {
-  const { answer } = question
-  if (answer.kind !== 'choice') return null
+const HANDS_FORM = 'hands'
+
+/** Most characters of a question that leave room for larger letters on the screen of a room. */
+const SHORT = 430
+const isShort = (question: Question): boolean =>
+  [question.situation, question.ask, ...votable(question).map(({ words }) => words)].join('').length < SHORT
+
+/** In front of a room: hands are counted for each choice, or one choice is followed; against the clock it is followed. */
+function RoomChoices({ sitting, id, question, screen, timed, hands, problem }: AskPageProps) {
+  const choices = votable(question)
   return (
-    <>
+    <form
+      id={HANDS_FORM}
+      class={`hands${choices.length > 6 ? ' many' : ''}`}
+      method="get"
+      action={`/exercises/${id}`}
+      autocomplete="off"
+      novalidate
+    >
+      {hiddenFields(sitting, screen).map(([name, value]) => (
+        <input type="hidden" name={name} value={value} />
+      ))}
       <h2 class="ask">{question.ask}</h2>
+      <Wrong problem={problem} />
       <ol class="options">
-        {answer.choices.map((choice) => (
+        {choices.map((choice, at) => (
           <li>
+            {timed ? null : (
+              <input
+                type="text"
+                inputmode="numeric"
+                name="hand"
+                id={`hand-${at}`}
+                value={hands[at] ?? ''}
+                size={2}
+                aria-label={`Hands for ${letterOf(at)}`}
+              />
+            )}
             <a href={exerciseLink(sitting, id, { ...screen, guess: choice.id })}>{choice.words}</a>
           </li>
         ))}
       </ol>
-    </>
+    </form>
   )
 }
 

@@ -9,11 +9,11 @@ interface Common {
   readonly sitting: Sitting
   readonly id: string
   readonly title: string
-  readonly teaches: string
+  readonly about: string
 }
 
 /** Before a timed exercise: the clock starts with a link, on the server. */
-export function StartPage({ sitting, id, title, teaches, of }: Common & { of: number }) {
+export function StartPage({ sitting, id, title, about, of }: Common & { of: number }) {
   const start = exerciseLink(sitting, id, { start: true })
   return (
     <Page title={title} packed={sitting.packed} here="exercises" present={sitting.present}>
@@ -22,7 +22,7 @@ export function StartPage({ sitting, id, title, teaches, of }: Common & { of: nu
       ) : null}
       <p class="over-title">Against the clock</p>
       <h1>{title}</h1>
-      <p class="standfirst">{teaches}</p>
+      <p class="standfirst">{about}</p>
       <p>
         {of} questions in a row; the answers come after the last one. The clock starts when you follow the
         link, and stops with your last answer.

@@ -2,6 +2,7 @@ import type { Question } from '../../src/exercises/exercise.ts'
 import { rightWords } from '../../src/exercises/judge.ts'
 import { Page } from '../page.tsx'
 import { PicturePart } from './picture.tsx'
+import { markedOf } from './pictures/marked.ts'
 import { pictureId, Reasons, Situation } from './question.tsx'
 
 export interface PrintedExercise {
@@ -89,8 +90,8 @@ function HandoutQuestion({ exercise, question, number, answers, withRests }: Que
             <PicturePart
               picture={picture}
               id={pictureId(exercise.id, number, at)}
+              marked={markedOf(question, null)}
               open
-              withoutNumbers={picture.kind === 'bars'}
             />
           ))}
         </>

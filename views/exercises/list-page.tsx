@@ -5,7 +5,7 @@ import { exerciseLink, handoutLink, listLink, recordLink, type Sitting } from '.
 export interface ListedExercise {
   readonly id: string
   readonly title: string
-  readonly teaches: string
+  readonly about: string
   readonly questions: number
   readonly timed: boolean
   readonly done: boolean
@@ -84,11 +84,11 @@ export function ListPage({ sitting, standard, own, briefTitle, demos }: ListPage
 function ExerciseList({ sitting, exercises }: { sitting: Sitting; exercises: readonly ListedExercise[] }) {
   return (
     <ol class="exercise-list">
-      {exercises.map(({ id, title, teaches, questions, timed, done }) => (
+      {exercises.map(({ id, title, about, questions, timed, done }) => (
         <li>
           <a href={exerciseLink(sitting, id)}>{title}</a>
           <p>
-            {teaches}{' '}
+            {about}{' '}
             <span class="small">
               {questions === 1 ? 'One question' : `${questions} questions`}
               {timed ? ', against the clock' : ''}

@@ -32,5 +32,5 @@ export function Reasons({ question, rests }: { question: Question; rests: string
 }
 
 /** Pictures of a question are named by exercise and number, so that ids stand once on a page. */
-export const pictureId = (exercise: string, question: number, picture: number): string =>
+export const pictureId = (exercise: string, question: number, picture: number | 'scene'): string =>
   `picture-${exercise}-${question}-${picture}`

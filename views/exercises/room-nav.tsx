@@ -1,6 +1,10 @@
 interface Props {
   readonly previous: string | null
-  readonly next: { readonly href: string; readonly words: string } | null
+  readonly next:
+    | { readonly href: string; readonly words: string }
+    /** Sends the form of the page instead: hands that were counted go with it. */
+    | { readonly form: string; readonly words: string }
+    | null
   readonly list: string
 }
 
@@ -20,7 +24,11 @@ export function RoomNav({ previous, next, list }: Props) {
           <a href={list}>All exercises</a>
         </li>
         <li>
-          {next === null ? null : (
+          {next === null ? null : 'form' in next ? (
+            <button type="submit" class="onward" form={next.form} autofocus>
+              {next.words}
+            </button>
+          ) : (
             <a href={next.href} rel="next" autofocus>
               {next.words}
             </a>

@@ -20,6 +20,11 @@ const NAMES = ['mild steel', 'brass', 'stainless steel 316']
 export const emptyOrProduct: Exercise = {
   id: 'empty-or-product',
   title: () => 'Quoted empty, used full',
+  about: ({ say }) =>
+    say(
+      'A size read in the empty opening, and a wet, salted product.',
+      'Shown empty, used with your cheese.',
+    ),
   teaches: ({ say }) =>
     say(
       'A size read in the empty opening says little about a wet, salted food, and least about stainless steel.',
@@ -40,8 +45,8 @@ export const emptyOrProduct: Exercise = {
     return [
       {
         situation: say(
-          `A quote says: stainless steel 316 ball, ${mm(a)}. It was read with nothing in the opening. Your product is a salted cheese, 60 mm high.`,
-          `A salesman shows: a steel ball of ${mm(a)} is found. The machine was empty. You make salted cheese.`,
+          `A quote names balls: ${BALLS.map((_, i) => `${NAMES[i]} ${mm(dry.expectedMm[i] ?? null)}`).join(', ')}. They were read with nothing in the opening. Your product is a salted cheese, 60 mm high.`,
+          `A salesman shows what is found: ${BALLS.map((_, i) => `${NAMES[i]} ${mm(dry.expectedMm[i] ?? null)}`).join(', ')}. The machine was empty. You make salted cheese.`,
         ),
         facts: [
           { words: 'Opening', value: '125 × 300 mm' },
@@ -56,10 +61,7 @@ export const emptyOrProduct: Exercise = {
           choices: BALLS.map((id, i) => ({ id, words: NAMES[i]! })),
           right: BALLS[worst]!,
         },
-        outcome: BALLS.map(
-          (_, i) =>
-            `${NAMES[i]}: ${mm(dry.expectedMm[i] ?? null)} dry, ${mm(wet.expectedMm[i] ?? null)} in the cheese`,
-        ).join('; '),
+        outcome: `In the cheese: ${BALLS.map((_, i) => `${NAMES[i]} ${mm(wet.expectedMm[i] ?? null)}`).join(', ')}.`,
         reason: [
           say(
             `The cheese carries currents like ${count(wet.assessment.background[0]!.productOverSteelBall)} balls of mild steel of 1 mm. The machine answers by going down to ${wet.assessment.frequenciesKHz.join(', ')} kHz, where the food is quieter; at that frequency stainless steel, a poor conductor, is quiet too, while iron still answers by its magnetism.`,
@@ -77,7 +79,12 @@ export const emptyOrProduct: Exercise = {
             unit: 'mm',
             bars: BALLS.flatMap((_, i) => [
               { words: `${NAMES[i]}, dry`, value: dry.expectedMm[i] ?? null, none: 'not found' },
-              { words: `${NAMES[i]}, in cheese`, value: wet.expectedMm[i] ?? null, none: 'not found' },
+              {
+                words: `${NAMES[i]}, in cheese`,
+                value: wet.expectedMm[i] ?? null,
+                none: 'not found',
+                choice: BALLS[i]!,
+              },
             ]),
           },
         ],

@@ -39,10 +39,7 @@ function inTheBin({ say, share }: Voice): Question {
       choices: shares.map((value, at) => ({ id: `c${at}`, words: share(value) })),
       right: 'c3',
     },
-    outcome: say(
-      `${share(real)}: about ${count(realOnes)} a day with a piece among ${count(falseOnes)} good ones.`,
-      `${share(real)}. About ${count(realOnes)} a day among ${count(falseOnes)} good ones.`,
-    ),
+    outcome: `About ${count(realOnes)} a day with a piece, among ${count(falseOnes)} good ones.`,
     reason: [
       say(
         'Pieces are so rare that even a small share of false rejects outnumbers them. That does not make the machine bad: it makes every reject worth opening, because the one that matters looks like all the others.',
@@ -56,7 +53,7 @@ function inTheBin({ say, share }: Voice): Question {
         unit: 'packs',
         bars: [
           { words: 'good packs', value: falseOnes },
-          { words: 'packs with a piece', value: realOnes },
+          { words: 'packs with a piece', value: realOnes, choice: 'c3' },
         ],
       },
     ],
@@ -106,8 +103,8 @@ function runAgain({ say, share }: Voice): Question {
         title: say('Rejected three times more, by cause', 'Of 100 such packs, thrown out three more times'),
         unit: say('%', ''),
         bars: [
-          { words: say('chance alone', 'bad luck alone'), value: noise ** 3 * 100 },
-          { words: 'a piece or a feature of the pack', value: threeTimes * 100 },
+          { words: say('chance alone', 'bad luck alone'), value: noise ** 3 * 100, choice: 'chance' },
+          { words: 'a piece found 9 times in 10', value: threeTimes * 100, choice: 'pack' },
         ],
       },
     ],
@@ -224,7 +221,7 @@ function overlapping({ say, share }: Voice): Question {
         unit: say('%', ''),
         bars: [
           { words: 'one bag', value: one * 100 },
-          { words: 'two bags', value: two * 100 },
+          { words: 'two bags', value: two * 100, choice: 'overlap' },
         ],
       },
     ],
@@ -235,6 +232,7 @@ function overlapping({ say, share }: Voice): Question {
 export const falseAlarms: Exercise = {
   id: 'false-alarms',
   title: () => 'What set it off?',
+  about: () => 'Four rejects, and what to make of each.',
   teaches: ({ say }) =>
     say(
       'A reject is a question: chance, product, pack, machine, or a piece. Each leaves its own trace.',

@@ -1,6 +1,8 @@
-import type { Exercise } from '../exercise.ts'
+import type { Exercise, Question } from '../exercise.ts'
+import { howMuchLarger } from '../how-much-smaller.ts'
 import { mm } from '../numbers.ts'
 import { type Practice, withCoil, withXray } from '../practice.ts'
+import type { Voice } from '../voice.ts'
 
 const biscuits = (parts: NonNullable<Practice['point']['parts']>): Practice => ({
   product: { food: 'biscuit' },
@@ -31,11 +33,123 @@ const wraps = WRAPS.map((wrap) => ({
 }))
 
 const KINDS = ['both', 'coil', 'xray', 'neither'] as const
+const [plain, film, foil] = wraps as [(typeof wraps)[number], (typeof wraps)[number], (typeof wraps)[number]]
+const coilSize = (wrap: typeof plain) => wrap.coil().expectedMm[0] ?? null
+const xraySize = (wrap: typeof plain) => wrap.xray().expectedMm[0] ?? null
+const TITLE = 'Smallest ball of stainless steel 304 expected to be found'
+
+/** Which machine finds a ball behind foil. */
+function behindFoil({ say, share }: Voice): Question {
+  const finds = (size: number | null) => size !== null && size <= ASKED_MM
+  const right = KINDS[(finds(coilSize(foil)) ? 0 : 2) + (finds(xraySize(foil)) ? 0 : 1)]!
+  return {
+    situation: say(
+      `Biscuits are wrapped in ${foil.words}. A ball of stainless steel 304 of ${ASKED_MM} mm must be found inside the pack.`,
+      `Biscuits are wrapped in ${foil.words}. Inside lies a steel ball of ${ASKED_MM} mm.`,
+    ),
+    facts: [
+      { words: 'Pack', value: `40 mm high, ${foil.words}` },
+      { words: 'Piece', value: `stainless steel 304, ${ASKED_MM} mm` },
+    ],
+    ask: say('What may be expected to find it?', 'Which machine finds it?'),
+    answer: {
+      kind: 'choice',
+      choices: [
+        { id: 'both', words: 'Metal detector and x-ray' },
+        { id: 'coil', words: 'Only the metal detector' },
+        { id: 'xray', words: 'Only x-ray' },
+        { id: 'neither', words: 'Neither' },
+      ],
+      right,
+    },
+    outcome: `Metal detector: ${mm(coilSize(foil))}; x-ray: ${mm(xraySize(foil))}.`,
+    reason: [
+      say(
+        'A closed foil carries currents that cancel the field inside: the metal detector hears the foil and nothing behind it. Before the wrapping it hears the biscuits alone.',
+        'The foil is metal itself. The detector hears the foil and nothing else. Put it before the wrapping machine.',
+      ),
+      say(
+        `To x-rays the wrap lets ${share(foil.xray().assessment.packagingTransmission)} through; it may as well not be there.`,
+        'X-rays do not notice such a thin wrap.',
+      ),
+    ],
+    pictures: [
+      {
+        kind: 'bars',
+        title: TITLE,
+        unit: 'mm',
+        bars: [plain, foil].flatMap((one) => [
+          {
+            words: `metal detector, ${one.words}`,
+            value: coilSize(one),
+            none: 'not found',
+            ...(one === foil ? { choice: 'coil' } : {}),
+          },
+          {
+            words: `x-ray, ${one.words}`,
+            value: xraySize(one),
+            none: 'not found',
+            ...(one === foil ? { choice: 'xray' } : {}),
+          },
+        ]),
+        line: { value: ASKED_MM, words: `must be found: ${ASKED_MM} mm` },
+      },
+    ],
+  }
+}
+
+/** What metallised film does to the metal detector. */
+function behindFilm({ say, share }: Voice): Question {
+  const [bare, filmed] = [coilSize(plain), coilSize(film)]
+  return {
+    situation: say(
+      `The same biscuits in ${film.words}: plastic with a breath of aluminium on it, before the metal detector (balanced coil).`,
+      'The same biscuits in shiny film: plastic with a breath of aluminium on it. They go through the metal detector.',
+    ),
+    facts: [
+      { words: 'Pack', value: `40 mm high, ${film.words}` },
+      { words: 'In plain film', value: `a ball of ${mm(bare)} is found` },
+    ],
+    ask: say(
+      'What becomes of the smallest ball the metal detector may be expected to find?',
+      'What happens to the smallest ball it finds?',
+    ),
+    answer: howMuchLarger(bare, filmed),
+    outcome: `From ${mm(bare)} in plain film to ${mm(filmed)}; x-ray ${mm(xraySize(film))} as before.`,
+    reason: [
+      say(
+        'The metal on the film is some tens of millionths of a millimetre thick. A closed tube of it carries currents all the same, and the detector hears them with each pack. Practice often sees less than that, so a test on the bag decides.',
+        'The metal on the film is extremely thin. The detector hears it all the same, so the piece must be bigger. Only a test on the real bag tells.',
+      ),
+      say(
+        `To x-rays the film lets ${share(film.xray().assessment.packagingTransmission)} through.`,
+        'X-rays do not notice it.',
+      ),
+    ],
+    pictures: [
+      {
+        kind: 'bars',
+        title: TITLE,
+        unit: 'mm',
+        bars: [
+          { words: 'metal detector, plain film', value: bare, none: 'not found' },
+          { words: 'metal detector, metallised film', value: filmed, none: 'not found' },
+          { words: 'x-ray, metallised film', value: xraySize(film), none: 'not found' },
+        ],
+      },
+    ],
+  }
+}
 
 /** Foil and metallised film before a metal detector and before x-rays. */
 export const foilAndFilm: Exercise = {
   id: 'foil-and-film',
   title: () => 'Foil and metallised film',
+  about: ({ say }) =>
+    say(
+      'Biscuits in foil and in metallised film before two kinds of machine.',
+      'Biscuits in foil, and in shiny film.',
+    ),
   teaches: ({ say }) =>
     say(
       'Foil closes a metal detector; metallised film only raises its size; to x-rays both are air.',
@@ -44,66 +158,5 @@ export const foilAndFilm: Exercise = {
   timed: false,
   count: 2,
   rests: 'Both models; sheet resistance of metallised film from the reference data, wide range.',
-  questions: ({ say, share }) =>
-    ['foil', 'film'].map((id) => {
-      const plain = wraps[0]!
-      const wrap = wraps.find((one) => one.id === id)!
-      const [coilMm, xrayMm] = [wrap.coil().expectedMm[0] ?? null, wrap.xray().expectedMm[0] ?? null]
-      const through = wrap.xray().assessment.packagingTransmission
-      const finds = (size: number | null) => size !== null && size <= ASKED_MM
-      const right = KINDS[(finds(coilMm) ? 0 : 2) + (finds(xrayMm) ? 0 : 1)]!
-      return {
-        situation: say(
-          `Biscuits are wrapped in ${wrap.words}. A ball of stainless steel 304 of ${ASKED_MM} mm must be found inside the pack.`,
-          `Biscuits are wrapped in ${wrap.words}. Inside lies a steel ball of ${ASKED_MM} mm.`,
-        ),
-        facts: [
-          { words: 'Pack', value: `40 mm high, ${wrap.words}` },
-          { words: 'Piece', value: `stainless steel 304, ${ASKED_MM} mm` },
-        ],
-        ask: say('What may be expected to find it?', 'Which machine finds it?'),
-        answer: {
-          kind: 'choice' as const,
-          choices: [
-            { id: 'both', words: 'Metal detector and x-ray' },
-            { id: 'coil', words: 'Only the metal detector' },
-            { id: 'xray', words: 'Only x-ray' },
-            { id: 'neither', words: 'Neither' },
-          ],
-          right,
-        },
-        outcome: `Metal detector: ${mm(coilMm)}; x-ray: ${mm(xrayMm)}.`,
-        reason: [
-          id === 'foil'
-            ? say(
-                'A closed foil carries currents that cancel the field inside: the metal detector hears the foil and nothing behind it. Before the wrapping it hears the biscuits alone.',
-                'The foil is metal itself. The detector hears the foil and nothing else. Put it before the wrapping machine.',
-              )
-            : say(
-                `The metal on the film is some tens of millionths of a millimetre thick. It speaks all the same, and the size grows from ${mm(plain.coil().expectedMm[0] ?? null)} with plain film to ${mm(coilMm)}; practice often sees less than that, so a test on the bag decides.`,
-                'The metal on the film is extremely thin. The detector hears it a little, so the piece must be bigger. Only a test on the real bag tells.',
-              ),
-          say(
-            `To x-rays the wrap lets ${share(through)} through; it may as well not be there.`,
-            'X-rays do not notice such a thin wrap.',
-          ),
-        ],
-        pictures: [
-          {
-            kind: 'bars' as const,
-            title: 'Smallest ball of stainless steel 304 expected to be found',
-            unit: 'mm',
-            bars: wraps.flatMap((one) => [
-              {
-                words: `metal detector, ${one.words}`,
-                value: one.coil().expectedMm[0] ?? null,
-                none: 'not found',
-              },
-              { words: `x-ray, ${one.words}`, value: one.xray().expectedMm[0] ?? null, none: 'not found' },
-            ]),
-            line: { value: ASKED_MM, words: `must be found: ${ASKED_MM} mm` },
-          },
-        ],
-      }
-    }),
+  questions: (voice) => [behindFoil(voice), behindFilm(voice)],
 }

@@ -1,4 +1,5 @@
 import type { Exercise } from '../exercise.ts'
+import { howMuchLarger } from '../how-much-smaller.ts'
 import { count, mm, times } from '../numbers.ts'
 import { withCoil } from '../practice.ts'
 
@@ -17,6 +18,7 @@ const blocks = TEMPERATURES_C.map((temperatureC) => ({
 export const frozenAndThawed: Exercise = {
   id: 'frozen-and-thawed',
   title: () => 'Frozen and thawed',
+  about: () => 'Minced beef before a metal detector, frozen and thawed.',
   teaches: ({ say }) =>
     say(
       'Wet food conducts and speaks to a metal detector itself; frozen through, it is nearly silent.',
@@ -48,19 +50,10 @@ export const frozenAndThawed: Exercise = {
           { words: 'Piece', value: 'ball of stainless steel 316' },
         ],
         ask: say(
-          'How large must the ball be in the thawed block, against the frozen one?',
-          'How big must a steel ball be now to be found?',
+          'What becomes of the smallest ball found, in the thawed block against the frozen one?',
+          'What happens to the smallest steel ball it finds?',
         ),
-        answer: {
-          kind: 'choice',
-          choices: [
-            { id: 'smaller', words: 'Smaller' },
-            { id: 'same', words: 'The same' },
-            { id: 'larger', words: 'Up to twice as large' },
-            { id: 'much-larger', words: 'More than twice as large' },
-          ],
-          right: ratio > 2 ? 'much-larger' : ratio > 1.1 ? 'larger' : ratio < 0.9 ? 'smaller' : 'same',
-        },
+        answer: howMuchLarger(a, b),
         outcome: `${mm(a)} frozen, ${mm(b)} thawed${Number.isFinite(ratio) ? `: ${times(ratio)} as large` : ''}.`,
         reason: [
           say(

@@ -18,6 +18,8 @@ const openings = HEIGHTS_MM.map((heightMm) => ({
 export const openingSize: Exercise = {
   id: 'opening-size',
   title: () => 'The size of the opening',
+  about: ({ say }) =>
+    say('A high opening or a low one round the same box.', 'A big opening or a small one for the same box.'),
   teaches: ({ say }) =>
     say(
       'The field of a coil thins out with its opening: a machine bought for the largest pack finds less in all others.',

@@ -68,6 +68,14 @@ function questionOn(material: string, wire: ReturnType<typeof stainless>, { say,
       { words: 'Opening', value: 'the smallest usual one for the box' },
     ],
     ask: say('In which lie is it found least?', 'How must it lie to slip through?'),
+    scene: {
+      kind: 'turned',
+      title: 'The wire between the loops of the detector, seen from above',
+      turns: [
+        { angleDeg: 0, words: 'along the travel' },
+        { angleDeg: 90, words: 'across the travel' },
+      ],
+    },
     answer: {
       kind: 'choice',
       choices: [
@@ -78,8 +86,8 @@ function questionOn(material: string, wire: ReturnType<typeof stainless>, { say,
       right: Math.abs(along - across) < 0.05 ? 'neither' : weak,
     },
     outcome: say(
-      `Along the travel it is found ${share(along)} of the time, across it ${share(across)}.`,
-      `Lying along the belt ${share(along)} such wires are found, lying across it ${share(across)}.`,
+      `Found ${share(along)} of the time along the travel, ${share(across)} across it.`,
+      `Found lying along the belt: ${share(along)}; lying across it: ${share(across)}.`,
     ),
     reason: [
       magnetic
@@ -108,7 +116,10 @@ function questionOn(material: string, wire: ReturnType<typeof stainless>, { say,
             points: ANGLES.map((degrees, at) => [degrees, chance[at]! * 100] as const),
           },
         ],
-        marks: [],
+        marks: [
+          { x: 0, words: 'along', choice: 'along' },
+          { x: 90, words: 'across', choice: 'across' },
+        ],
       },
     ],
   }
@@ -118,6 +129,7 @@ function questionOn(material: string, wire: ReturnType<typeof stainless>, { say,
 export const turningAWire: Exercise = {
   id: 'turning-a-wire',
   title: () => 'Turning a wire',
+  about: () => 'The same bit of wire, lying along the belt or across it.',
   teaches: ({ say }) =>
     say(
       'Which lie hides a wire depends on its metal: iron hides across the travel, stainless steel along it.',

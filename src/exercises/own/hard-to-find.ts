@@ -18,6 +18,7 @@ export function hardToFind({ brief, advice, pieces }: OwnCase): Exercise | null 
   return {
     id: 'own-hard-to-find',
     title: () => 'What no machine finds',
+    about: () => 'One of your contaminants.',
     teaches: ({ say }) =>
       say('Some contaminants can only be kept out.', 'Some things no machine finds. They must be kept out.'),
     timed: false,
@@ -36,7 +37,7 @@ export function hardToFind({ brief, advice, pieces }: OwnCase): Exercise | null 
           choices: shown.map((at) => ({ id: `c${at}`, words: pieces[at] ?? '' })),
           right: `c${first}`,
         },
-        outcome: `${pieces[first]}.`,
+        outcome: 'Every machine compared was asked, at every size computed.',
         reason: [
           note,
           say(
@@ -57,6 +58,7 @@ export function hardToFind({ brief, advice, pieces }: OwnCase): Exercise | null 
                 words: pieces[at] ?? '',
                 value: sizes.length > 0 ? Math.min(...sizes) : null,
                 none: 'not found',
+                choice: `c${at}`,
               }
             }),
           },

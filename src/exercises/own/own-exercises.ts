@@ -17,6 +17,7 @@ function lineExercises({ brief }: OwnCase): Exercise[] {
   const rejects: Exercise = {
     id: 'own-false-rejects',
     title: () => 'Your reject bin',
+    about: () => 'Your false-reject rate, in packs.',
     teaches: ({ say }) =>
       say('What your false-reject rate means in packs a day.', 'How many good packs you throw out in a day.'),
     timed: false,
@@ -31,6 +32,7 @@ function lineExercises({ brief }: OwnCase): Exercise[] {
     {
       id: 'own-hold',
       title: () => 'Your hold',
+      about: () => 'A failed check on your line.',
       teaches: ({ say }) =>
         say('What a failed check holds on your line.', 'How much you hold back when a check fails.'),
       timed: false,

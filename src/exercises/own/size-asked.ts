@@ -18,15 +18,13 @@ export function sizeAsked({ advice, pieces }: OwnCase): Exercise | null {
     )
   })
   if (asks.length === 0) return null
-  // One of each outcome first, so that the answers differ.
+  // One of each outcome: the same question is not asked twice for the same answer.
   const kinds = [...new Set(asks.map(({ finding }) => finding.meets))]
-  const picked = [
-    ...kinds.map((kind) => asks.find(({ finding }) => finding.meets === kind)!),
-    ...asks,
-  ].filter((ask, at, all) => all.indexOf(ask) === at)
+  const picked = kinds.map((kind) => asks.find(({ finding }) => finding.meets === kind)!)
   return {
     id: 'own-size-asked',
     title: () => 'Found, expected, or not at all?',
+    about: () => 'The sizes you must find, and the machine that stands first.',
     teaches: ({ say }) =>
       say(
         'The difference between a size that is expected and one that can be promised.',

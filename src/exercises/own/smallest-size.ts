@@ -53,7 +53,7 @@ function questionOf(ask: Ask, pieces: readonly string[], { say }: Voice): Questi
       choices: ask.options.map(({ equipment, label }) => ({ id: equipment, words: label })),
       right: ask.best.equipment,
     },
-    outcome: `${ask.best.label}: ${mm(sizeOf(ask.best, ask.contaminant))}.`,
+    outcome: `Expected from ${mm(sizeOf(ask.best, ask.contaminant))} on.`,
     reason: [
       say(
         `${finding?.note ?? ''} That it finds the smallest size does not make it the best choice: the size you must find is what counts.`.trim(),
@@ -69,6 +69,7 @@ function questionOf(ask: Ask, pieces: readonly string[], { say }: Voice): Questi
           words: option.label,
           value: sizeOf(option, ask.contaminant),
           none: 'not found',
+          choice: option.equipment,
         })),
         ...(finding?.mustFindMm
           ? { line: { value: finding.mustFindMm, words: `you must find ${finding.mustFindMm} mm` } }
@@ -80,11 +81,16 @@ function questionOf(ask: Ask, pieces: readonly string[], { say }: Voice): Questi
 
 /** Which machine finds the smallest size of the brief's own pieces; null where none is plainly ahead. */
 export function smallestSize(own: OwnCase): Exercise | null {
-  const asks = asksOf(own).slice(0, MOST_QUESTIONS)
+  const all = asksOf(own)
+  // One for each machine that comes out ahead: the same question is not asked twice for the same answer.
+  const asks = all
+    .filter((ask, at) => all.findIndex(({ best }) => best.equipment === ask.best.equipment) === at)
+    .slice(0, MOST_QUESTIONS)
   if (asks.length === 0) return null
   return {
     id: 'own-smallest-size',
     title: () => 'Which machine, for your product?',
+    about: () => 'Your contaminants, and the machines compared.',
     teaches: ({ say }) =>
       say(
         'Which way of looking suits which of your contaminants.',

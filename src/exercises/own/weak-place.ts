@@ -18,6 +18,7 @@ export function weakPlace({ advice, pieces }: OwnCase): Exercise | null {
   return {
     id: 'own-weak-place',
     title: () => 'The weak place of your pack',
+    about: () => 'The places of your pack.',
     teaches: ({ say }) =>
       say('Where a test piece has to lie to test anything.', 'Where to put the test piece.'),
     timed: false,
@@ -43,7 +44,7 @@ export function weakPlace({ advice, pieces }: OwnCase): Exercise | null {
             choices: finding.zones.map((zone) => ({ id: idOf(zone.name), words: zone.name })),
             right: idOf(worst.name),
           },
-          outcome: `${worst.name}: ${worst.sizes.expectedMm === null ? 'nothing is found there' : mm(worst.sizes.expectedMm)}.`,
+          outcome: `${worst.sizes.expectedMm === null ? 'Nothing is found there' : `Found there: ${mm(worst.sizes.expectedMm)}`}.`,
           reason: [`${worst.why.charAt(0).toUpperCase()}${worst.why.slice(1)}.`],
           pictures: [
             {
@@ -53,7 +54,8 @@ export function weakPlace({ advice, pieces }: OwnCase): Exercise | null {
               bars: finding.zones.map((zone) => ({
                 words: zone.name,
                 value: zone.sizes.expectedMm,
-                none: 'blind',
+                none: 'nothing is found',
+                choice: idOf(zone.name),
               })),
             },
           ],

@@ -44,7 +44,7 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
         note: 'Note it and wait for the next check',
       },
       right: 'stop',
-      outcome: `Stop. Every minute is ${count(line.packsPerMin)} packs more on hold.`,
+      outcome: `Every minute is ${count(line.packsPerMin)} packs more on hold.`,
       reason: [
         say(
           'The check has failed, and the product now running is not controlled. Running the piece again comes later, and its result changes nothing about the first.',
@@ -62,7 +62,7 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
         all: `${count(held)}: everything since the last good check, until the line stood`,
       },
       right: 'all',
-      outcome: `${count(held)} packs: ${line.packsPerMin} × (${line.checkIntervalMin} + ${line.reactMin}).`,
+      outcome: `${line.packsPerMin} packs a minute × (${line.checkIntervalMin} + ${line.reactMin}) minutes.`,
       reason: [
         say(
           'The detector may have failed at any time since it was last seen to work.',
@@ -91,7 +91,7 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
       ],
     }),
     question({
-      situation: `Maintenance finds a loose cable. The machine is repaired. The ${count(held)} packs are waiting.`,
+      situation: 'Maintenance finds a loose cable. The machine is repaired. The packs on hold are waiting.',
       ask: 'What must come before they are inspected again?',
       choices: {
         nothing: 'Nothing: it is repaired',
@@ -149,6 +149,11 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
 export const failedCheckOn = (line: HoldLine, id = 'failed-check'): Exercise => ({
   id,
   title: () => 'The check has failed',
+  about: ({ say }) =>
+    say(
+      'The test piece was not rejected. Six decisions, against the clock.',
+      'The test piece was not thrown out. What now? Six questions, against the clock.',
+    ),
   teaches: ({ say }) =>
     say(
       'Stop, hold, find the cause, prove, re-inspect, record: in this order, and quickly.',

@@ -1,4 +1,4 @@
-import type { Exercise, Question } from '../exercise.ts'
+import { ANSWER, type Exercise, type Question } from '../exercise.ts'
 import { count, oneIn } from '../numbers.ts'
 import type { Voice } from '../voice.ts'
 
@@ -27,11 +27,20 @@ export function rejectsADay(line: RejectLine, { say }: Voice): Question {
       { words: 'False rejects', value: oneIn(line.falseRejectsPerPack) },
     ],
     ask: 'How many good packs lie in the reject bin at the end of the day?',
-    answer: { kind: 'number', value: perDay, unit: 'packs', within: 1.1 },
-    outcome: `About ${count(perDay)} packs.`,
+    answer: {
+      kind: 'number',
+      value: perDay,
+      unit: 'packs',
+      within: 1.1,
+      others: [perDay / 60, perDay / 10, perDay * 10],
+    },
+    outcome: say(
+      `${line.packsPerMin} × 60 × ${line.hoursPerDay} packs, one in ${oneIn(line.falseRejectsPerPack).slice(5)} of them.`,
+      `${count(line.packsPerMin * 60 * line.hoursPerDay)} packs a day, one in ${oneIn(line.falseRejectsPerPack).slice(5)} of them.`,
+    ),
     reason: [
       say(
-        `${line.packsPerMin} × 60 × ${line.hoursPerDay} packs, one in ${oneIn(line.falseRejectsPerPack).slice(5)} of them. A small share of a large number is a full bin; and a bin full of good packs is a bin nobody looks into.`,
+        'A small share of a large number is a full bin; and a bin full of good packs is a bin nobody looks into.',
         'A small share of very many packs is still a full bin. And when the bin is full of good packs, nobody looks into it any more.',
       ),
     ],
@@ -43,6 +52,7 @@ export function rejectsADay(line: RejectLine, { say }: Voice): Question {
         bars: RATES.map((falseRejectsPerPack) => ({
           words: oneIn(falseRejectsPerPack),
           value: falseRejectsPerDay({ ...line, falseRejectsPerPack }),
+          ...(falseRejectsPerPack === line.falseRejectsPerPack ? { choice: ANSWER } : {}),
         })),
       },
     ],
@@ -52,6 +62,8 @@ export function rejectsADay(line: RejectLine, { say }: Voice): Question {
 export const falseRejectsADay: Exercise = {
   id: 'false-rejects-a-day',
   title: () => 'One in a thousand',
+  about: ({ say }) =>
+    say('A false-reject rate, and what it fills.', 'One in a thousand sounds little. Is it?'),
   teaches: ({ say }) =>
     say(
       'A share of false rejects becomes real as packs a day.',

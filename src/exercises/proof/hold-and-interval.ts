@@ -1,4 +1,4 @@
-import type { Exercise, Question } from '../exercise.ts'
+import { ANSWER, type Exercise, type Question } from '../exercise.ts'
 import { count } from '../numbers.ts'
 import type { Voice } from '../voice.ts'
 import { type HoldLine, packsToHold } from './hold-quantity.ts'
@@ -10,6 +10,8 @@ const MOST_PACKS = 4000
 /** How many packs a failed check holds on one line. */
 export function howManyHeld(line: HoldLine, { say }: Voice): Question {
   const held = packsToHold(line)
+  const since = line.packsPerMin * line.checkIntervalMin
+  const after = line.packsPerMin * line.reactMin
   return {
     situation: say(
       `A check fails. The last good one was ${line.checkIntervalMin} minutes ago, and it took ${line.reactMin} minutes until the line stood.`,
@@ -21,23 +23,30 @@ export function howManyHeld(line: HoldLine, { say }: Voice): Question {
       { words: 'Time to react', value: `${line.reactMin} min` },
     ],
     ask: say('How many packs are on hold?', 'How many packs must be held back?'),
-    answer: { kind: 'number', value: held, unit: 'packs', within: 1.02 },
-    outcome: `${count(held)} packs.`,
+    answer: {
+      kind: 'number',
+      value: held,
+      unit: 'packs',
+      within: 1.02,
+      others: [line.packsPerMin, after, since],
+    },
+    outcome: `${line.packsPerMin} packs a minute × (${line.checkIntervalMin} + ${line.reactMin}) minutes.`,
     reason: [
       say(
-        `${line.packsPerMin} × (${line.checkIntervalMin} + ${line.reactMin}). Everything since the last good check is in doubt, not only what came after the failed one: the machine may have gone blind a minute after the good check.`,
+        'Everything since the last good check is in doubt, not only what came after the failed one: the machine may have gone blind a minute after the good check.',
         'Everything since the last good check is in doubt. Nobody knows when the machine went blind. Add what came through until the line stood.',
       ),
     ],
     pictures: [
       {
         kind: 'bars',
-        title: 'Packs on hold, by time between checks',
+        title: 'What is on hold',
         unit: 'packs',
-        bars: INTERVALS_MIN.map((minutes) => ({
-          words: `every ${minutes} min`,
-          value: packsToHold({ ...line, checkIntervalMin: minutes }),
-        })),
+        bars: [
+          { words: 'made between the checks', value: since },
+          { words: 'made until the line stood', value: after },
+          { words: 'in doubt: both', value: held, choice: ANSWER },
+        ],
       },
     ],
   }
@@ -47,6 +56,11 @@ export function howManyHeld(line: HoldLine, { say }: Voice): Question {
 export const holdAndInterval: Exercise = {
   id: 'hold-and-interval',
   title: () => 'How much to hold',
+  about: ({ say }) =>
+    say(
+      'A check has failed: what is in doubt, and how long may the time between checks be?',
+      'A check has failed. How much must be held back?',
+    ),
   teaches: ({ say }) =>
     say(
       'The time between checks is a choice of how many packs you are ready to hold, not a rule to copy.',
@@ -81,7 +95,7 @@ export const holdAndInterval: Exercise = {
           choices: INTERVALS_MIN.map((minutes) => ({ id: `m${minutes}`, words: `${minutes} minutes` })),
           right: `m${longest}`,
         },
-        outcome: `${longest} minutes: ${count(packsToHold({ ...LINE, checkIntervalMin: longest }))} packs.`,
+        outcome: `A failed check then holds ${count(packsToHold({ ...LINE, checkIntervalMin: longest }))} packs.`,
         reason: [
           say(
             'The time to react counts in every hold; shortening it (who is called, who may stop the line) saves as many packs as checking that much oftener.',
@@ -96,6 +110,7 @@ export const holdAndInterval: Exercise = {
             bars: INTERVALS_MIN.map((minutes) => ({
               words: `every ${minutes} min`,
               value: packsToHold({ ...LINE, checkIntervalMin: minutes }),
+              choice: `m${minutes}`,
             })),
             line: { value: MOST_PACKS, words: `you can re-inspect ${count(MOST_PACKS)}` },
           },

@@ -10,6 +10,11 @@ const PIECE_CHANCE = 0.9
 export const routineCheck: Exercise = {
   id: 'routine-check',
   title: () => 'Ten of ten',
+  about: ({ say }) =>
+    say(
+      'What ten runs of a test piece tell, and how large the piece of the day should be.',
+      'Ten runs, ten found. What do you know now?',
+    ),
   teaches: ({ say }) =>
     say(
       'A routine check shows that the machine is on and rejects; it does not measure how well it finds.',
@@ -37,8 +42,8 @@ export const routineCheck: Exercise = {
         ),
         answer: { kind: 'choice', choices, right: 'c1' },
         outcome: say(
-          `At least ${share(bound(10))}, 95 % sure, and no more than that has been shown.`,
-          `Only ${share(bound(10))} is sure. More may be true, but ten runs do not show it.`,
+          '95 % sure, and no more than that has been shown.',
+          'More may be true, but ten runs do not show it.',
         ),
         reason: [
           say(
@@ -72,7 +77,7 @@ export const routineCheck: Exercise = {
               },
             ],
             marks: [
-              { x: 10, words: '10 of 10' },
+              { x: 10, words: '10 of 10', choice: 'c1' },
               { x: enough, words: `${enough} of ${enough}` },
             ],
           },
@@ -93,11 +98,14 @@ export const routineCheck: Exercise = {
           })),
           right: 'c2',
         },
-        outcome: say(`On ${share(quietDay)} of the days.`, `On ${share(quietDay)} days only.`),
+        outcome: say(
+          `0.9 to the power ${CHECKS_A_DAY}: on all other days at least one check fails by itself.`,
+          'On all other days at least one check fails, though the machine is as good as ever.',
+        ),
         reason: [
           say(
-            `0.9 to the power ${CHECKS_A_DAY} is ${quietDay.toFixed(2)}. On all other days the check fails by itself, product is held, and people learn to run the piece again until it is found.`,
-            'Nearly every second day a check fails though the machine is as good as ever. Then product is held for nothing, and people learn to try again until it works. That is the worst lesson.',
+            'Each failed check holds product, and people learn to run the piece again until it is found.',
+            'Then product is held for nothing, and people learn to try again until it works. That is the worst lesson.',
           ),
           say(
             'So the routine piece is larger than the size shown at the start: one found practically always, and still no larger than the size you must find.',
@@ -110,8 +118,9 @@ export const routineCheck: Exercise = {
             title: say('Days on which every check is found', 'Of 100 days, days without a failed check'),
             unit: say('%', ''),
             bars: [0.9, 0.95, 0.99, 0.995, 0.999].map((chance) => ({
-              words: say(`piece found ${share(chance)}`, `piece found ${share(chance)}`),
+              words: `piece found ${share(chance)}`,
               value: binomialAtMost(0, CHECKS_A_DAY, 1 - chance) * 100,
+              ...(chance === PIECE_CHANCE ? { choice: 'c2' } : {}),
             })),
           },
         ],

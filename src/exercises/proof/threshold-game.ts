@@ -41,10 +41,10 @@ function roundAt(price: number, { say, share }: Voice): Question {
       choices: options.map(({ rate }) => ({ id: idOf(rate), words: oneIn(rate) })),
       right: idOf(best.rate),
     },
-    outcome: `Cheapest: ${count(best.rejected)} good bags rejected and ${count(best.gone)} of ${PIECES} stones missed, ${count(best.cost)} bags in all.`,
+    outcome: `${count(best.rejected)} good bags rejected and ${count(best.gone)} of ${PIECES} stones missed, ${count(best.cost)} bags in all.`,
     reason: [
       say(
-        `The two hills overlap. A clean bag is looked at in ${count(positions)} places, and the highest of so many readings makes the left hill; the stone makes the right one, ${standsOut.toFixed(1)} noise units out. Every threshold cuts both: further left it rejects more good bags, further right it lets more stones go.`,
+        `The two hills overlap. A clean bag is looked at in about ${count(Number(positions.toPrecision(1)))} places, and the highest of so many readings makes the left hill; the stone makes the right one. Every threshold cuts both: further left it rejects more good bags, further right it lets more stones go.`,
         'A clean bag also has bright and dark spots. So the two hills overlap, and no place for the line is free of cost. Further left you throw out good bags, further right you let stones go.',
       ),
       say(
@@ -70,13 +70,17 @@ function roundAt(price: number, { say, share }: Voice): Question {
             filled: true,
           },
         ],
-        marks: options.map(({ threshold, rate }) => ({ x: threshold, words: oneIn(rate) })),
+        marks: options.map(({ threshold, rate }) => ({
+          x: threshold,
+          words: oneIn(rate),
+          choice: idOf(rate),
+        })),
       },
       {
         kind: 'bars',
         title: 'What a million bags cost, in bags',
         unit: 'bags',
-        bars: options.map(({ rate, cost }) => ({ words: oneIn(rate), value: cost })),
+        bars: options.map(({ rate, cost }) => ({ words: oneIn(rate), value: cost, choice: idOf(rate) })),
       },
     ],
   }
@@ -86,6 +90,11 @@ function roundAt(price: number, { say, share }: Voice): Question {
 export const thresholdGame: Exercise = {
   id: 'threshold-game',
   title: () => 'Where to set the threshold',
+  about: ({ say }) =>
+    say(
+      'Good bags rejected against stones that go out: you pay for both.',
+      'You set the knob, and you pay for both mistakes.',
+    ),
   teaches: ({ say }) =>
     say(
       'A threshold chooses between misses and false rejects; only their prices tell where it belongs.',

@@ -13,13 +13,14 @@ const biscuits = withCoil({
 
 /** A wire as thin as a hair, mm. */
 const HAIR_MM = 0.1
+const BALL_MM = 1
 
 const wired = withCoil({
   product: { food: 'biscuit' },
   point: { heightMm: 40 },
   contaminants: [
-    { material: 'ss304' },
-    { material: 'ss304', shape: 'wire', lengthMm: 10 },
+    { material: 'ss304', mustFindMm: BALL_MM, basis: 'customer' },
+    { material: 'ss304', shape: 'wire', lengthMm: 10, mustFindMm: HAIR_MM, basis: 'customer' },
     { material: 'ss304', shape: 'wire', lengthMm: 1, mustFindMm: HAIR_MM, basis: 'customer' },
   ],
 })
@@ -82,24 +83,27 @@ export const saltAndTheCoil: Saying = {
 
 export const ballSizeForWires: Saying = {
   claim: [
-    'A detector that finds a stainless ball of 1 mm finds a hair-thin stainless wire 1 mm long.',
+    'A detector that finds a stainless ball of 1 mm also finds a hair-thin stainless wire 1 mm long.',
     'It finds a steel ball of 1 mm, so it finds a bit of thin steel wire 1 mm long.',
   ],
   check: ({ say, share }) => {
-    const [ball, wire] = [expected(wired(), 0), expected(wired(), 1)]
-    const hair = wired().assessment.findings[2]!.chanceAtMustFind ?? 0
+    const [ball, long, hair] = wired().assessment.findings.map(
+      ({ chanceAtMustFind }) => chanceAtMustFind ?? 0,
+    )
+    const wire = expected(wired(), 1)
     return {
-      holds: hair >= 0.9,
-      outcome: `Ball: ${mm(ball)} across. Wire 10 mm long: ${mm(wire)} thick, in its weaker lie. Wire 1 mm long and ${HAIR_MM} mm thick: found ${share(hair)}.`,
+      holds: hair! >= 0.9,
+      outcome: `In dry biscuits the ball of ${BALL_MM} mm is found ${share(ball!)}, the wire of 1 mm ${share(hair!)}.`,
       because: say(
-        'A ball size speaks of balls. A wire needs metal in two ways, thickness and length; one that is a millimetre long and hair-thin holds a fraction of the metal of the ball. Ask for wires as wires.',
+        `A ball size speaks of balls. A wire needs metal in two ways, thickness and length; one that is a millimetre long and hair-thin holds a fraction of the metal of the ball. Even 10 mm long it must be ${mm(wire)} thick to be found in its weaker lie. Ask for wires as wires.`,
         'A wire 1 mm long holds far less metal than a ball of 1 mm. Test wires with wires.',
       ),
-      title: 'Stainless steel 304 in dry biscuits: smallest thickness expected to be found',
-      unit: 'mm',
+      title: say('Stainless steel 304 in dry biscuits: found', 'Steel in dry biscuits: found of 100'),
+      unit: say('%', ''),
       bars: [
-        { words: 'ball', value: ball },
-        { words: 'wire 10 mm long', value: wire },
+        { words: `ball of ${BALL_MM} mm`, value: ball! * 100 },
+        { words: `wire 10 mm long, ${HAIR_MM} mm thick`, value: long! * 100 },
+        { words: `wire 1 mm long, ${HAIR_MM} mm thick`, value: hair! * 100 },
       ],
     }
   },

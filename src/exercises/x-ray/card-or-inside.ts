@@ -21,6 +21,11 @@ const fillet = withXray({
 export const cardOrInside: Exercise = {
   id: 'card-or-inside',
   title: () => 'On the card, in the food',
+  about: ({ say }) =>
+    say(
+      'Three materials, on a test card and inside the meat.',
+      'The same pieces on a card, and inside the meat.',
+    ),
   teaches: ({ say }) =>
     say(
       'A test card on the pack adds its shadow to the food; a piece inside takes the place of food. For light pieces that is all the difference.',
@@ -76,9 +81,14 @@ export const cardOrInside: Exercise = {
             kind: 'bars',
             title: 'Smallest piece expected to be found',
             unit: 'mm',
-            bars: sizes.flatMap(({ words, card, inside }) => [
+            bars: sizes.flatMap(({ material, words, card, inside }) => [
               { words: `${words}, on the card`, value: card, none: 'not found' },
-              { words: `${words}, inside`, value: inside, none: 'not found' },
+              {
+                words: `${words}, inside`,
+                value: inside,
+                none: 'not found',
+                choice: material.replaceAll('_', '-'),
+              },
             ]),
           },
         ],

@@ -15,17 +15,19 @@ interface Case {
   readonly id: string
   readonly practice: Practice
   readonly title: string
+  readonly about: string
   readonly teaches: readonly [string, string]
   readonly situation: readonly [string, string]
 }
 
 /** One energy against two in one food; the two exercises differ only in the food. */
-function exerciseOn({ id, practice, title, teaches, situation }: Case): Exercise {
+function exerciseOn({ id, practice, title, about, teaches, situation }: Case): Exercise {
   const single = withXray(practice, 'xray-single')
   const dual = withXray(practice, 'xray-dual')
   return {
     id,
     title: () => title,
+    about: () => about,
     teaches: ({ say }) => say(...teaches),
     timed: false,
     count: 1,
@@ -86,6 +88,7 @@ export const dualInEvenFood = exerciseOn({
   id: 'dual-even-food',
   practice: even,
   title: 'Dual energy in an even food',
+  about: 'A smooth cheese, one energy or two.',
   teaches: [
     'Where the food makes no pattern, a second energy has little to take away.',
     'In smooth food the dearer machine brings little.',
@@ -100,6 +103,7 @@ export const dualInDeepGrains = exerciseOn({
   id: 'dual-deep-grains',
   practice: grains,
   title: 'Dual energy in deep grains',
+  about: 'A deep heap of nuts, one energy or two.',
   teaches: [
     'In a deep bed of grains the pattern hides the stone, and two energies take the pattern away.',
     'In a deep heap of nuts the dearer machine is worth its money.',

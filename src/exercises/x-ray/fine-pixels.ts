@@ -24,6 +24,7 @@ const fine = withXray(practice, 'xray-dual-fine')
 export const finePixels: Exercise = {
   id: 'fine-pixels',
   title: () => 'Finer pixels',
+  about: () => 'The same machine with pixels half as wide, and three pieces.',
   teaches: ({ say }) =>
     say(
       'Fine pixels help what is smaller than a pixel and dense; what is larger than a pixel gains next to nothing.',
@@ -52,9 +53,9 @@ export const finePixels: Exercise = {
           choices: PIECES.map(({ id, words }) => ({ id, words })),
           right: best.id,
         },
-        outcome: PIECES.map(
+        outcome: `From coarse to fine: ${PIECES.map(
           ({ words }, at) => `${words}: ${mm(a.expectedMm[at] ?? null)} to ${mm(b.expectedMm[at] ?? null)}`,
-        ).join('; '),
+        ).join('; ')}.`,
         reason: [
           say(
             'A piece much thinner than a pixel fills only part of it, and its shadow is watered down by the food beside it. Halve the pixel and the shadow in it deepens. A stone of two millimetres covers many pixels anyway; it is hidden by grains and by too few x-rays, and there are no more x-rays for being sorted into finer boxes.',
@@ -70,9 +71,9 @@ export const finePixels: Exercise = {
             kind: 'bars',
             title: 'Smallest piece expected to be found',
             unit: 'mm',
-            bars: PIECES.flatMap(({ words }, at) => [
+            bars: PIECES.flatMap(({ id, words }, at) => [
               { words: `${words}, 0.8 mm pixels`, value: a.expectedMm[at] ?? null },
-              { words: `${words}, 0.4 mm pixels`, value: b.expectedMm[at] ?? null },
+              { words: `${words}, 0.4 mm pixels`, value: b.expectedMm[at] ?? null, choice: id },
             ]),
           },
         ],

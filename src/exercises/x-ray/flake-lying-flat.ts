@@ -43,6 +43,7 @@ const chances = once(() => {
 export const flakeLyingFlat: Exercise = {
   id: 'flake-lying-flat',
   title: () => 'A splinter lying flat',
+  about: () => 'A thin splinter of glass in sauce, and how it lies.',
   teaches: ({ say }) =>
     say(
       'A flat splinter hides by lying flat to the beam; a ball of the same glass says nothing about it.',

@@ -14,6 +14,7 @@ const soup = withXray({
 export const lightPlastics: Exercise = {
   id: 'light-plastics',
   title: () => 'Light plastics',
+  about: ({ say }) => say('Five plastics and wood in cheese.', 'Bits of plastic and wood in cheese.'),
   teaches: ({ say }) =>
     say(
       'X-ray finds what weakens the beam more than the food does. Chlorine and fluorine do; a plastic like fat or water does not.',
@@ -47,7 +48,7 @@ export const lightPlastics: Exercise = {
           choices: sizes.map(({ material }) => ({ id: material, words: nameOf(material) })),
           right: best.material,
         },
-        outcome: `${nameOf(best.material)} at ${mm(best.size)}; not at all: ${lost.join(', ')}.`,
+        outcome: `Found from ${mm(best.size)} on; not at all: ${lost.join(', ')}.`,
         reason: [
           say(
             'What counts is the attenuation against the food it takes the place of. PVC carries chlorine, PTFE fluorine at a high density; polyethylene and wood are lighter than the cheese, and where they lie the picture gets brighter: a bubble looks the same.',
@@ -66,6 +67,7 @@ export const lightPlastics: Exercise = {
             bars: sizes.map(({ material, size, light }) => ({
               words: nameOf(material),
               value: size,
+              choice: material,
               none: light ? 'looks like a bubble' : 'not found',
             })),
           },

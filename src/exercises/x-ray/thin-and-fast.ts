@@ -34,6 +34,11 @@ const beds = DEPTHS_MM.map((heightMm) => ({
 export const thinAndFast: Exercise = {
   id: 'thin-and-fast',
   title: () => 'Thin and fast, or thick and slow',
+  about: ({ say }) =>
+    say(
+      'The same kilograms an hour, as a deep slow bed or a thin fast one.',
+      'Spread the food thin and run it fast, or leave it deep and slow?',
+    ),
   teaches: ({ say }) =>
     say(
       'At the same kilograms an hour a thinner bed finds smaller stones, though each x-ray line has less time.',

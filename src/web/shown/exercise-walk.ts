@@ -4,6 +4,14 @@ import { exerciseLink, listLink, type Screen, type Sitting } from '../../../view
 import type { RevealPageProps } from '../../../views/exercises/reveal-page.tsx'
 import { readMeasure } from '../../brief/form/measure.ts'
 import type { Exercise, Question } from '../../exercises/exercise.ts'
+import {
+  type HandScore,
+  MOST_HANDS,
+  readHands,
+  roomScore,
+  votable,
+  writeHands,
+} from '../../exercises/hands.ts'
 import { NO_GUESS } from '../../exercises/judge.ts'
 import { EXERCISES } from '../../exercises/list.ts'
 import { DRILL_LINE } from '../../exercises/proof/failed-check.ts'
@@ -20,9 +28,27 @@ export type Walk =
 
 type Query = Readonly<Record<string, string | undefined>>
 
+/** What an address asks for, with the hands that were typed. */
+export interface Asked {
+  readonly query: Query
+  readonly hands: readonly string[]
+}
+
+/** Hands made fit to travel; nothing typed is no prediction. */
+function readTypedHands(
+  question: Question,
+  hands: readonly string[],
+): { guess: string } | { problem: string } {
+  if (hands.every((text) => text.trim() === '')) return { guess: NO_GUESS }
+  const counts = votable(question).map((_, at) => Number((hands[at] ?? '').trim()))
+  return counts.every((count) => Number.isInteger(count) && count >= 0 && count <= MOST_HANDS)
+    ? { guess: writeHands(counts) }
+    : { problem: `Give whole numbers from 0 to ${MOST_HANDS}` }
+}
+
 /** A prediction made fit to travel: a choice as it is, a number bare; or what is wrong with it. */
 function readGuess({ answer }: Question, typed: string): { guess: string } | { problem: string } {
-  if (typed === NO_GUESS) return { guess: typed }
+  if (typed === NO_GUESS || readHands(typed)) return { guess: typed }
   if (answer.kind === 'choice') {
     return answer.choices.some(({ id }) => id === typed)
       ? { guess: typed }
@@ -61,8 +87,27 @@ function onward(
   }
 }
 
+/** Hands of the whole sitting, those of the exercise in hand among them. */
+function handsSoFar(
+  { done, find, voice }: AskedSitting,
+  exercise: Exercise,
+  guesses: readonly string[],
+): HandScore {
+  return roomScore(
+    withDone(done, { id: exercise.id, guesses, seconds: null }).flatMap((one) => {
+      const questions = find(one.id)?.questions(voice)
+      return questions ? [{ questions, guesses: one.guesses }] : []
+    }),
+  )
+}
+
 /** The screen an address asks for. `now`: ms since 1970, the server's clock. */
-export function walkThrough(exercise: Exercise, asked: AskedSitting, query: Query, now: number): Walk {
+export function walkThrough(
+  exercise: Exercise,
+  asked: AskedSitting,
+  { query, hands }: Asked,
+  now: number,
+): Walk {
   const { sitting, voice } = asked
   const questions = exercise.questions(voice)
   const number = wholeNumber(query.q, questions.length) ?? 1
@@ -74,7 +119,9 @@ export function walkThrough(exercise: Exercise, asked: AskedSitting, query: Quer
 
   const guesses = Array.from({ length: number - 1 }, (_, at) => earlier[at] ?? NO_GUESS)
   const screen: Screen = { question: number, guesses: guesses.join('_') }
-  const read = typed === undefined ? null : readGuess(question, typed)
+  const counted = hands.length > 0 ? readTypedHands(question, hands) : null
+  if (counted && 'guess' in counted) return { kind: 'elsewhere', screen: { ...screen, ...counted } }
+  const read = counted ?? (typed === undefined ? null : readGuess(question, typed))
   if (read === null || 'problem' in read) {
     const before = guesses.slice(0, -1).join('_')
     return {
@@ -96,6 +143,7 @@ export function walkThrough(exercise: Exercise, asked: AskedSitting, query: Quer
             : null,
         timed: false,
         typed: typed ?? '',
+        hands,
         problem: read?.problem ?? null,
       },
     }
@@ -121,6 +169,8 @@ export function walkThrough(exercise: Exercise, asked: AskedSitting, query: Quer
       guess,
       rests: exercise.rests,
       why,
+      takeHome: last ? exercise.teaches(voice) : null,
+      room: handsSoFar(asked, exercise, all),
       previous: why ? answer : exerciseLink(sitting, exercise.id, screen),
       next: sitting.present && !why ? { href: `${answer}&s=why`, words: 'Why' } : forward,
     },
@@ -131,7 +181,7 @@ export function walkThrough(exercise: Exercise, asked: AskedSitting, query: Quer
 function againstTheClock(exercise: Exercise, asked: AskedSitting, query: Query, now: number): Walk {
   const { sitting, voice } = asked
   const questions = exercise.questions(voice)
-  const base = { sitting, id: exercise.id, title: exercise.title(voice), teaches: exercise.teaches(voice) }
+  const base = { sitting, id: exercise.id, title: exercise.title(voice), about: exercise.about(voice) }
   if (query.start === '1') return { kind: 'elsewhere', screen: { began: now } }
   const began = wholeNumber(query.began, now)
   if (began === null) return { kind: 'start', props: { ...base, of: questions.length } }
@@ -162,6 +212,7 @@ function againstTheClock(exercise: Exercise, asked: AskedSitting, query: Query, 
       previous: null,
       timed: true,
       typed: query.guess ?? '',
+      hands: [],
       problem: read?.problem ?? null,
     },
   }
@@ -196,7 +247,7 @@ function afterTheClock(
       props: {
         ...base,
         sitting: way.sitting,
-        teaches: exercise.teaches(voice),
+        about: exercise.about(voice),
         questions,
         guesses,
         seconds,
@@ -221,6 +272,8 @@ function afterTheClock(
       guess: guesses[shown - 1]!,
       rests: exercise.rests,
       why,
+      takeHome: shown === questions.length ? exercise.teaches(voice) : null,
+      room: handsSoFar(asked, exercise, guesses),
       previous: why ? at(shown, false) : shown > 1 ? at(shown - 1, sitting.present) : summary,
       next:
         sitting.present && !why

@@ -17,7 +17,7 @@ export const exerciseListPage = (advisor: Advisor) => async (c: Context) => {
   const listed = (exercise: Exercise) => ({
     id: exercise.id,
     title: exercise.title(asked.voice),
-    teaches: exercise.teaches(asked.voice),
+    about: exercise.about(asked.voice),
     questions: exercise.count,
     timed: exercise.timed,
     done: asked.done.some(({ id }) => id === exercise.id),

@@ -14,7 +14,12 @@ export const exercisePage = (advisor: Advisor) => async (c: Context) => {
   const asked = await askedSitting(c, advisor)
   const exercise = asked.find(c.req.param('id') ?? '')
   if (!exercise) throw new HTTPException(404, { message: 'There is no exercise of that name.' })
-  const walk = walkThrough(exercise, asked, c.req.query(), Date.now())
+  const walk = walkThrough(
+    exercise,
+    asked,
+    { query: c.req.query(), hands: c.req.queries('hand') ?? [] },
+    Date.now(),
+  )
   return walk.kind === 'elsewhere'
     ? c.redirect(exerciseLink(asked.sitting, exercise.id, walk.screen), 303)
     : showPage(c, screenOf(walk), walk.kind === 'ask' && walk.props.problem ? 422 : 200)
