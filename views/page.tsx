@@ -50,9 +50,8 @@ export function Page(frame: PageFrame & { children?: Child }) {
           {here === 'advice' || here === 'brief' ? (
             <link rel="stylesheet" href={`/assets/${here}.css`} />
           ) : null}
-          {here === 'exercises' || here === 'compare' ? (
-            <link rel="stylesheet" href="/assets/sittings.css" />
-          ) : null}
+          {here === 'exercises' ? <link rel="stylesheet" href="/assets/sittings.css" /> : null}
+          {here === 'compare' ? <link rel="stylesheet" href="/assets/compare.css" /> : null}
           {present ? <link rel="stylesheet" href="/assets/room.css" /> : null}
           {here === 'runs' ? <link rel="stylesheet" href="/assets/runs.css" /> : null}
           {here === 'register' || here === 'checks' || here === 'report' ? (

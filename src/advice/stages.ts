@@ -1,5 +1,6 @@
 import type { CoilAssessment } from '../coil/assessment.ts'
 import type {
+  ANSWERED_BY,
   Ask,
   Brief,
   Calculation,
@@ -67,6 +68,7 @@ export interface RuleOutcome {
   readonly type: Reason['type']
   /** Asks for something that caps the verdict until it is answered. */
   readonly open: boolean
+  readonly answeredBy: (typeof ANSWERED_BY)[number] | null
   /** Of a headline rule: which part of the sentence; of one on what is left to do: its kind. */
   readonly part: (typeof HEADLINE_PARTS)[number] | null
   readonly left: (typeof LEFT)[number] | null

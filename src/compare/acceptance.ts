@@ -6,6 +6,7 @@ import { type Terms, USUAL_TERMS } from './terms.ts'
 
 /** One test piece of the clause. */
 export interface AcceptancePiece {
+  /** Its number in the list of pieces. */
   readonly contaminant: number
   readonly finding: Finding
   readonly sizeMm: number
@@ -56,7 +57,12 @@ function liesOf(finding: Finding, family: string): string[] {
 const covers = ({ sizes: { expectedMm } }: Zone, sizeMm: number) =>
   expectedMm !== null && expectedMm <= sizeMm
 
-function pieceOf(finding: Finding, family: string, terms: Terms): AcceptancePiece | string {
+function pieceOf(
+  finding: Finding,
+  contaminant: number,
+  family: string,
+  terms: Terms,
+): AcceptancePiece | string {
   const { mustFindMm, cautiousMm, bestMm, expectedMm } = finding
   if (bestMm === null) return 'nothing of this build finds it here, so no size can be asked of it'
   if (mustFindMm === null && cautiousMm === null)
@@ -71,7 +77,7 @@ function pieceOf(finding: Finding, family: string, terms: Terms): AcceptancePiec
   const chance =
     mustFindMm === null ? chanceOnCurve(finding.curve, sizeMm) : (finding.chanceAtMustFind ?? null)
   return {
-    contaminant: finding.contaminant,
+    contaminant,
     finding,
     sizeMm,
     origin: mustFindMm === null ? 'promised' : 'asked',
@@ -87,11 +93,10 @@ function pieceOf(finding: Finding, family: string, terms: Terms): AcceptancePiec
 
 /** The figures of an acceptance clause for one side: pieces, places, runs, misses, clean packs. */
 export function acceptanceOf(side: Side, terms: Terms = USUAL_TERMS): Acceptance {
-  const { option, point } = side
-  const asked = option.findings.map((finding) => ({
-    contaminant: finding.contaminant,
-    piece: pieceOf(finding, option.family, terms),
-  }))
+  const { option, point, findings } = side
+  const asked = findings.flatMap((finding, contaminant) =>
+    finding ? [{ contaminant, piece: pieceOf(finding, contaminant, option.family, terms) }] : [],
+  )
   const rate = point.falseRejectsPerPack
   const packs = runsToDemonstrate({ chance: 1 - rate, confidence: terms.confidence }, terms.falseRejects)
   return {

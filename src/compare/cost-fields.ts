@@ -25,7 +25,7 @@ export const SHARED_FIELDS: readonly CostField<keyof SharedCosts>[] = [
     above: 0,
     most: 366,
   },
-  { name: 'perWorkHour', label: 'An hour of work', hint: 'In your currency.', ...MONEY },
+  { name: 'perWorkHour', label: 'Labour cost per hour', hint: 'In your currency.', ...MONEY },
   { name: 'perKWh', label: 'A kilowatt-hour', hint: 'In your currency.', ...MONEY },
   {
     name: 'perRejectedPack',
@@ -68,14 +68,6 @@ export const OWN_FIELDS: readonly CostField<keyof OwnCosts>[] = [
     above: -1e-12,
     most: 240,
   },
-  {
-    name: 'falseRejectsPerPack',
-    label: 'False rejects',
-    hint: 'As a share, or like 1 in 1000.',
-    unit: '',
-    above: -1e-12,
-    most: 1,
-  },
 ]
 
 /** Name of a field in the address: shared ones as they are, a side's own behind its key. */
@@ -89,12 +81,6 @@ export interface AskedCosts {
   readonly problems: readonly Problem[]
 }
 
-/** The false rejects a box starts with: what was quoted, else what the brief accepts. */
-function startingRejects({ quotes, point }: Side): string {
-  const quoted = quotes.find(({ given }) => given.falseRejectsPerPack !== undefined)
-  return String(quoted?.given.falseRejectsPerPack ?? point.falseRejectsPerPack)
-}
-
 /**
  * Reads the costs typed in the address; blank stays null, and what cannot be read is a problem beside its box.
  * `typed`: one string per name, undefined where the address does not carry it.
@@ -105,8 +91,8 @@ export function readCosts(
 ): AskedCosts {
   const typed: Record<string, string> = {}
   const problems: Problem[] = []
-  const read = (path: string, field: CostField<string>, start = ''): number | null => {
-    const text = (given[path] ?? start).trim()
+  const read = (path: string, field: CostField<string>): number | null => {
+    const text = (given[path] ?? '').trim()
     typed[path] = text
     if (text === '') return null
     const reading = readMeasure(text, '')
@@ -124,14 +110,7 @@ export function readCosts(
   const own = sides.map(
     (side) =>
       Object.fromEntries(
-        OWN_FIELDS.map((field) => [
-          field.name,
-          read(
-            ownName(side, field.name),
-            field,
-            field.name === 'falseRejectsPerPack' ? startingRejects(side) : '',
-          ),
-        ]),
+        OWN_FIELDS.map((field) => [field.name, read(ownName(side, field.name), field)]),
       ) as unknown as OwnCosts,
   )
   return { shared, own, typed, problems }

@@ -1,4 +1,4 @@
-import type { Finding, Verdict } from '../contract/index.ts'
+import type { Finding, Reason, Verdict } from '../contract/index.ts'
 import { figuresOf } from './figures.ts'
 import type { Side } from './sides.ts'
 
@@ -14,6 +14,9 @@ export interface SizeRow {
   readonly findings: readonly (Finding | null)[]
 }
 
+/** Of reasons, those that weigh for or against; what is required or to be tested stands in questions and clause. */
+const WEIGHING: readonly Reason['type'][] = ['excludes', 'weakens', 'favours']
+
 /** A rule that speaks of some sides and not of others; its text per side, null where it did not fire. */
 export interface RuleRow {
   readonly rule: string
@@ -21,11 +24,14 @@ export interface RuleRow {
   readonly texts: readonly (string | null)[]
 }
 
-/** Only what differs, and the names of what does not. */
+/** Only what differs, and the names of what does not; the verdicts always, since they are asked first. */
 export interface Differences {
-  readonly verdicts: readonly Verdict[] | null
+  readonly verdicts: readonly Verdict[]
   readonly burdens: readonly number[] | null
+  /** Figures all sides have, where they differ. */
   readonly figures: readonly FigureRow[]
+  /** Figures that only some sides have: words and value, by side. */
+  readonly ownFigures: readonly (readonly { readonly words: string; readonly value: string }[])[]
   readonly sizes: readonly SizeRow[]
   readonly rules: readonly RuleRow[]
   readonly same: { readonly figures: readonly string[]; readonly contaminants: readonly number[] }
@@ -48,28 +54,32 @@ function findingsDiffer(findings: readonly (Finding | null)[]): boolean {
     (other) =>
       (first === null) !== (other === null) ||
       first?.meets !== other?.meets ||
+      first?.mustFindMm !== other?.mustFindMm ||
       sizesDiffer(first?.expectedMm ?? null, other?.expectedMm ?? null) ||
       sizesDiffer(first?.cautiousMm ?? null, other?.cautiousMm ?? null),
   )
 }
 
-/** What two or three sides differ in; contaminants by number, in the order of the brief. */
-export function differencesOf(sides: readonly Side[], contaminants: number): Differences {
+/** What the sides differ in; contaminants by their number in the list of pieces. */
+export function differencesOf(sides: readonly Side[]): Differences {
   const figures = sides.map(figuresOf)
   const named = [...new Set(figures.flatMap((one) => [...one.keys()]))]
   const rows = named.map((words) => ({ words, cells: figures.map((one) => one.get(words) ?? null) }))
-  const findings = Array.from({ length: contaminants }, (_, contaminant) => ({
+  const findings = (sides[0]?.findings ?? []).map((_, contaminant) => ({
     contaminant,
-    findings: sides.map(
-      ({ option }) => option.findings.find((one) => one.contaminant === contaminant) ?? null,
-    ),
+    findings: sides.map((side) => side.findings[contaminant] ?? null),
   }))
   const verdicts = sides.map(({ option }) => option.verdict)
   const burdens = sides.map(({ option }) => option.burden)
   return {
-    verdicts: allEqual(verdicts) ? null : verdicts,
+    verdicts,
     burdens: allEqual(burdens) ? null : burdens,
-    figures: rows.filter(({ cells }) => !allEqual(cells)),
+    figures: rows.filter(({ cells }) => !allEqual(cells) && !cells.includes(null)),
+    ownFigures: figures.map((own) =>
+      [...own].flatMap(([words, value]) =>
+        figures.every((other) => other.has(words)) ? [] : [{ words, value }],
+      ),
+    ),
     sizes: findings.filter((row) => findingsDiffer(row.findings)),
     rules: rulesThatDiffer(sides),
     same: {
@@ -81,7 +91,12 @@ export function differencesOf(sides: readonly Side[], contaminants: number): Dif
 
 function rulesThatDiffer(sides: readonly Side[]): RuleRow[] {
   const fired = sides.map(
-    ({ option }) => new Map(option.reasons.filter(({ truth }) => truth === 'true').map((r) => [r.rule, r])),
+    ({ option }) =>
+      new Map(
+        option.reasons
+          .filter(({ type, truth }) => truth === 'true' && WEIGHING.includes(type))
+          .map((r) => [r.rule, r]),
+      ),
   )
   const rules = new Map(fired.flatMap((one) => [...one]))
   return [...rules.values()]

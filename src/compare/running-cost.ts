@@ -13,14 +13,15 @@ export interface OwnCosts {
   readonly upkeepPerYear: number | null
   readonly kW: number | null
   readonly workHoursPerDay: number | null
-  readonly falseRejectsPerPack: number | null
 }
 
-/** The line as the brief has it. */
+/** The line as the brief has it, and the one rate of false rejects. */
 export interface LinePace {
   /** null where there are no packs: then false rejects cannot be counted in packs. */
   readonly packsPerMin: number | null
   readonly hoursPerDay: number
+  /** The rate that sizes and clause hold at. */
+  readonly falseRejectsPerPack: number
 }
 
 export type CostId = 'price' | 'upkeep' | 'energy' | 'work' | 'false-rejects'
@@ -55,9 +56,7 @@ export function yearlyCost(own: OwnCosts, shared: SharedCosts, pace: LinePace): 
     return { id, perYear: waitsFor.length > 0 ? null : compute(), waitsFor }
   }
   const perDay =
-    pace.packsPerMin === null || own.falseRejectsPerPack === null
-      ? null
-      : pace.packsPerMin * 60 * pace.hoursPerDay * own.falseRejectsPerPack
+    pace.packsPerMin === null ? null : pace.packsPerMin * 60 * pace.hoursPerDay * pace.falseRejectsPerPack
   const lines = [
     line('price', ['price', 'years'], () => own.price! / own.years!),
     line('upkeep', ['upkeepPerYear'], () => own.upkeepPerYear!),
@@ -73,7 +72,7 @@ export function yearlyCost(own: OwnCosts, shared: SharedCosts, pace: LinePace): 
     ),
     line(
       'false-rejects',
-      ['packsPerMin', 'falseRejectsPerPack', 'daysPerYear', 'perRejectedPack'],
+      ['packsPerMin', 'daysPerYear', 'perRejectedPack'],
       () => perDay! * shared.daysPerYear! * shared.perRejectedPack!,
     ),
   ]

@@ -1,100 +1,73 @@
 import { lineUp } from '../advice/assess/line-up.ts'
 import { placeId } from '../advice/facts/place-id.ts'
-import type { Advice, Brief, Machine, Option, Point, Quote } from '../contract/index.ts'
+import type { Advice, Finding, Machine, Option, Point, Quote } from '../contract/index.ts'
+import type { Laid, Wanted } from './laid.ts'
 
-/** A size a supplier quoted, with what the advice says of it. */
-export interface QuotedSize {
+/** A size a supplier claims for a machine, with what the advice says of it. */
+export interface Claim {
   readonly index: number
   readonly given: Quote
   readonly judgement: Advice['quotes'][number]['judgement']
   readonly text: string
 }
 
-/** One side of a comparison: a machine at an inspection point, or one supplier's quote for such a machine. */
+/** One column of a comparison: a machine at an inspection point of one brief, with all that is claimed for it. */
 export interface Side {
-  /** Stands in the address: "p1.xray-dual" or "q0". */
+  /** Stands in the address: "p1.xray-dual"; "B.p1.xray-dual" for that of a second pack. */
   readonly key: string
   readonly words: string
+  readonly laid: Laid
   readonly pointIndex: number
   readonly point: Point
   readonly machine: Machine
   readonly option: Option
-  /** Sizes quoted for this machine; on a quote's side that one only. */
-  readonly quotes: readonly QuotedSize[]
+  /** One for every piece looked for in any of the briefs; null where this brief does not look for it. */
+  readonly findings: readonly (Finding | null)[]
+  readonly claims: readonly Claim[]
 }
 
-export const MOST_SIDES = 3
-
-/** Everything of a brief that can be laid side by side, in the order of the points, quotes last. */
-export function sidesOf(brief: Brief, advice: Advice): Side[] {
-  const many = advice.points.length > 1
-  const quotes = brief.quotes.map((given, index): QuotedSize => {
+/** Everything of one brief that can be laid side by side, in the order of the points and of their ranking. */
+function sidesOfOne(laid: Laid, which: number, wanted: readonly Wanted[]): Side[] {
+  const { brief, advice, mark } = laid
+  const claims = brief.quotes.map((given, index): Claim => {
     const judged = advice.quotes.find((one) => one.quote === index)
     return { index, given, judgement: judged?.judgement ?? 'cannot-tell', text: judged?.text ?? '' }
   })
-  const machines = advice.points.flatMap(({ name, options }, pointIndex) => {
+  return advice.points.flatMap(({ name, options }, pointIndex) => {
     const point = brief.points[pointIndex]!
     const line = new Map(lineUp(brief, point).map(({ machine }) => [machine.id, machine]))
     return options.flatMap((option): Side[] => {
       const machine = line.get(option.equipment)
       if (!machine) return []
+      const place = placeId({ point: pointIndex, equipment: option.equipment })
+      const label = advice.points.length > 1 ? `${option.label}, ${name}` : option.label
       return [
         {
-          key: placeId({ point: pointIndex, equipment: option.equipment }),
-          words: many ? `${option.label}, ${name}` : option.label,
+          key: which === 0 ? place : `${mark}.${place}`,
+          words: mark === '' ? label : `${mark}: ${label}`,
+          laid,
           pointIndex,
           point,
           machine,
           option,
-          quotes: quotes.filter(({ given }) => given.equipment === option.equipment),
+          findings: wanted.map(
+            ({ at }) => option.findings.find(({ contaminant }) => contaminant === at[which]) ?? null,
+          ),
+          claims: claims.filter(({ given }) => given.equipment === option.equipment),
         },
       ]
     })
   })
-  const quoted = quotes.flatMap((quote): Side[] => {
-    const side = machines.findLast(({ option }) => option.equipment === quote.given.equipment)
-    return side
-      ? [
-          {
-            ...side,
-            key: `q${quote.index}`,
-            words: `quote ${quote.index + 1}, ${side.words}`,
-            quotes: [quote],
-          },
-        ]
-      : []
-  })
-  return [...machines, ...quoted]
 }
+
+export const sidesOf = (laid: readonly Laid[], wanted: readonly Wanted[]): Side[] =>
+  laid.flatMap((one, which) => sidesOfOne(one, which, wanted))
 
 /** The same sides called by their machine alone where they stand at one point. */
 export function namedShort(sides: readonly Side[]): Side[] {
-  const [first] = sides
-  if (!first || sides.some(({ pointIndex }) => pointIndex !== first.pointIndex)) return [...sides]
+  if (new Set(sides.map(({ point }) => point.name)).size > 1) return [...sides]
   return sides.map((side) => ({
     ...side,
-    words: side.key.startsWith('q')
-      ? `quote ${side.quotes[0]!.index + 1}, ${side.option.label}`
-      : side.option.label,
+    words: side.laid.mark === '' ? side.option.label : `${side.laid.mark}: ${side.option.label}`,
   }))
-}
-
-/**
- * The sides asked for, at most three, in the order asked; where fewer than two are asked, the quotes if there
- * are two of them, else the two first of the last point that ranks two.
- */
-export function pickSides(sides: readonly Side[], keys: readonly string[]): Side[] {
-  const asked = [...new Set(keys)].flatMap((key) => sides.find((side) => side.key === key) ?? [])
-  if (asked.length >= 2) return asked.slice(0, MOST_SIDES)
-  const quoted = sides.filter(({ key }) => key.startsWith('q'))
-  if (quoted.length >= 2) return quoted.slice(0, MOST_SIDES)
-  const machines = sides.filter(({ key }) => key.startsWith('p'))
-  const ranked = machines.filter(({ option }) => option.rank !== null)
-  const atPoint = (pointIndex: number) => ranked.filter((side) => side.pointIndex === pointIndex)
-  const last = ranked.findLast(({ pointIndex }) => atPoint(pointIndex).length >= 2)
-  const two = last ? atPoint(last.pointIndex).slice(0, 2) : ranked.slice(0, 2)
-  const first = asked[0]
-  if (!first) return two
-  const other = two.find(({ key }) => key !== first.key)
-  return other ? [first, other] : [first]
 }

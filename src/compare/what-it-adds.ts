@@ -1,18 +1,31 @@
-import { isExpected } from '../advice/assess/meets.ts'
+import { isExpected, isPromised } from '../advice/assess/meets.ts'
 import type { Finding } from '../contract/index.ts'
 import { sizesDiffer } from './differences.ts'
 import type { YearlyCost } from './running-cost.ts'
 import type { Side } from './sides.ts'
+
+/**
+ * What a change of machine or pack makes of a size asked. promised, expected: not met before; firmer: expected
+ * before and promised now; weaker: promised before and only expected now; lost: met before.
+ */
+export type Turn =
+  | 'promised'
+  | 'expected'
+  | 'firmer'
+  | 'as-before'
+  | 'neither'
+  | 'weaker'
+  | 'lost'
+  | 'no-size-asked'
 
 /** How a contaminant stands with the one side and with the other. */
 export interface Change {
   readonly contaminant: number
   readonly from: Finding
   readonly to: Finding
-  /** Expected size, mm smaller; null where one of both is none. */
+  /** Expected size, mm smaller, of unrounded sizes; null where one of both is none. */
   readonly smallerByMm: number | null
-  /** now-met: the other side does not meet the size asked and this one does, at least in a test. */
-  readonly asked: 'now-met' | 'met-by-both' | 'met-by-neither' | 'no-longer-met' | 'no-size-asked'
+  readonly turn: Turn
 }
 
 /** What one side adds over another, and what it loses. */
@@ -23,28 +36,33 @@ export interface Added {
   readonly losses: readonly Change[]
 }
 
-const meets = ({ meets: how }: Finding) => isExpected(how)
+/** 2 promised, 1 expected, 0 not met. */
+const standing = ({ meets }: Finding): 0 | 1 | 2 => (isPromised(meets) ? 2 : isExpected(meets) ? 1 : 0)
 
-function askedOf(from: Finding, to: Finding): Change['asked'] {
+function turnOf(from: Finding, to: Finding): Turn {
   if (to.mustFindMm === null) return 'no-size-asked'
-  if (meets(to)) return meets(from) ? 'met-by-both' : 'now-met'
-  return meets(from) ? 'no-longer-met' : 'met-by-neither'
+  const [before, after] = [standing(from), standing(to)]
+  if (before === after) return before === 0 ? 'neither' : 'as-before'
+  if (after > before) return before === 1 ? 'firmer' : after === 2 ? 'promised' : 'expected'
+  return after === 1 ? 'weaker' : 'lost'
 }
 
-function changeOf(from: Finding, to: Finding): Change {
+function changeOf(contaminant: number, from: Finding, to: Finding): Change {
   const { expectedMm: before } = from
   const { expectedMm: after } = to
   return {
-    contaminant: to.contaminant,
+    contaminant,
     from,
     to,
     smallerByMm: before === null || after === null ? null : before - after,
-    asked: askedOf(from, to),
+    turn: turnOf(from, to),
   }
 }
 
-/** Larger is better: a size found beats none, a smaller one beats a larger one. */
-function better(from: Finding, to: Finding): -1 | 0 | 1 {
+/** Larger is better: what is met of the size asked first, then a size found beats none, a smaller one a larger. */
+function better(from: Finding, to: Finding): number {
+  const met = standing(to) - standing(from)
+  if (met !== 0) return met
   if (!sizesDiffer(from.expectedMm, to.expectedMm)) return 0
   if (to.expectedMm === null) return -1
   return from.expectedMm === null || to.expectedMm < from.expectedMm ? 1 : -1
@@ -52,12 +70,14 @@ function better(from: Finding, to: Finding): -1 | 0 | 1 {
 
 /** What the second side adds over the first, in sizes and contaminants. */
 export function whatItAdds(over: Side, other: Side): Added {
-  const pairs = other.option.findings.flatMap((to) => {
-    const from = over.option.findings.find(({ contaminant }) => contaminant === to.contaminant)
-    return from ? [{ from, to }] : []
+  const pairs = other.findings.flatMap((to, contaminant) => {
+    const from = over.findings[contaminant]
+    return from && to ? [{ contaminant, from, to }] : []
   })
   const sided = (sign: 1 | -1) =>
-    pairs.filter(({ from, to }) => better(from, to) === sign).map(({ from, to }) => changeOf(from, to))
+    pairs
+      .filter(({ from, to }) => Math.sign(better(from, to)) === sign)
+      .map(({ contaminant, from, to }) => changeOf(contaminant, from, to))
   return { over, with: other, gains: sided(1), losses: sided(-1) }
 }
 

@@ -23,6 +23,8 @@ export const EFFECTS = [
   'records',
   'prevents',
 ] as const
+/** Who answers for what is required of a machine or its place. */
+export const ANSWERED_BY = ['supplier', 'buyer'] as const
 /** Places in the register and the check plan that rules of the effect "records" fill. */
 export const SLOTS = [
   'question',

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { EFFECTS, EVIDENCE, MEETS, ORIGINS, OUTCOMES, TRUTHS, VERDICTS } from './advice-words.ts'
+import { ANSWERED_BY, EFFECTS, EVIDENCE, MEETS, ORIGINS, OUTCOMES, TRUTHS, VERDICTS } from './advice-words.ts'
 import { adviceAnswerSchema, combinationSchema, tracedSchema } from './answer.ts'
 import { briefSchema } from './brief.ts'
 import { checksSchema } from './checks.ts'
@@ -76,6 +76,8 @@ export const reasonSchema = z.object({
   title: z.string(),
   /** When the rule does not hold although its conditions do. */
   exception: z.string(),
+  /** Of what is required: whether the supplier answers for it or the buyer; null for every other reason. */
+  answeredBy: z.enum(ANSWERED_BY).nullable(),
   /** The contaminant it speaks of; null when it speaks of the machine, the pack or the brief. */
   contaminant: z.number().int().nullable(),
 })

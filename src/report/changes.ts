@@ -1,4 +1,5 @@
 import { fieldWords } from '../../views/words/path.ts'
+import { differingFields } from '../brief/differing-fields.ts'
 import type { BriefInput, Versions } from '../contract/index.ts'
 import { otherVersions } from './report-data.ts'
 
@@ -7,22 +8,12 @@ interface Issue {
   readonly versions: Versions
 }
 
-/** Every value of a brief by its dotted path. */
-function flat(value: unknown, path = ''): [string, string][] {
-  if (typeof value !== 'object' || value === null) return [[path, String(value)]]
-  return Object.entries(value).flatMap(([key, inner]) => flat(inner, path === '' ? key : `${path}.${key}`))
-}
-
 /** What differs between two issues: values of the brief that came, went or changed, then versions. */
 export function changesSince(earlier: Issue, now: Issue): string[] {
-  const before = new Map(flat(earlier.brief))
-  const after = new Map(flat(now.brief))
-  const paths = [...new Set([...before.keys(), ...after.keys()])].sort()
-  const values = paths.flatMap((path) => {
-    const [from, to] = [before.get(path), after.get(path)]
-    if (from === to) return []
-    return [`${wordsOf(path)}: ${from ?? 'not given'} before, ${to ?? 'not given'} now`]
-  })
+  const values = differingFields(earlier.brief, now.brief).map(
+    ({ path, first, second }) =>
+      `${wordsOf(path)}: ${first ?? 'not given'} before, ${second ?? 'not given'} now`,
+  )
   return [...values, ...otherVersions(earlier.versions, now.versions)]
 }
 

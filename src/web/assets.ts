@@ -19,6 +19,7 @@ const ASSETS = new Map([
   ['brief.css', asset('text/css; charset=utf-8', own('brief.css'))],
   ['sittings.css', asset('text/css; charset=utf-8', own('sittings.css'))],
   ['room.css', asset('text/css; charset=utf-8', own('room.css'))],
+  ['compare.css', asset('text/css; charset=utf-8', own('compare.css'))],
   ['runs.css', asset('text/css; charset=utf-8', own('runs.css'))],
   ['enter-runs.js', asset('text/javascript; charset=utf-8', own('enter-runs.js'))],
   ['room-keys.js', asset('text/javascript; charset=utf-8', own('room-keys.js'))],

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { acceptanceOf } from '../../src/compare/acceptance.ts'
-import { questionsTo } from '../../src/compare/questions.ts'
+import { questionsOf } from '../../src/compare/questions.ts'
 import { readTerms } from '../../src/compare/terms.ts'
 import type { BriefInput } from '../../src/contract/index.ts'
 import { chanceOnCurve } from '../../src/numerics/chance-on-curve.ts'
@@ -89,22 +89,46 @@ describe('an acceptance clause', () => {
   })
 })
 
-describe('questions to the supplier', () => {
-  const asksOf = (key: string) =>
-    questionsTo(table.side(key), { brief: table.brief, advice: table.advice, pieces }).map(({ ask }) => ask)
+describe('questions', () => {
+  const words = { pieces, ofMaterial: (id: string) => id }
+  const asked = () => questionsOf([table.side('p0.xray-dual'), table.side('p0.coil-single')], words)
 
-  it('ask nothing of a quote that says how, where, how often and at what false rejects', () => {
-    expect(asksOf('q0').join()).not.toMatch(/2\.5 mm/)
+  it('ask of a quoted size what it leaves open, and nothing of one that says all', () => {
+    const [ofXray] = asked().toEach
+    const asks = ofXray!.map(({ ask }) => ask)
+    expect(asks).toContain(
+      'How was it obtained: 1 mm of quartz? Show it in our product, in our pack, at 30 m/min.',
+    )
+    expect(asks).toContain('Where did the piece lie: 1 mm of quartz?')
+    expect(asks.join()).toMatch(/at 1 in 1,000 false rejects, counted on good packs first: 1 mm of quartz\?/)
+    expect(asks.join()).not.toContain('2.5 mm')
+    expect(ofXray!.map(({ because }) => because).join()).toMatch(/10 of 10 shows only that at least 74 %/)
   })
 
-  it('ask all of it where the quote is silent, and say what ten runs show', () => {
-    const asked = questionsTo(table.side('q1'), { brief: table.brief, advice: table.advice, pieces })
-    const asks = asked.map(({ ask }) => ask).join('\n')
-    expect(asks).toMatch(/How was the quoted 1 mm obtained/)
-    expect(asks).toMatch(/Where did the piece lie/)
-    expect(asks).toMatch(/In how many runs/)
-    expect(asks).toMatch(/at 1 in 1,000 false rejects/)
-    expect(asked.map(({ because }) => because).join()).toMatch(/10 of 10 shows only that at least 74 %/)
+  it('ask once what two quoted sizes leave open alike', async () => {
+    const silent = table.brief.given.quotes!.map(({ equipment, material, sizeMm }) => ({
+      equipment,
+      material,
+      sizeMm,
+    }))
+    const { side } = await laid({ ...table.brief.given, quotes: silent })
+    const [own] = questionsOf([side('p0.xray-dual')], words).toEach
+    expect(own!.filter(({ ask }) => ask.startsWith('Where did the piece lie'))).toEqual([
+      expect.objectContaining({ ask: 'Where did the piece lie: 2.5 mm of quartz, 1 mm of quartz?' }),
+    ])
+  })
+
+  it('are put to every supplier once, and not again to each', () => {
+    const { toAll, toEach } = asked()
+    expect(toAll.map(({ ask }) => ask).join()).toContain('reject bin that locks')
+    for (const own of toEach)
+      for (const { ask } of own) expect(toAll.map((one) => one.ask)).not.toContain(ask)
+  })
+
+  it('leave to the buyer what only the buyer can answer', () => {
+    const { toAll, toEach, ourselves } = asked()
+    expect(ourselves.map(({ ask }) => ask).join()).toContain('No time between checks was given')
+    expect([...toAll, ...toEach.flat()].map(({ ask }) => ask).join()).not.toContain('No time between checks')
   })
 
   it('name the machine figures a supplier left out, with what was taken instead', async () => {
@@ -126,11 +150,11 @@ describe('questions to the supplier', () => {
         },
       ],
     })
-    const asked = questionsTo(described.side('p0.offer'), { ...described, pieces })
-    const figures = asked.find(({ ask }) => ask.includes('aluminium filter'))
+    const [own] = questionsOf([described.side('p0.offer')], words).toEach
+    const figures = own!.find(({ ask }) => ask.includes('aluminium filter'))
     expect(figures?.ask).not.toContain('magnification')
     expect(figures?.because).toMatch(/taken as 500, 1,/)
-    expect(asked.map(({ ask }) => ask).join()).toMatch(/read \d+ lines a second, which 30 m\/min needs/)
+    expect(own!.map(({ ask }) => ask).join()).toMatch(/read \d+ lines a second, which 30 m\/min needs/)
   })
 })
 

@@ -4,14 +4,13 @@ import { readCosts } from '../../src/compare/cost-fields.ts'
 import { type OwnCosts, type SharedCosts, yearlyCost } from '../../src/compare/running-cost.ts'
 import { type Laid, laid } from './two-machines.ts'
 
-const pace = { packsPerMin: 50, hoursPerDay: 16 }
+const pace = { packsPerMin: 50, hoursPerDay: 16, falseRejectsPerPack: 0.001 }
 const own: OwnCosts = {
   price: 90_000,
   years: 9,
   upkeepPerYear: 4000,
   kW: 2,
   workHoursPerDay: 0.5,
-  falseRejectsPerPack: 0.001,
 }
 const shared: SharedCosts = { daysPerYear: 250, perWorkHour: 30, perKWh: 0.2, perRejectedPack: 1.5 }
 
@@ -49,7 +48,7 @@ describe('the yearly cost', () => {
   })
 
   it('counts no packs where there are none', () => {
-    const cost = yearlyCost(own, shared, { packsPerMin: null, hoursPerDay: 16 })
+    const cost = yearlyCost(own, shared, { ...pace, packsPerMin: null })
     expect(cost.falseRejectsPerDay).toBeNull()
     expect(cost.lines.at(-1)).toEqual({ id: 'false-rejects', perYear: null, waitsFor: ['packsPerMin'] })
   })
@@ -61,30 +60,27 @@ describe('the boxes', () => {
     table = await laid()
   })
 
-  it('start blank, but for the false rejects that were quoted or accepted', () => {
-    const sides = [table.side('q0'), table.side('p0.coil-single')]
+  it('start blank', () => {
+    const sides = [table.side('p0.xray-dual'), table.side('p0.coil-single')]
     const { own: read, shared: all, problems } = readCosts(sides, {})
     expect(problems).toEqual([])
     expect(Object.values(all).every((value) => value === null)).toBe(true)
-    expect(read.map(({ falseRejectsPerPack }) => falseRejectsPerPack)).toEqual([0.001, 0.001])
-    expect(read[0]!.price).toBeNull()
+    expect(read.flatMap((one) => Object.values(one)).every((value) => value === null)).toBe(true)
   })
 
   it('take what people type, blank again included, and name what cannot be read', () => {
-    const sides = [table.side('q0'), table.side('p0.coil-single')]
+    const sides = [table.side('p0.xray-dual'), table.side('p0.coil-single')]
     const given = {
       daysPerYear: '250',
       perKWh: '0,21',
-      'q0.price': '90 000',
-      'q0.falseRejectsPerPack': '1 in 500',
-      'p0.coil-single.falseRejectsPerPack': '',
+      'p0.xray-dual.price': '90 000',
       'p0.coil-single.years': '0',
       perWorkHour: 'a lot',
     }
     const { own: read, shared: all, problems } = readCosts(sides, given)
     expect(all).toMatchObject({ daysPerYear: 250, perKWh: 0.21, perWorkHour: null })
-    expect(read[0]).toMatchObject({ price: 90_000, falseRejectsPerPack: 0.002 })
-    expect(read[1]).toMatchObject({ falseRejectsPerPack: null, years: null })
+    expect(read[0]).toMatchObject({ price: 90_000 })
+    expect(read[1]).toMatchObject({ years: null })
     expect(problems.map(({ path }) => path)).toEqual(['perWorkHour', 'p0.coil-single.years'])
     expect(problems[1]!.message).toBe('Spread over: give a number above 0 to 50; 0 was given')
   })

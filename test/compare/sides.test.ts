@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { differencesOf, sizesDiffer } from '../../src/compare/differences.ts'
-import { namedShort, pickSides } from '../../src/compare/sides.ts'
+import { pickSides } from '../../src/compare/pick-sides.ts'
+import { namedShort } from '../../src/compare/sides.ts'
 import { byCost, whatItAdds } from '../../src/compare/what-it-adds.ts'
 import { type Laid, laid } from './two-machines.ts'
 
@@ -12,19 +13,20 @@ beforeAll(async () => {
 const keys = (sides: readonly { key: string }[]) => sides.map(({ key }) => key)
 
 describe('what can be laid side by side', () => {
-  it('is every machine at its point, then every quote', () => {
-    expect(keys(table.sides).sort()).toEqual(['p0.coil-single', 'p0.xray-dual', 'p0.xray-single', 'q0', 'q1'])
-    expect(table.side('p0.xray-dual').quotes).toHaveLength(2)
-    expect(table.side('q1').quotes.map(({ given }) => given.sizeMm)).toEqual([1])
+  it('is every machine at its point, with all that is quoted for it inside', () => {
+    expect(keys(table.sides).sort()).toEqual(['p0.coil-single', 'p0.xray-dual', 'p0.xray-single'])
+    expect(table.side('p0.xray-dual').claims.map(({ given }) => given.sizeMm)).toEqual([2.5, 1])
+    expect(table.side('p0.xray-single').claims).toEqual([])
   })
 
   it('is picked in the order asked, three at most, each once', () => {
-    const asked = ['q1', 'p0.coil-single', 'q1', 'p0.xray-single', 'p0.xray-dual', 'nothing']
-    expect(keys(pickSides(table.sides, asked))).toEqual(['q1', 'p0.coil-single', 'p0.xray-single'])
+    const asked = ['p0.coil-single', 'q0', 'p0.coil-single', 'p0.xray-single', 'p0.xray-dual', 'nothing']
+    expect(keys(pickSides(table.sides, asked))).toEqual(['p0.coil-single', 'p0.xray-single', 'p0.xray-dual'])
   })
 
-  it('falls back to the quotes, and to the first ranked machines where there are none', async () => {
-    expect(keys(pickSides(table.sides, []))).toEqual(['q0', 'q1'])
+  it('is what is quoted beside the best ranked other, and where nothing is the first ranked two', async () => {
+    const best = table.sides.filter(({ key }) => key !== 'p0.xray-dual')[0]!.key
+    expect(keys(pickSides(table.sides, []))).toEqual(['p0.xray-dual', best])
     const { quotes: _, ...without } = table.brief.given
     const plain = await laid(without)
     expect(keys(pickSides(plain.sides, []))).toEqual(
@@ -41,7 +43,7 @@ describe('what can be laid side by side', () => {
 describe('what differs', () => {
   it('leaves out what is the same, and names it', () => {
     const both = [table.side('p0.xray-single'), table.side('p0.xray-dual')]
-    const { figures, burdens, sizes, same } = differencesOf(both, 3)
+    const { figures, burdens, sizes, same } = differencesOf(both)
     expect(burdens).toEqual([3, 4])
     expect(figures.map(({ words }) => words)).toContain('Energies recorded')
     expect(figures.map(({ words }) => words)).not.toContain('Pixel size')
@@ -55,16 +57,23 @@ describe('what differs', () => {
     expect([...sizes.map(({ contaminant }) => contaminant), ...same.contaminants].sort()).toEqual([0, 1, 2])
   })
 
-  it('is nothing but the quotes between two quotes for one machine', () => {
-    const { figures, verdicts, burdens, sizes, rules } = differencesOf(
-      [table.side('q0'), table.side('q1')],
-      3,
-    )
-    expect([figures, sizes, rules, verdicts, burdens]).toEqual([[], [], [], null, null])
+  it('is nothing between a machine and itself', () => {
+    const { figures, ownFigures, burdens, sizes, rules } = differencesOf([
+      table.side('p0.xray-dual'),
+      table.side('p0.xray-dual'),
+    ])
+    expect([figures, ownFigures.flat(), sizes, rules, burdens]).toEqual([[], [], [], [], null])
+  })
+
+  it('keeps figures that only one of them has out of the rows', () => {
+    const { figures, ownFigures } = differencesOf([table.side('p0.coil-single'), table.side('p0.xray-dual')])
+    expect(figures.flatMap(({ cells }) => cells)).not.toContain(null)
+    expect(ownFigures[0]!.map(({ words }) => words)).toContain('Frequencies')
+    expect(ownFigures[1]!.map(({ words }) => words)).toContain('Pixel size')
   })
 
   it('shows a rule only where it does not speak of all', () => {
-    const { rules } = differencesOf([table.side('p0.xray-single'), table.side('p0.xray-dual')], 3)
+    const { rules } = differencesOf([table.side('p0.xray-single'), table.side('p0.xray-dual')])
     for (const { texts } of rules) {
       expect(texts.some((text) => text === null)).toBe(true)
       expect(texts.some((text) => text !== null)).toBe(true)
@@ -81,6 +90,13 @@ describe('what differs', () => {
   })
 })
 
+/** The same asked of the words themselves. */
+const turnOf = (before: string, after: string) => {
+  const level = (meets: string) => ({ yes: 2, partly: 2, maybe: 1 })[meets] ?? 0
+  if (level(before) === level(after)) return level(before) === 0 ? 'neither' : 'as-before'
+  return level(before) === 1 ? 'firmer' : level(after) === 2 ? 'promised' : 'expected'
+}
+
 describe('what the dearer one adds', () => {
   it('is the millimetres between the expected sizes, and whether the size asked is reached', () => {
     const single = table.side('p0.xray-single')
@@ -88,7 +104,7 @@ describe('what the dearer one adds', () => {
     const quartz = whatItAdds(single, dual).gains.find(({ contaminant }) => contaminant === 0)!
     const [before, after] = [single, dual].map(({ option }) => option.findings[0]!.expectedMm)
     expect(quartz.smallerByMm).toBeCloseTo(before! - after!, 9)
-    expect(quartz.asked).toBe(before! > 4 ? 'now-met' : 'met-by-both')
+    expect(quartz.turn).toBe(turnOf(single.option.findings[0]!.meets, dual.option.findings[0]!.meets))
     expect(whatItAdds(dual, single).losses.map(({ contaminant }) => contaminant)).toContain(0)
   })
 
@@ -96,7 +112,7 @@ describe('what the dearer one adds', () => {
     const found = whatItAdds(table.side('p0.coil-single'), table.side('p0.xray-dual')).gains
     expect(found.find(({ contaminant }) => contaminant === 0)).toMatchObject({
       smallerByMm: null,
-      asked: 'now-met',
+      turn: table.side('p0.xray-dual').option.findings[0]!.meets === 'yes' ? 'promised' : 'expected',
     })
   })
 

@@ -1,5 +1,7 @@
 import { advise } from '../../src/advise.ts'
 import { parseBrief } from '../../src/brief/index.ts'
+import type { Laid as LaidPack } from '../../src/compare/laid.ts'
+import { wantedIn } from '../../src/compare/laid.ts'
 import { type Side, sidesOf } from '../../src/compare/sides.ts'
 import type { Advice, Brief, BriefInput } from '../../src/contract/index.ts'
 
@@ -52,6 +54,7 @@ export async function laid(given: BriefInput = input): Promise<Laid> {
   const parsed = parseBrief(given)
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
   const advice = await advise(parsed.brief, { withoutChanges: true })
-  const sides = sidesOf(parsed.brief, advice)
+  const only: LaidPack = { mark: '', brief: parsed.brief, advice }
+  const sides = sidesOf([only], wantedIn([only]))
   return { brief: parsed.brief, advice, sides, side: (key) => sides.find((one) => one.key === key)! }
 }

@@ -134,6 +134,7 @@ const dual = option('xray-dual', 'x-ray from above, dual energy', {
       book: 'gritwise',
       title: 'Grain hides stones',
       exception: 'Powders have no grain to cancel.',
+      answeredBy: null,
       contaminant: null,
     },
   ],

@@ -16,13 +16,12 @@ describe('compare quotes', () => {
     plain = await get('&x=p0.xray-single&x=p0.xray-dual')
   })
 
-  it('says first what the dearer one adds, and by what it is the dearer', () => {
+  it('says first whether the dearer one is needed, and by what it is the dearer', () => {
     const said = text(plain.html)
     expect(plain.status).toBe(200)
-    expect(said).toMatch(/By burden .* from cheap to dear: x-ray from above, single energy, then/)
+    expect(said).toMatch(/By cost and effort .* from cheap to dear: x-ray from above, single energy, then/)
     expect(plain.html.indexOf('class="answer"')).toBeLessThan(plain.html.indexOf('id="differs"'))
-    expect(said).toContain('What the dearer one adds')
-    expect(said).toMatch(/Smaller by, mm/)
+    expect(said).toMatch(/is (not )?needed/)
   })
 
   it('shows only what differs, and names the rest in a line', () => {
@@ -33,13 +32,14 @@ describe('compare quotes', () => {
   })
 
   it('knows no price, and works out the cost from what is entered', async () => {
-    expect(text(plain.html)).toContain('not computed')
+    expect(text(plain.html)).toContain('computed from your numbers only')
+    expect(text((await get('&perKWh=0.2')).html)).not.toContain('Sum of what is computed')
     const costs =
       '&x=p0.xray-single&x=p0.xray-dual&daysPerYear=250&perWorkHour=30&perKWh=0.2&perRejectedPack=1.5' +
       ['p0.xray-single', 'p0.xray-dual']
         .map(
           (key, at) =>
-            `&${key}.price=${90_000 * (at + 1)}&${key}.years=9&${key}.upkeepPerYear=4000&${key}.kW=2&${key}.workHoursPerDay=0.5&${key}.falseRejectsPerPack=1%20in%201000`,
+            `&${key}.price=${90_000 * (at + 1)}&${key}.years=9&${key}.upkeepPerYear=4000&${key}.kW=2&${key}.workHoursPerDay=0.5`,
         )
         .join('')
     const { html, status } = await get(costs)
@@ -80,17 +80,78 @@ describe('compare quotes', () => {
     expect(text(html)).toMatch(/at most 1 false reject/)
   })
 
-  it('lays two quotes for one machine side by side, with what to ask of each', async () => {
-    const said = text((await get('&x=q0&x=q1')).html)
-    expect(said).toContain('quote 1, x-ray from above, dual energy')
-    expect(said).toMatch(/How was the quoted 1 mm obtained\?/)
-    expect(said).not.toMatch(/How was the quoted 2\.5 mm obtained\?/)
+  it('keeps all that is quoted for a machine in its one column, with what to ask', () => {
+    const said = text(plain.html)
+    expect(plain.html.match(/<th scope="col"[^>]*>[^<]*dual energy/g)).toHaveLength(1)
+    expect(said).toMatch(/Quoted to you nothing .*2\.5 mm: .*1 mm: better than the physics allows/)
+    expect(said).toMatch(/How was it obtained: 1 mm/)
+    expect(said).not.toMatch(/How was it obtained: 2\.5 mm/)
+  })
+
+  it('holds sizes, cost and clauses at the one rate that is asked', async () => {
+    const strict = await get('&x=p0.xray-single&x=p0.xray-dual&rejects=1%20in%2010000')
+    const said = text(strict.html)
+    expect(said).toMatch(/29,956 good packs in a row/)
+    expect(said).toMatch(/1 in 10,000: about 4\.8 packs a day, whichever machine it is/)
+    const sizeIn = (html: string) =>
+      Number(/([\d.]+) \/ [\d.]+/.exec(text(html.split('side-by-side')[1]!))![1])
+    expect(sizeIn(strict.html)).toBeGreaterThan(sizeIn(plain.html))
+    const wrong = await get('&rejects=often')
+    expect(wrong.status).toBe(422)
+    expect(wrong.html).toContain('href="#rejects"')
+    expect(wrong.html).toContain('value="often"')
+  })
+
+  it('apart from the supplier, says what the buyer has to settle', () => {
+    const [supplier, homework] = plain.html.split('id="questions"')[1]!.split('id="homework"')
+    expect(text(homework!)).toContain('No time between checks was given')
+    expect(text(supplier!)).not.toContain('No time between checks')
+  })
+
+  describe('pack against pack', () => {
+    it('takes the second pack from what is changed, and keeps it in its links', async () => {
+      const { html, status } = await get('&points.0.heightMm=3%20cm&x=p0.xray-single')
+      expect(status).toBe(200)
+      const said = text(html)
+      expect(said).toMatch(/Height of the food 45 mm 30 mm/)
+      expect(said).toContain('A: x-ray from above, single energy')
+      expect(said).toContain('B: x-ray from above, single energy')
+      const print = /href="([^"]*)&amp;print=1"/.exec(html)![1]!.replaceAll('&amp;', '&')
+      expect(print).toMatch(/&with=[\w-]+/)
+      expect(print).not.toContain('heightMm')
+      const paper = await (await house.request(`${print}&print=1`)).text()
+      expect(text(paper)).toMatch(/Height of the food 45 mm 30 mm/)
+    })
+
+    it('takes it from the address of any page about another brief', async () => {
+      const other = packBrief({ ...input, points: [{ ...input.points[0]!, heightMm: 30 }] })
+      const address = encodeURIComponent(`http://127.0.0.1:8317/b/${other}/advice?print=page`)
+      expect(text((await get(`&with=${address}`)).html)).toMatch(/Height of the food 45 mm 30 mm/)
+    })
+
+    it('is no second pack where nothing was changed', async () => {
+      const { html } = await get('&points.0.heightMm=45&points.0.parts.0.material=')
+      expect(html).toContain('<title>Compare quotes')
+    })
+
+    it.each([
+      ['&points.0.heightMm=thick', 'points.0.heightMm', /write a number, like 45/],
+      ['&points.0.heightMm=9000', 'points.0.heightMm', /1 .* 2000/],
+      ['&points.0.parts.0.material=glass_container', 'points.0.parts.0.mm', /thickness/i],
+      ['&with=nonsense', 'with', /carries no brief that can be read/],
+    ])('names what is wrong with %s', async (query, field, message) => {
+      const { html, status } = await get(query)
+      expect(status).toBe(422)
+      expect(html).toContain(`href="#${field}"`)
+      expect(html).toContain(`id="${field}"`)
+      expect(text(html)).toMatch(message)
+    })
   })
 
   it('prints without boxes and buttons', async () => {
     const { html } = await get('&print=1')
     expect(html).toContain('for-paper')
-    expect(html).not.toMatch(/<input|<button|<select/)
+    expect(html).not.toMatch(/<input|<button|<select|<details/)
     expect(text(html)).toMatch(/Printed on \d+ \w+ \d{4}/)
   })
 

@@ -1,37 +1,106 @@
 import type { Comparison } from '../../src/compare/comparison.ts'
-import type { Added } from '../../src/compare/what-it-adds.ts'
+import type { Side } from '../../src/compare/sides.ts'
+import type { Added, Change, Turn } from '../../src/compare/what-it-adds.ts'
+import { capital } from '../words/capital.ts'
+import { listed } from '../words/listed.ts'
+import { VERDICT_WORDS } from '../words/verdict.ts'
 
-const list = (words: readonly string[]) =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
-
-/** What one side adds over another, in one or two sentences a buyer can repeat. */
-export function addedWords({ over, with: other, gains, losses }: Added, pieces: readonly string[]): string {
-  const named = (changes: Added['gains']) => list(changes.map(({ contaminant }) => pieces[contaminant] ?? ''))
-  const met = gains.filter(({ asked }) => asked === 'now-met')
-  const beyond = gains.filter(({ asked }) => asked === 'met-by-both')
-  const open = gains.filter(({ asked }) => asked === 'no-size-asked')
-  const short = gains.filter(({ asked }) => asked === 'met-by-neither')
-  const sentences = [
-    met.length > 0 ? `Of the two only ${other.words} reaches the size you must find of ${named(met)}.` : '',
-    met.length === 0 && gains.length > 0
-      ? `${capital(other.words)} reaches no size you must find that ${over.words} does not reach as well.`
-      : '',
-    beyond.length > 0 ? `It finds smaller ${named(beyond)}, below what you asked for.` : '',
-    short.length > 0 ? `It comes nearer with ${named(short)}, still not near enough.` : '',
-    open.length > 0 ? `It finds smaller ${named(open)}, of which you asked no size.` : '',
-    gains.length === 0 ? `In sizes ${other.words} adds nothing over ${over.words}.` : '',
-    losses.length > 0 ? `It finds only larger ${named(losses)}.` : '',
+/** Whether the one machine needs the other beside or instead of it, in sentences a buyer can repeat. */
+export function addedWords(added: Added, pieces: readonly string[]): string {
+  const { over, with: other, gains, losses } = added
+  const suited = suitedWords(over, other)
+  if (suited !== '') return suited
+  const named = (changes: readonly Change[], ...turns: Turn[]) =>
+    listed(
+      changes.filter(({ turn }) => turns.includes(turn)).map(({ contaminant }) => pieces[contaminant] ?? ''),
+    )
+  const say = (words: string, sentence: (words: string) => string) => (words === '' ? '' : sentence(words))
+  const promised = named(gains, 'promised')
+  const expected = named(gains, 'expected')
+  const firmer = named(gains, 'firmer')
+  const needed = promised !== '' || expected !== '' || firmer !== ''
+  const anyAsked = other.findings.some((finding) => finding !== null && finding.mustFindMm !== null)
+  return [
+    say(
+      promised,
+      (what) =>
+        `${capital(other.words)} is needed for ${what}: ${over.words} does not reach the size you must find, this one is safe to promise.`,
+    ),
+    say(
+      expected,
+      (what) =>
+        `For ${what} only ${other.words} is expected to reach the size you must find; a test decides.`,
+    ),
+    say(
+      firmer,
+      (what) =>
+        `${capital(other.words)} is needed if ${what} must be safe to promise: with ${over.words} that is only expected.`,
+    ),
+    needed
+      ? ''
+      : anyAsked
+        ? `For the sizes you must find ${other.words} is not needed: ${over.words} meets as many.`
+        : `No size was asked, so nothing here needs ${other.words}.`,
+    say(named(gains, 'as-before'), (what) => `It finds smaller ${what}, below what you asked for.`),
+    say(named(gains, 'neither'), (what) => `It comes nearer with ${what}, still not near enough.`),
+    say(named(gains, 'no-size-asked'), (what) => `It finds smaller ${what}, of which you asked no size.`),
+    say(
+      named(losses, 'lost'),
+      (what) => `It does not reach the size you must find of ${what}, which ${over.words} does.`,
+    ),
+    say(
+      named(losses, 'weaker'),
+      (what) => `It is only expected to reach ${what}, which ${over.words} is safe to promise.`,
+    ),
+    say(named(losses, 'as-before', 'neither', 'no-size-asked'), (what) => `It finds only larger ${what}.`),
   ]
-  return sentences.filter(Boolean).join(' ')
+    .filter(Boolean)
+    .join(' ')
 }
 
-const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)
+const isSuited = ({ option }: Side) => option.verdict !== 'not-suitable' && option.verdict !== 'no-build'
+
+/** Where one of the two does not suit at all, that comes before any size; empty where both do. */
+function suitedWords(over: Side, other: Side): string {
+  const why = ({ words, option }: Side) =>
+    `${words}: ${VERDICT_WORDS[option.verdict].words}. ${option.because}`
+  if (isSuited(over) && isSuited(other)) return ''
+  if (!isSuited(over) && !isSuited(other))
+    return `Neither suits. ${capital(why(over))} ${capital(why(other))}`
+  return isSuited(other)
+    ? `Only one of the two suits: ${other.words}. ${capital(why(over))}`
+    : `Only one of the two suits: ${over.words}. ${capital(why(other))}`
+}
+
+/** What the second pack makes of one machine. */
+export function packWords({ over, with: other, gains, losses }: Added, pieces: readonly string[]): string {
+  const named = (changes: readonly Change[], ...turns: Turn[]) =>
+    listed(
+      changes.filter(({ turn }) => turns.includes(turn)).map(({ contaminant }) => pieces[contaminant] ?? ''),
+    )
+  const label = capital(over.option.label)
+  if (isSuited(over) !== isSuited(other)) {
+    const out = isSuited(over) ? other : over
+    return `${label} suits only with pack ${isSuited(over) ? 'A' : 'B'}; with ${out.laid.mark} it is ${VERDICT_WORDS[out.option.verdict].words}: ${out.option.because}`
+  }
+  const parts = [
+    [named(gains, 'promised', 'expected'), 'reaches the size you must find of', ', which A does not'],
+    [named(gains, 'firmer'), 'makes safe to promise', ''],
+    [named(losses, 'lost'), 'no longer reaches the size you must find of', ''],
+    [named(losses, 'weaker'), 'leaves only expected', ''],
+    [named(gains, 'as-before', 'neither', 'no-size-asked'), 'finds smaller', ''],
+    [named(losses, 'as-before', 'neither', 'no-size-asked'), 'finds only larger', ''],
+  ].flatMap(([what, does, after]) => (what === '' ? [] : [`${does} ${what}${after}`]))
+  return parts.length === 0
+    ? `${label}: the pack makes no difference that the model can tell.`
+    : `${label}: with pack B it ${listed(parts)}.`
+}
 
 /** What says which side is the dearer. */
 export function basisWords({ byCost }: Comparison): string {
   const order = byCost.order.map(({ words }) => words).join(', then ')
   if (byCost.basis === 'entered') return `By the yearly cost you entered, from cheap to dear: ${order}.`
   if (byCost.basis === 'burden')
-    return `By burden (1 light to 5 heavy: purchase, upkeep, space, skill), from cheap to dear: ${order}. Enter prices below to go by them.`
-  return 'Which is the dearer is not known: the burden is the same. Enter prices below.'
+    return `By cost and effort (1 to 5: purchase, upkeep, space, skill), from cheap to dear: ${order}. Enter prices below to go by them.`
+  return 'Which is the dearer is not known: cost and effort are the same. Enter prices below.'
 }

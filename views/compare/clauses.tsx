@@ -18,9 +18,21 @@ export function Clauses(props: ComparePageProps) {
         machine finds 9 times in 10 seldom comes through; ask for a size it finds nearly always.
       </p>
       {printedOn === null ? <TermBoxes {...props} /> : null}
-      {comparison.acceptance.map((acceptance, at) => (
-        <Clause acceptance={acceptance} pieces={pieces} at={at} />
-      ))}
+      {comparison.acceptance.map((acceptance, at) =>
+        printedOn === null ? (
+          <details class="clause-fold">
+            <summary>
+              {acceptance.side.words}: {count.format(acceptance.clean.packs)} good packs, then{' '}
+              {acceptance.pieces.length === 0
+                ? 'no piece that could be asked'
+                : `${acceptance.pieces[0]?.runs} runs of each of ${acceptance.pieces.length} pieces`}
+            </summary>
+            <Clause acceptance={acceptance} pieces={pieces} at={at} />
+          </details>
+        ) : (
+          <Clause acceptance={acceptance} pieces={pieces} at={at} />
+        ),
+      )}
     </section>
   )
 }

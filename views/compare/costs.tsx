@@ -17,21 +17,32 @@ const money = (value: number) => (value < 100 ? String(Number(value.toPrecision(
 /** The yearly cost from numbers the person enters; nothing is assumed, and what is blank is not computed. */
 export function Costs(props: ComparePageProps) {
   const { comparison, printedOn } = props
+  const any = comparison.costs.some(({ sum }) => sum !== null)
+  const typed = Object.values(comparison.asked.typed).some((text) => text !== '')
+  if (printedOn !== null) return any ? <CostTable {...props} /> : <PerDay {...props} />
   return (
     <section aria-labelledby="costs">
       <h2 id="costs">Running cost</h2>
-      <p>
-        From your own numbers, in your own currency. A blank box is not computed; no price is assumed
-        anywhere.
-      </p>
-      {printedOn === null ? <CostBoxes {...props} /> : null}
-      <CostTable {...props} />
-      <p class="small">
-        False rejects:{' '}
-        {comparison.sides.map((side, at) => `${side.words}, ${props.rejectWords[at]}`).join('; ')}. A good
-        pack rejected costs whether or not the machine is dear.
-      </p>
+      <PerDay {...props} />
+      {any ? <CostTable {...props} /> : null}
+      <details open={typed}>
+        <summary>Enter prices, power and work: the yearly cost is computed from your numbers only</summary>
+        <CostBoxes {...props} />
+      </details>
     </section>
+  )
+}
+
+/** What a day's false rejects come to at the one rate. */
+function PerDay({ comparison, rejectWords }: ComparePageProps) {
+  const all = new Set(rejectWords)
+  return (
+    <p>
+      False rejects:{' '}
+      {all.size === 1
+        ? `${rejectWords[0]}, whichever machine it is.`
+        : `${comparison.sides.map((side, at) => `${side.words}, ${rejectWords[at]}`).join('; ')}.`}
+    </p>
   )
 }
 
@@ -84,7 +95,7 @@ function CostTable({ comparison }: ComparePageProps) {
         <caption id="cost-table">Cost a year, in the currency you entered</caption>
         <thead>
           <tr>
-            <th scope="col">What</th>
+            <td />
             {sides.map((side) => (
               <th scope="col" class="n">
                 {side.words}
@@ -105,18 +116,6 @@ function CostTable({ comparison }: ComparePageProps) {
             <th scope="row">Sum of what is computed</th>
             {costs.map((cost) => (
               <td class="n">{sumWords(cost)}</td>
-            ))}
-          </tr>
-          <tr>
-            <th scope="row">Good packs rejected a day</th>
-            {costs.map(({ falseRejectsPerDay }) => (
-              <td class="n">
-                {falseRejectsPerDay === null
-                  ? 'not computed'
-                  : falseRejectsPerDay < 10
-                    ? Number(falseRejectsPerDay.toPrecision(2))
-                    : amount.format(falseRejectsPerDay)}
-              </td>
             ))}
           </tr>
         </tbody>

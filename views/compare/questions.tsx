@@ -1,38 +1,52 @@
+import type { Question } from '../../src/compare/questions.ts'
 import type { ComparePageProps } from './props.ts'
 
-/** What to ask each supplier, made from what is unknown, assumed or not to be promised. */
+/** What to ask each supplier, what is asked of all of them once; beside it what only the buyer can settle. */
 export function QuestionsPart({ comparison }: ComparePageProps) {
+  const { sides, questions } = comparison
+  const { toAll, toEach, ourselves } = questions
   return (
-    <section aria-labelledby="questions">
-      <h2 id="questions">Questions to the supplier</h2>
-      {comparison.questions.map(({ side, questions }) => (
-        <>
-          <h3>{side.words}</h3>
-          {questions.length === 0 ? (
-            <p>Nothing is open: quote and machine are fully described.</p>
-          ) : (
-            <ol class="questions">
-              {questions.map(({ ask, because }) => (
-                <li>
-                  {ask} <span class="small">{because}</span>
-                </li>
-              ))}
-            </ol>
-          )}
-        </>
-      ))}
-      {comparison.ourselves.length > 0 ? (
-        <>
-          <h3>To find out ourselves</h3>
-          <ul class="questions">
-            {comparison.ourselves.map(({ ask, because }) => (
-              <li>
-                {ask} <span class="small">{because}</span>
-              </li>
-            ))}
-          </ul>
-        </>
+    <div class="two-lists">
+      <section aria-labelledby="questions">
+        <h2 id="questions">Ask the supplier</h2>
+        {toAll.length > 0 ? (
+          <>
+            <h3>Of every machine here</h3>
+            <List questions={toAll} />
+          </>
+        ) : null}
+        {sides.map((side, at) => {
+          const own = toEach[at] ?? []
+          return own.length === 0 ? null : (
+            <>
+              <h3>{side.words}</h3>
+              <List questions={own} />
+            </>
+          )
+        })}
+        {toAll.length === 0 && toEach.every((own) => own.length === 0) ? (
+          <p>Nothing is open: claims and machines are fully described.</p>
+        ) : null}
+      </section>
+      {ourselves.length > 0 ? (
+        <section aria-labelledby="homework">
+          <h2 id="homework">Settle ourselves</h2>
+          <p class="small">No supplier can answer these.</p>
+          <List questions={ourselves} />
+        </section>
       ) : null}
-    </section>
+    </div>
+  )
+}
+
+function List({ questions }: { questions: readonly Question[] }) {
+  return (
+    <ol class="questions">
+      {questions.map(({ ask, because }) => (
+        <li>
+          {ask} <span class="small">{because}</span>
+        </li>
+      ))}
+    </ol>
   )
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { EFFECTS, EVIDENCE, HEADLINE_PARTS, LEFT, SLOTS } from '../../contract/index.ts'
+import { ANSWERED_BY, EFFECTS, EVIDENCE, HEADLINE_PARTS, LEFT, SLOTS } from '../../contract/index.ts'
 import { quoted } from '../../contract/quoted.ts'
 import { UNITS } from '../facts/list/fact-definition.ts'
 import { type Condition, conditionProblems } from './condition.ts'
@@ -62,6 +62,8 @@ export const ruleSchema = z
         part: word('part', HEADLINE_PARTS).optional(),
         /** Of what is asked for: until it is answered the machine is suitable with conditions at best. */
         open: z.boolean().optional(),
+        /** Of what is required: who answers for it; the buyer unless it says "supplier". */
+        answeredBy: word('answeredBy', ANSWERED_BY).optional(),
         /** Of what is left to do: its kind. */
         left: word('left', LEFT).optional(),
         /** Where it stands in the register or the check plan; rules of the effect "records" only. */

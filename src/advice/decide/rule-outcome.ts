@@ -32,6 +32,7 @@ export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fac
       part: rule.event.params.part ?? null,
       left: rule.event.params.left ?? null,
       open: rule.event.params.open ?? false,
+      answeredBy: rule.event.type === 'requires' ? (rule.event.params.answeredBy ?? 'buyer') : null,
       outcome,
       truth: conditions.truth,
       text: outcome === 'fired' ? fillText(rule.event.params.text, lookUp) : '',

@@ -13,7 +13,11 @@ function matching(brief: Brief, options: readonly Option[], quote: Quote) {
   return option?.findings.find((f) => f.contaminant === index) ?? null
 }
 
-const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
+/** As pages write a computed size: rounded up, so that no text promises better than was computed. */
+function mm(value: number): string {
+  const places = value < 1 ? 2 : 1
+  return `${(Math.ceil(value * 10 ** places - 1e-9) / 10 ** places).toFixed(places)} mm`
+}
 
 type Judged = Pick<Advice['quotes'][number], 'judgement' | 'text'>
 
@@ -34,7 +38,7 @@ function judge(finding: Finding | null, quote: Quote): Judged {
   if (bestMm === null) {
     return {
       judgement: 'better-than-possible',
-      text: `Quoted ${mm(quote.sizeMm)}; by the physics this machine finds no size of it in this product.`,
+      text: `Quoted ${quote.sizeMm} mm; by the physics this machine finds no size of it in this product.`,
     }
   }
   const obtained = quote.obtained ?? 'unknown'
@@ -42,24 +46,30 @@ function judge(finding: Finding | null, quote: Quote): Judged {
   if (quote.sizeMm < lowest) {
     return {
       judgement: 'better-than-possible',
-      text: `Quoted ${mm(quote.sizeMm)}, obtained ${OBTAINED_WORDS[obtained]}; the best possible in this product is ${mm(bestMm)}${lowest < bestMm ? `, and not below ${mm(lowest)} with less of it in the beam` : ''}.`,
+      text: `Quoted ${quote.sizeMm} mm, obtained ${OBTAINED_WORDS[obtained]}; the best possible in this product is ${mm(bestMm)}${lowest < bestMm ? `, and not below ${mm(lowest)} with less of it in the beam` : ''}.`,
     }
   }
   if (obtained !== 'in-product') {
     return {
       judgement: 'cannot-tell',
-      text: `Quoted ${mm(quote.sizeMm)}, obtained ${OBTAINED_WORDS[obtained]}: that says little of your product, where ${mm(bestMm)} is the best possible${cautiousMm === null ? '' : ` and ${mm(cautiousMm)} can be promised`}.`,
+      text: `Quoted ${quote.sizeMm} mm, obtained ${OBTAINED_WORDS[obtained]}: that says little of your product, where ${mm(bestMm)} is the best possible${cautiousMm === null ? '' : ` and ${mm(cautiousMm)} can be promised`}.`,
     }
   }
   if (cautiousMm !== null && quote.sizeMm > cautiousMm) {
     return {
       judgement: 'loose',
-      text: `Quoted ${mm(quote.sizeMm)}; ${mm(cautiousMm)} can be promised. There is room to ask for less.`,
+      text: `Quoted ${quote.sizeMm} mm; ${mm(cautiousMm)} can be promised. There is room to ask for less.`,
+    }
+  }
+  if (quote.sizeMm < bestMm) {
+    return {
+      judgement: 'inside',
+      text: `Quoted ${quote.sizeMm} mm is about the best possible here (${mm(bestMm)}, ${mm(lowest)} with less of it in the beam)${cautiousMm === null ? '; nothing can be promised' : `; ${mm(cautiousMm)} can be promised`}.`,
     }
   }
   return {
     judgement: 'inside',
-    text: `Quoted ${mm(quote.sizeMm)} lies between the best possible ${mm(bestMm)} and what can be promised${cautiousMm === null ? '' : ` (${mm(cautiousMm)})`}.`,
+    text: `Quoted ${quote.sizeMm} mm lies between the best possible ${mm(bestMm)} and what can be promised${cautiousMm === null ? '' : ` (${mm(cautiousMm)})`}.`,
   }
 }
 

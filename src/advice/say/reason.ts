@@ -59,5 +59,6 @@ export const toReason = (outcome: PlacedOutcome, decisive: boolean): Reason => (
   book: outcome.book,
   title: outcome.title,
   exception: outcome.exception,
+  answeredBy: outcome.answeredBy,
   contaminant: outcome.contaminant,
 })

@@ -1,0 +1,121 @@
+import type { PackRow } from '../../src/compare/pack-rows.ts'
+import type { AnswerRow } from '../../src/contract/answer.ts'
+import { listed } from '../words/listed.ts'
+import { shortName } from '../words/machine.ts'
+import { sizeWords } from '../words/size.ts'
+import { ANSWER_WORDS } from '../words/verdict.ts'
+import { packWords } from './added-words.ts'
+import { packInputs } from './pack-inputs.ts'
+import type { ComparePageProps } from './props.ts'
+
+/** Two packs: what the second makes of the answer, in which they differ, and the answer piece by piece. */
+export function Packs(props: ComparePageProps) {
+  const { comparison, piecesShort, names, packed, packedOther } = props
+  const [first, second] = comparison.laid
+  if (!first || !second) return null
+  const changed = comparison.packs.filter(({ differs }) => differs)
+  const same = comparison.packs.filter(({ differs }) => !differs)
+  const inputs = packInputs(first.brief, second.brief, names)
+  return (
+    <>
+      <p class="answer">{packsSentence(comparison.packs, piecesShort)}</p>
+      {comparison.added.length > 0 ? (
+        <ul class="pack-effects">
+          {comparison.added.map((added) => (
+            <li>{packWords(added, piecesShort)}</li>
+          ))}
+        </ul>
+      ) : null}
+      <section aria-labelledby="two-packs">
+        <h2 id="two-packs">The two packs</h2>
+        <section class="scroll" tabindex={0} aria-labelledby="packs-table">
+          <table class="side-by-side">
+            <caption id="packs-table">Only what differs; sizes in mm: expected / safe to promise</caption>
+            <thead>
+              <tr>
+                <td />
+                <th scope="col">A: this brief</th>
+                <th scope="col">B: the other pack</th>
+              </tr>
+            </thead>
+            <tbody>
+              {inputs.map(({ words, first: one, second: other }) => (
+                <tr>
+                  <th scope="row">{words}</th>
+                  <td>{one}</td>
+                  <td>{other}</td>
+                </tr>
+              ))}
+              <tr>
+                <th scope="row">Answer</th>
+                <td>
+                  {first.advice.answer.sentence} <a href={`/advice?b=${packed}`}>Advice on A</a>
+                </td>
+                <td>
+                  {second.advice.answer.sentence} <a href={`/advice?b=${packedOther}`}>Advice on B</a>
+                </td>
+              </tr>
+              {changed.map((row) => (
+                <tr>
+                  <th scope="row">
+                    {piecesShort[row.contaminant]}
+                    <span class="asked">{askedWords(row)}</span>
+                  </th>
+                  {row.rows.map((one, which) => (
+                    <td>
+                      {one === null ? 'not looked for' : <RowWords row={one} which={which} {...props} />}
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
+        {same.length > 0 ? (
+          <p class="small">
+            The same with both: {same.map(({ contaminant }) => piecesShort[contaminant]).join('; ')}.
+          </p>
+        ) : null}
+      </section>
+    </>
+  )
+}
+
+/** What changes for the sizes asked when the second pack is taken. */
+function packsSentence(rows: readonly PackRow[], pieces: readonly string[]): string {
+  const named = (turn: PackRow['turn']) =>
+    listed(rows.filter((row) => row.turn === turn).map(({ contaminant }) => pieces[contaminant] ?? ''))
+  const [better, worse] = [named('better'), named('worse')]
+  const machines = rows.filter(({ rows: [a, b] }) => a && b && a.equipment !== b.equipment).length
+  const parts = [
+    better === '' ? '' : `With pack B more can be said of ${better}.`,
+    worse === '' ? '' : `With pack B less can be said of ${worse}.`,
+    better === '' && worse === '' ? 'Both packs meet the same of what you ask.' : '',
+    machines === 0
+      ? ''
+      : `For ${machines} of ${rows.length} contaminants another machine answers than with pack A.`,
+  ]
+  return parts.filter(Boolean).join(' ')
+}
+
+function askedWords({ rows }: PackRow): string {
+  const sizes = [...new Set(rows.flatMap((row) => (row ? [row.askedMm] : [])))]
+  return sizes.every((size) => size === null)
+    ? 'no size asked'
+    : `must find ${sizes.map((size) => (size === null ? 'none' : String(size))).join(' or ')} mm`
+}
+
+function RowWords({ row, which, comparison }: ComparePageProps & { row: AnswerRow; which: number }) {
+  const { mark, words } = ANSWER_WORDS[row.meets]
+  const option = comparison.laid[which]?.advice.points
+    .find(({ name }) => name === row.point)
+    ?.options.find(({ equipment }) => equipment === row.equipment)
+  const sizes = `${sizeWords(row.expectedMm)} / ${row.promisedMm === null ? 'nothing' : sizeWords(row.promisedMm)}`
+  return (
+    <>
+      <span aria-hidden="true">{mark}</span> {words}
+      {row.expectedMm === null ? '' : `, ${sizes}`}
+      {option ? <span class="settings">{shortName(option)}</span> : null}
+    </>
+  )
+}
