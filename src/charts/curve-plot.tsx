@@ -1,11 +1,15 @@
 import { line } from 'd3-shape'
 import type { Axis } from './axis.ts'
+import { clearPlace } from './clear-place.ts'
+import { SettingStrip, STRIP, type StripRun } from './setting-strip.tsx'
 import { spreadLabels } from './spread-labels.ts'
 
 /** A place on a curve; y null is a gap in it. */
 export interface Place {
   readonly x: number
   readonly y: number | null
+  /** The machine is set otherwise than at the place before: what lies between them is not known. */
+  readonly newSetting?: boolean
 }
 
 export interface Curve {
@@ -46,10 +50,17 @@ interface Props {
   readonly upright?: { readonly x: number; readonly words: string } | null
   /** Words at the foot where a curve has a gap. */
   readonly gaps?: readonly { readonly x: number; readonly words: string }[]
+  /** How the machine is set along the axis, beneath it. */
+  readonly settings?: readonly StripRun[]
 }
 
-const TOP = 30
-const FOOT = 26
+/** Above the plot stand the title of the upright axis and, under it, the words of the upright. */
+const TOP = 48
+/** Below it the numbers and the title of the axis along. */
+const FOOT = 42
+/** Pixels of a character, and the narrowest plot they have to fit. */
+const CHARACTER = 7
+const NARROWEST = 270
 /** The plot's left edge and width, per cent of the picture; numbers of the upright axis stand left of it. */
 const LEFT = 9
 const WIDTH = 86
@@ -62,6 +73,8 @@ const STRETCH = 1000
  */
 export function CurvePlot(props: Props) {
   const { id, title, description, height, x, y, curves, bands = [], level, upright, gaps = [] } = props
+  const { settings = [] } = props
+  const strip = settings.length > 0 ? STRIP : 0
   const along = (value: number) => Number((LEFT + x.share(value) * WIDTH).toFixed(2))
   const up = (value: number) => Number((TOP + (1 - y.share(value)) * height).toFixed(1))
   return (
@@ -70,7 +83,7 @@ export function CurvePlot(props: Props) {
       role="img"
       aria-labelledby={`${id}-title ${id}-desc`}
       width="100%"
-      height={String(TOP + height + FOOT)}
+      height={String(TOP + height + FOOT + strip)}
     >
       <title id={`${id}-title`}>{title}</title>
       <desc id={`${id}-desc`}>{description}</desc>
@@ -93,17 +106,20 @@ export function CurvePlot(props: Props) {
           <BandPath band={band} x={x} y={y} height={height} hatch={`${id}-open`} />
         ))}
         {curves.map((curve) => (
-          <path class={classOf(curve)} d={pathOf(curve, x, y, height)} vector-effect="non-scaling-stroke" />
+          <>
+            <path class={classOf(curve)} d={pathOf(curve, x, y, height)} vector-effect="non-scaling-stroke" />
+            {curve.places.some(({ newSetting }) => newSetting) ? (
+              <path
+                class="curve between"
+                d={betweenOf(curve, x, y, height)}
+                vector-effect="non-scaling-stroke"
+              />
+            ) : null}
+          </>
         ))}
       </svg>
-      {level ? (
-        <g class="must-find">
-          <line x1={`${LEFT}%`} x2={`${LEFT + WIDTH}%`} y1={up(level.y)} y2={up(level.y)} />
-          <text x={`${LEFT}%`} y={up(level.y) - 5}>
-            {level.words}
-          </text>
-        </g>
-      ) : null}
+      <Numbers x={x} y={y} along={along} up={up} height={height} />
+      {level ? <Level level={level} x={x} y={y} curves={curves} height={height} up={up} /> : null}
       {upright ? (
         <g class="present">
           <line x1={`${along(upright.x)}%`} x2={`${along(upright.x)}%`} y1={TOP - 8} y2={TOP + height} />
@@ -126,6 +142,7 @@ export function CurvePlot(props: Props) {
         </text>
       ))}
       <Marks curves={curves} along={along} up={up} height={height} />
+      {strip > 0 ? <SettingStrip runs={settings} along={along} top={TOP + height + FOOT} /> : null}
     </svg>
   )
 }
@@ -138,47 +155,113 @@ const anchorAt = (percent: number, low = 30, high = 70) =>
 const classOf = ({ dash, thin }: Curve): string => `curve dash-${dash}${thin ? ' thin' : ''}`
 
 function pathOf({ places }: Curve, x: Axis, y: Axis, height: number): string {
+  return stretches(places)
+    .map((stretch) => drawer(x, y, height)([...stretch]) ?? '')
+    .join('')
+}
+
+const drawer = (x: Axis, y: Axis, height: number) =>
+  line<Place>()
+    .defined((place) => place.y !== null)
+    .x((place) => x.share(place.x) * STRETCH)
+    .y((place) => (1 - y.share(place.y ?? y.from)) * height)
+    .digits(1)
+
+/** Places in runs of one setting: a thick line joins none that were set differently. */
+function stretches(places: readonly Place[]): Place[][] {
+  const runs: Place[][] = []
+  for (const place of places) {
+    const last = runs.at(-1)
+    if (last && !place.newSetting) last.push(place)
+    else runs.push([place])
+  }
+  return runs
+}
+
+/** The joins over which the setting changes. */
+function betweenOf({ places }: Curve, x: Axis, y: Axis, height: number): string {
+  return places
+    .flatMap((place, at) => {
+      const before = places[at - 1]
+      return place.newSetting && before && before.y !== null && place.y !== null
+        ? [drawer(x, y, height)([before, place]) ?? '']
+        : []
+    })
+    .join('')
+}
+
+/** The words of a level stand where no curve runs through them. */
+function Level({ level, x, y, curves, height, up }: LevelProps) {
+  const shares = curves.map(({ places }) =>
+    places.flatMap((place) => (place.y === null ? [] : [{ along: x.share(place.x), up: y.share(place.y) }])),
+  )
+  const width = (level.words.length * CHARACTER) / NARROWEST
+  const { along, anchor, above } = clearPlace(shares, y.share(level.y), width, 20 / height)
   return (
-    line<Place>()
-      .defined((place) => place.y !== null)
-      .x((place) => x.share(place.x) * STRETCH)
-      .y((place) => (1 - y.share(place.y ?? y.from)) * height)
-      .digits(1)([...places]) ?? ''
+    <g class="must-find">
+      <line x1={`${LEFT}%`} x2={`${LEFT + WIDTH}%`} y1={up(level.y)} y2={up(level.y)} />
+      <text x={`${LEFT + along * WIDTH}%`} y={up(level.y) + (above ? -6 : 16)} text-anchor={anchor}>
+        {level.words}
+      </text>
+    </g>
   )
 }
 
-function Grid({
-  x,
-  y,
-  along,
-  up,
-  height,
-}: {
-  x: Axis
-  y: Axis
-  along: Position
-  up: Position
-  height: number
-}) {
+interface LevelProps {
+  readonly level: { readonly y: number; readonly words: string }
+  readonly x: Axis
+  readonly y: Axis
+  readonly curves: readonly Curve[]
+  readonly height: number
+  readonly up: Position
+}
+
+interface GridProps {
+  readonly x: Axis
+  readonly y: Axis
+  readonly along: Position
+  readonly up: Position
+  readonly height: number
+}
+
+function Grid({ x, y, along, up, height }: GridProps) {
   return (
     <g class="grid">
-      {y.ticks.map(({ value, words }) => (
-        <g>
-          <line x1="0" x2={`${LEFT + WIDTH}%`} y1={up(value)} y2={up(value)} />
+      {y.ticks.map(({ value }) => (
+        <line x1="0" x2={`${LEFT + WIDTH}%`} y1={up(value)} y2={up(value)} />
+      ))}
+      {x.ticks.map(({ value }) => (
+        <line x1={`${along(value)}%`} x2={`${along(value)}%`} y1={TOP + height} y2={TOP + height + 5} />
+      ))}
+    </g>
+  )
+}
+
+/** Numbers and titles of both axes, over everything that is drawn. */
+function Numbers({ x, y, along, up, height }: GridProps) {
+  return (
+    <>
+      <g class="grid">
+        {y.ticks.map(({ value, words }) => (
           <text x="0" y={up(value) - 4}>
             {words}
           </text>
-        </g>
-      ))}
-      {x.ticks.map(({ value, words }) => (
-        <g>
-          <line x1={`${along(value)}%`} x2={`${along(value)}%`} y1={TOP + height} y2={TOP + height + 5} />
-          <text x={`${along(value)}%`} y={TOP + height + 19} text-anchor={anchorAt(along(value), 4, 90)}>
+        ))}
+        {x.ticks.map(({ value, words }) => (
+          <text x={`${along(value)}%`} y={TOP + height + 19} text-anchor={anchorAt(along(value), 4, 94)}>
             {words}
           </text>
-        </g>
-      ))}
-    </g>
+        ))}
+      </g>
+      <g class="axis-titles">
+        <text x="0" y="13">
+          {y.title}
+        </text>
+        <text x={`${LEFT + WIDTH}%`} y={TOP + height + 37} text-anchor="end">
+          {x.title}
+        </text>
+      </g>
+    </>
   )
 }
 

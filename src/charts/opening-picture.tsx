@@ -12,6 +12,8 @@ interface Props {
 
 const WIDE = 440
 const EDGE = 8
+/** Rows of numbers closer than this would run into each other: then every other row is left to the table. */
+const ROW = 18
 
 /** The opening of a metal detector seen along the travel, in proportion, with a number at each place. */
 export function OpeningPicture({ id, title, description, widthMm, heightMm, food, places }: Props) {
@@ -19,6 +21,9 @@ export function OpeningPicture({ id, title, description, widthMm, heightMm, food
   const high = heightMm * scale
   const x = (share: number) => WIDE / 2 + share * widthMm * scale
   const y = (share: number) => EDGE + high / 2 - share * high
+  const rows = [...new Set(places.map(({ up }) => up))].sort((a, b) => a - b)
+  const tight = rows.length > 1 && (rows[1]! - rows[0]!) * high < ROW
+  const fits = ({ up }: { up: number }) => !tight || rows.indexOf(up) % 2 === 0
   const foodWide = Math.min(food.widthMm, widthMm) * scale
   const foodHigh = Math.min(food.heightMm, heightMm) * scale
   return (
@@ -38,7 +43,7 @@ export function OpeningPicture({ id, title, description, widthMm, heightMm, food
         width={foodWide.toFixed(1)}
         height={foodHigh.toFixed(1)}
       />
-      {places.map(({ across, up, words }) => (
+      {places.filter(fits).map(({ across, up, words }) => (
         <text x={x(across).toFixed(1)} y={(y(up) + 5).toFixed(1)} text-anchor="middle">
           {words}
         </text>

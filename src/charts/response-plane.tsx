@@ -26,6 +26,8 @@ interface Props {
 }
 
 const SIDE = 440
+/** Width of the words beside a spot. */
+const LABEL = 64
 const ROOM = { left: 46, right: 40, top: 34, bottom: 46 }
 
 /** A plane with the same scale on both axes, so that angles are true; the origin is always in it. */
@@ -77,26 +79,34 @@ export function ResponsePlane({ id, title, description, along, up, curves }: Pro
       ))}
       {curves.map((curve) => (
         <g class="dots">
-          {curve.spots.map((spot) => (
-            <g>
-              <circle
-                class={spot.ring ? 'ring' : ''}
-                cx={x(spot.x)}
-                cy={y(spot.y)}
-                r={spot.ring ? 5.5 : 2.6}
-              />
-              <text x={x(spot.x) + 8} y={y(spot.y) - 5}>
-                {spot.words}
-              </text>
-            </g>
-          ))}
+          {curve.spots.map((spot, at) => {
+            const right = x(spot.x) > SIDE - ROOM.right - LABEL
+            const low = isCrowded(curve.spots.slice(0, at), spot, (one) => [x(one.x), y(one.y)])
+            return (
+              <g>
+                <circle
+                  class={spot.ring ? 'ring' : ''}
+                  cx={x(spot.x)}
+                  cy={y(spot.y)}
+                  r={spot.ring ? 5.5 : 2.6}
+                />
+                <text
+                  x={x(spot.x) + (right ? -8 : 8)}
+                  y={y(spot.y) + (low ? 20 : -8)}
+                  text-anchor={right ? 'end' : 'start'}
+                >
+                  {spot.words}
+                </text>
+              </g>
+            )
+          })}
         </g>
       ))}
       <g class="marks">
         {curves.map(({ mark, places: own }) => {
           const end = own.at(-1)
           return end ? (
-            <text x={x(end.x) - 10} y={y(end.y) - 7} text-anchor="end">
+            <text x={x(end.x)} y={y(end.y) + 34} text-anchor="middle">
               {mark}
             </text>
           ) : null
@@ -104,6 +114,19 @@ export function ResponsePlane({ id, title, description, along, up, curves }: Pro
       </g>
     </svg>
   )
+}
+
+/** True where the words of an earlier spot stand in the way above this one. */
+function isCrowded(
+  before: readonly PlaneSpot[],
+  spot: PlaneSpot,
+  at: (spot: PlaneSpot) => readonly [number, number],
+): boolean {
+  const [x, y] = at(spot)
+  return before.some((other) => {
+    const [left, top] = at(other)
+    return other.words !== '' && Math.abs(left - x) < LABEL + 20 && Math.abs(top - y) < 16
+  })
 }
 
 const tickWords = (value: number) => String(Number(value.toPrecision(3))).replace('-', '−')

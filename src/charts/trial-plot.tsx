@@ -34,7 +34,7 @@ const LEVELS = [0, 0.25, 0.5, 0.75, 1]
 
 /** Shares found against size on a log axis in mm, with the curves through or beside them. */
 export function TrialPlot({ id, title, description, axis, dots, curves, marks }: Props) {
-  const top = 24 + marks.length * MARK_LINE
+  const top = 44 + marks.length * MARK_LINE
   const down = (chance: number) => Number((top + (1 - chance) * PLOT).toFixed(1))
   return (
     <svg
@@ -46,12 +46,20 @@ export function TrialPlot({ id, title, description, axis, dots, curves, marks }:
     >
       <title id={`${id}-title`}>{title}</title>
       <desc id={`${id}-desc`}>{description}</desc>
+      <g class="axis-titles">
+        <text x="0" y="13">
+          share found, %
+        </text>
+        <text x="100%" y={top + PLOT + 36} text-anchor="end">
+          size, mm, log scale
+        </text>
+      </g>
       <g class="grid">
         {LEVELS.map((level) => (
           <>
             <line x1="0%" x2="100%" y1={down(level)} y2={down(level)} />
             <text x="0" y={down(level) - 4}>
-              {`${level * 100} %`}
+              {String(level * 100)}
             </text>
           </>
         ))}
@@ -60,9 +68,6 @@ export function TrialPlot({ id, title, description, axis, dots, curves, marks }:
             {mm}
           </text>
         ))}
-        <text x="100%" y={top + PLOT + 36} text-anchor="end">
-          size, mm
-        </text>
       </g>
       <svg
         x="0"
@@ -101,11 +106,11 @@ export function TrialPlot({ id, title, description, axis, dots, curves, marks }:
           const before = left > 60 || marks.some((other) => other.mm > mm)
           return (
             <>
-              <line x1={`${left}%`} x2={`${left}%`} y1={10 + at * MARK_LINE} y2={top + PLOT} />
+              <line x1={`${left}%`} x2={`${left}%`} y1={30 + at * MARK_LINE} y2={top + PLOT} />
               <text
                 x={`${left}%`}
                 dx={before ? '-5' : '5'}
-                y={20 + at * MARK_LINE}
+                y={40 + at * MARK_LINE}
                 text-anchor={before ? 'end' : 'start'}
               >
                 {words}

@@ -17,6 +17,8 @@ export interface TubeChoice {
   readonly kV: number
   readonly mA: number
   readonly currentLimit: string
+  /** The next best voltage outside those that count as equal, and by which share it does worse; null for none. */
+  readonly runnerUp: { readonly kV: number; readonly worseBy: number } | null
   readonly steps: readonly {
     readonly kV: number
     readonly mA: number
@@ -34,9 +36,12 @@ export interface Present {
   readonly tube: TubeChoice | null
 }
 
-function tubeOf({ setting, kvSteps }: XrayAssessment): TubeChoice {
+function tubeOf({ setting, kvSteps, runnerUp }: XrayAssessment): TubeChoice {
+  const own = kvSteps.find(({ kV }) => kV === setting.kV)?.norm
+  const next = runnerUp === null ? undefined : kvSteps[runnerUp]
   return {
     ...setting,
+    runnerUp: own && next?.norm ? { kV: next.kV, worseBy: next.norm / own - 1 } : null,
     steps: kvSteps.map(({ kV, mA, expectedMm }) => ({ kV, mA, expectedMm })),
   }
 }

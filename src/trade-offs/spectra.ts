@@ -17,7 +17,7 @@ export interface TubeSpectrum {
   readonly machine: string
   readonly label: string
   readonly kV: number
-  /** Photons per energy, as a share of the highest of the same curve. */
+  /** Photons per energy before and behind the pack, both as a share of the highest that is sent. */
   readonly sent: readonly number[]
   readonly through: readonly number[]
   readonly meanSentKeV: number
@@ -85,10 +85,9 @@ export function spectraOf(
       const total = (photons: Float64Array) => photons.reduce((sum, one) => sum + one, 0)
       const mean = (photons: Float64Array) =>
         photons.reduce((sum, one, i) => sum + one * binKeV(i), 0) / total(photons)
-      const shares = (photons: Float64Array) => {
-        const most = Math.max(...photons)
-        return Array.from(photons.subarray(0, bins), (one) => (most > 0 ? one / most : 0))
-      }
+      const most = Math.max(...sent)
+      const shares = (photons: Float64Array) =>
+        Array.from(photons.subarray(0, bins), (one) => (most > 0 ? one / most : 0))
       return {
         machine: machine.id,
         label: machine.label ?? machine.id,

@@ -18,7 +18,7 @@ const draw = (curves: Curve[], bands: Band[] = [], gaps: { x: number; words: str
       title="Size against height"
       description="A: 1 to 4 mm"
       height={200}
-      x={linearAxis(0, 40, 'mm')}
+      x={linearAxis(0, 40, 'height, mm')}
       y={sizeAxis([1, 5])}
       curves={curves}
       bands={bands}
@@ -43,6 +43,20 @@ describe('curves', () => {
     const svg = draw([curve])
     expect(pathOf(svg, 'curve dash-0')!.match(/M/g)).toHaveLength(2)
     expect(svg.match(/<circle/g)).toHaveLength(4)
+  })
+
+  it('are not joined thick where the machine is set otherwise: a dotted join says so', () => {
+    const turned = places.map((place) => (place.x === 10 ? { ...place, newSetting: true } : place))
+    const svg = draw([{ ...curve, places: turned }])
+    expect(pathOf(svg, 'curve dash-0')!.match(/M/g)).toHaveLength(3)
+    expect(pathOf(svg, 'curve between')).toMatch(/^M0,[\d.]+L250,[\d.]+$/)
+    expect(draw([curve])).not.toContain('between')
+  })
+
+  it('have both axes named, with the unit and the scale', () => {
+    const svg = draw([curve])
+    expect(svg).toContain('>size, mm, log scale</text>')
+    expect(svg).toContain('>height, mm</text>')
   })
 
   it('stand where the axes say, in per cent of the width', () => {

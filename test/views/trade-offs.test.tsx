@@ -73,6 +73,7 @@ const present: Present = {
     kV: 60,
     mA: 10,
     currentLimit: 'power',
+    runnerUp: { kV: 50, worseBy: 0.2 },
     steps: [
       { kV: 50, mA: 10, expectedMm: [1.8] },
       { kV: 60, mA: 10, expectedMm: [1.5] },

@@ -7,7 +7,8 @@ export function HowToRead({ series }: { series: readonly Series[] }) {
     <p class="small">
       Thick line: expected. Grey up from it: promise no better than its upper edge; hatched to the top where
       nothing can be promised. Thin line: best possible. A break is a place without a size, with the reason
-      under it. A step in a curve is the machine changing its setting for the contaminant it finds hardest.
+      under it. A dotted join is a change of setting, for the contaminants the machine finds hardest: where
+      between the two points it changes is not worked out. The strip beneath says how it is set.
       {skipped
         ? ' What can be promised takes longest to compute and is worked out at every other point.'
         : ''}{' '}

@@ -37,7 +37,7 @@ export function MetalSizes({ picture, print }: { picture: MetalPicture; print: b
             id={`sizes-${one.series.input}`}
             heading={`Against ${INPUT_WORDS[one.series.input].name}`}
             series={one.series}
-            axes={{ x: inputAxis([one.series], one.unit, one.scale), y }}
+            axes={{ x: inputAxis([one.series], INPUT_WORDS[one.series.input].name, one.unit, one.scale), y }}
             unit={one.unit}
             mustFindMm={mustFindMm}
           />

@@ -1,4 +1,11 @@
-import { type Band, CurvePlot } from '../../src/charts/curve-plot.tsx'
+import { type Band, CurvePlot, type Place as PlotPlace } from '../../src/charts/curve-plot.tsx'
+import type { StripRun } from '../../src/charts/setting-strip.tsx'
+import {
+  isNewSetting,
+  type SettingRun,
+  settingJumps,
+  settingRuns,
+} from '../../src/trade-offs/setting-changes.ts'
 import type { Series, SizeStep } from '../../src/trade-offs/size-against.ts'
 import { GAP_WORDS, INPUT_WORDS, inputValueWords } from '../words/trade-offs.ts'
 import type { Axes } from './props.ts'
@@ -16,6 +23,7 @@ interface Props {
 /** One machine: best possible, expected, and how far the promise may lie above it. */
 export function SizePanel({ id, heading, series, axes, unit, mustFindMm }: Props) {
   const { steps, present, input, now } = series
+  const jumps = jumpWords(series, unit)
   return (
     <figure class="curve-figure">
       <figcaption>
@@ -41,7 +49,7 @@ export function SizePanel({ id, heading, series, axes, unit, mustFindMm }: Props
             mark: '',
             dash: 0,
             dots: true,
-            places: steps.map((step) => ({ x: step.value, y: step.expectedMm })),
+            places: expectedPlaces(series),
             ring: present === null ? null : { x: present, y: now.expectedMm },
           },
         ]}
@@ -52,9 +60,50 @@ export function SizePanel({ id, heading, series, axes, unit, mustFindMm }: Props
             : { x: present, words: `the brief: ${inputValueWords(input, unit, present)}` }
         }
         gaps={gapsOf(steps)}
+        settings={stripOf(series)}
       />
+      {jumps === '' ? null : <p class="small">{jumps}</p>}
     </figure>
   )
+}
+
+/** True where the curve runs over the setting itself, so that a change of it is no news. */
+const isSetting = ({ input }: Series) => input === 'kV' || input === 'frequency'
+
+/** Expected sizes along a curve, with the places at which the machine is set otherwise. */
+export const expectedPlaces = (series: Series): PlotPlace[] =>
+  series.steps.map((step, at) => ({
+    x: step.value,
+    y: step.expectedMm,
+    ...(!isSetting(series) && isNewSetting(series.steps, at) ? { newSetting: true } : {}),
+  }))
+
+const settingOf = ({ kV, frequenciesKHz }: SettingRun) =>
+  kV === null ? `${frequenciesKHz.map(tidy).join(' + ')} kHz` : `${tidy(kV)} kV`
+const tidy = (value: number) => String(Number(value.toPrecision(3)))
+
+/** The settings along the axis, each up to half way to the next; none where the setting never changes. */
+function stripOf(series: Series): StripRun[] {
+  const runs = isSetting(series) ? [] : settingRuns(series.steps)
+  if (runs.length < 2) return []
+  const log = series.steps.every(({ value }) => value > 0)
+  const between = (a: number, b: number) => (log ? Math.sqrt(a * b) : (a + b) / 2)
+  return runs.map((run, at) => ({
+    from: at === 0 ? run.from.value : between(runs[at - 1]!.to.value, run.from.value),
+    to: at === runs.length - 1 ? run.to.value : between(run.to.value, runs[at + 1]!.from.value),
+    words: settingOf(run),
+  }))
+}
+
+/** "The setting jumps from 45 kV to 80 kV between 21 mm and 25 mm." Empty where it never does. */
+function jumpWords(series: Series, unit: string): string {
+  const at = (value: number) => inputValueWords(series.input, unit, value)
+  const jumps = isSetting(series) ? [] : settingJumps(series.steps)
+  const told = jumps.map(
+    ({ before, after }) =>
+      `from ${settingOf(before)} to ${settingOf(after)} between ${at(before.to.value)} and ${at(after.from.value)}`,
+  )
+  return told.length === 0 ? '' : `The setting jumps ${told.join(', ')}.`
 }
 
 /**

@@ -14,13 +14,14 @@ export function SpectraNumbers({
 }) {
   const { energiesKeV, curves } = spectra
   const shown = ENERGIES.filter((keV) => keV < (energiesKeV.at(-1) ?? 0))
-  const percent = (share: number) => (share * 100).toFixed(share < 0.1 ? 1 : 0)
+  const percent = (share: number) =>
+    share > 0 && share < 0.0005 ? 'under 0.1' : (share * 100).toFixed(share < 0.1 ? 1 : 0)
   return (
     <>
       <section class="scroll" tabindex={0} aria-labelledby="numbers-spectra">
         <table class="numbers">
           <caption id="numbers-spectra">
-            Linear attenuation, per cm, and photons, per cent of the highest of the same curve
+            Linear attenuation, per cm, and photons, per cent of the highest sent
           </caption>
           <thead>
             <tr>

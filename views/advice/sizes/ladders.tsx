@@ -23,11 +23,11 @@ export function Ladders({ advice, names, links }: Props) {
   return (
     <section aria-labelledby="sizes">
       <h2 id="sizes">Sizes by machine</h2>
-      {advice.points.length > 1 ? (
-        <p class="small">
-          {advice.points.map(({ name }, at) => `${at + 1} ${name}`).join(' · ')}; mm, log axis
-        </p>
-      ) : null}
+      <p class="small">
+        {advice.points.length > 1
+          ? `${advice.points.map(({ name }, at) => `${at + 1} ${name}`).join(' · ')}; mm, log scale`
+          : 'Sizes in mm, log scale'}
+      </p>
       <div class="ladders">
         {drawn.map((wanted) => (
           <Ladder {...{ advice, wanted, names, links, axis }} />

@@ -34,7 +34,7 @@ export function ChanceSection({ present, mustFindMm, measure, asked, choices, pr
           title={`Chance of finding against ${measure}`}
           description={drawn.map(({ one, letter }) => `${letter}: ${curveWords(one)}`).join(' ')}
           height={220}
-          x={sizeAxis([...sizes, mustFindMm])}
+          x={sizeAxis([...sizes, mustFindMm], `${measure}, mm`)}
           y={chanceAxis()}
           curves={drawn.map(({ one, letter }, at) => ({
             mark: letter,

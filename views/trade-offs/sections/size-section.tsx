@@ -7,7 +7,7 @@ import { HowToRead } from '../how-to-read.tsx'
 import { type Axes, letterOf, type TradeOffsProps } from '../props.ts'
 import { endsWords } from '../series-words.ts'
 import { SizeNumbers } from '../size-numbers.tsx'
-import { SizePanel } from '../size-panel.tsx'
+import { expectedPlaces, SizePanel } from '../size-panel.tsx'
 
 /** The curves: all machines together by their expected size, then each with its range. */
 export function SizeSection(props: TradeOffsProps) {
@@ -19,7 +19,7 @@ export function SizeSection(props: TradeOffsProps) {
   const axes =
     moved.length > 0
       ? {
-          x: inputAxis(series, props.unit, props.scale),
+          x: inputAxis(series, name, props.unit, props.scale),
           y: sizesAxis(series, props.mustFindMm),
         }
       : null
@@ -97,7 +97,7 @@ function Together({ axes, moved, asked, unit, mustFindMm }: TogetherProps) {
           mark: letter,
           dash: at,
           dots: true,
-          places: one.steps.map((step) => ({ x: step.value, y: step.expectedMm })),
+          places: expectedPlaces(one),
           ring: one.present === null ? null : { x: one.present, y: one.now.expectedMm },
         }))}
         level={mustFindMm === null ? null : { y: mustFindMm, words: `you must find ${mustFindMm} mm` }}

@@ -12,6 +12,8 @@ const CURVES: Readonly<Record<AttenuationCurve['kind'], { mark: string; dash: nu
 }
 
 const FIRST_KEV = 10
+/** A curve whose highest is below this share is drawn larger beside itself. */
+const SEEN = 0.25
 const round = (value: number) => Number(value.toPrecision(2))
 
 /** How strongly food, piece and pack stop x-rays at each energy, and with which energies each machine looks. */
@@ -51,8 +53,8 @@ export function SpectraSection({ spectra, present, print }: TradeOffsProps) {
             })
             .join(' ')}
           height={230}
-          x={logAxis(FIRST_KEV, Math.max(...tubes.map(({ kV }) => kV)), 'keV')}
-          y={logAxis(Math.min(...values) * 0.9, Math.max(...values) * 1.1, 'per cm')}
+          x={logAxis(FIRST_KEV, Math.max(...tubes.map(({ kV }) => kV)), 'x-ray energy, keV')}
+          y={logAxis(Math.min(...values) * 0.9, Math.max(...values) * 1.1, 'attenuation, per cm')}
           curves={curves.map(({ kind, muPerCm }) => ({
             mark: CURVES[kind].mark,
             dash: CURVES[kind].dash,
@@ -86,6 +88,7 @@ function TubePanel({
   energiesKeV: readonly number[]
 }) {
   const words = passingWords(tube)
+  const larger = enlargement(tube.through)
   const places = (shares: readonly number[]) => shares.map((y, i) => ({ x: energiesKeV[i]!, y }))
   return (
     <figure class="curve-figure">
@@ -98,19 +101,41 @@ function TubePanel({
       <CurvePlot
         id={`spectrum-${letter}`}
         title={`${tube.label}: photons against energy, sent and come through`}
-        description={`Solid: sent at ${tube.kV} kV. Broken: come through food and pack. Each drawn to its own highest. ${words}`}
+        description={`Solid: sent at ${tube.kV} kV. Broken: come through food and pack. Both in per cent of the highest sent. ${words}`}
         height={170}
-        x={linearAxis(0, Math.max(...energiesKeV) + 0.5, 'keV')}
-        y={linearAxis(0, 1, '', (value) => `${Math.round(value * 100)} %`, 4)}
+        x={linearAxis(0, Math.max(...energiesKeV) + 0.5, 'x-ray energy, keV')}
+        y={linearAxis(0, 1, 'photons, % of the highest sent', (value) => String(Math.round(value * 100)), 4)}
         curves={[
           { mark: '', dash: 0, thin: true, dots: false, places: places(tube.sent) },
           { mark: '', dash: 1, dots: false, places: places(tube.through) },
+          ...(larger === null
+            ? []
+            : [
+                {
+                  mark: '',
+                  dash: 2,
+                  thin: true,
+                  dots: false,
+                  places: places(tube.through.map((share) => share * larger)),
+                },
+              ]),
         ]}
         upright={{ x: tube.kV, words: `${tube.kV} kV` }}
       />
       <p class="small">
-        Solid: photons sent. Broken: come through food and pack. Each per cent of its own highest.
+        Solid: photons sent. Broken: come through food and pack, on the same scale.
+        {larger === null
+          ? ''
+          : ` Dotted: the same drawn ${larger.toLocaleString('en-GB')} times larger, to show its shape.`}
       </p>
     </figure>
   )
+}
+
+/** A round factor that brings what comes through near to the full height; null where it is seen as it is. */
+function enlargement(through: readonly number[]): number | null {
+  const most = Math.max(...through)
+  if (!(most > 0) || most > SEEN) return null
+  const power = 10 ** Math.floor(Math.log10(1 / most))
+  return [5, 2, 1].map((step) => step * power).find((factor) => factor * most <= 1) ?? null
 }

@@ -35,8 +35,8 @@ export function TurnedSection({ picture, print }: { picture: MetalPicture; print
             title={`Expected ${measure} against the angle to the travel`}
             description={steps.map((step) => `${step.angleDeg}°: ${sizeText(step)}.`).join(' ')}
             height={170}
-            x={linearAxis(0, 90, '°', (value) => String(value), 6)}
-            y={sizeAxis(sizes)}
+            x={linearAxis(0, 90, 'angle to the travel, degrees', String, 6)}
+            y={sizeAxis(sizes, `expected ${measure}, mm`)}
             curves={[
               {
                 mark: '',

@@ -15,8 +15,9 @@ export function VoltageSection({ present, choices, asked, print }: TradeOffsProp
     <section aria-labelledby="voltage">
       <h2 id="voltage">Tube voltage and current</h2>
       <p>
-        Where a machine leaves a choice, it is given the voltage at which the contaminant hardest to meet does
-        best. Expected size of every contaminant, the brief as it stands:
+        Where a machine leaves a choice, it is given the voltage at which all contaminants together do best
+        against the sizes asked, those hardest to meet weighing most. Expected size of every contaminant, the
+        brief as it stands; at voltages not chosen it is estimated with the threshold of the middle one:
       </p>
       <ol class="letters">
         {choices.pieces.map((piece, at) => (
@@ -49,6 +50,14 @@ interface PanelProps {
 const settingWords = ({ kV, mA, currentLimit }: TubeChoice) =>
   `${kV} kV, ${Number(mA.toPrecision(2))} mA; current limited by: ${CURRENT_LIMIT_WORDS[currentLimit] ?? currentLimit}`
 
+/** How near the next best setting comes. */
+function runnerUpWords({ runnerUp, steps }: TubeChoice): string {
+  if (steps.length < 2) return ''
+  if (runnerUp === null) return 'All other voltages do as well within 3 %.'
+  const percent = Math.round(runnerUp.worseBy * 100)
+  return `Next best outside the 3 % that count as equal: ${runnerUp.kV} kV, ${percent} % worse over all.`
+}
+
 function VoltagePanel({ present, tube, letter, wanted }: PanelProps & { wanted: number }) {
   const { steps } = tube
   const voltages = steps.map(({ kV }) => kV)
@@ -60,7 +69,9 @@ function VoltagePanel({ present, tube, letter, wanted }: PanelProps & { wanted: 
         <h3>
           {letter}: {present.label}
         </h3>
-        <p class="small">{settingWords(tube)}</p>
+        <p class="small">
+          {settingWords(tube)}. {runnerUpWords(tube)}
+        </p>
       </figcaption>
       {steps.length > 1 ? (
         <CurvePlot
@@ -68,8 +79,8 @@ function VoltagePanel({ present, tube, letter, wanted }: PanelProps & { wanted: 
           title={`${present.label}: expected size against tube voltage`}
           description={`${settingWords(tube)}. A line per contaminant, numbered as in the list; the numbers stand beneath.`}
           height={190}
-          x={linearAxis(Math.min(...voltages), Math.max(...voltages), 'kV')}
-          y={sizeAxis(sizes)}
+          x={linearAxis(Math.min(...voltages), Math.max(...voltages), 'tube voltage, kV')}
+          y={sizeAxis(sizes, 'expected size, mm')}
           curves={Array.from({ length: count }, (_, c) => ({
             mark: String(c + 1),
             dash: c === wanted ? 0 : 1,
@@ -114,7 +125,7 @@ function VoltageNumbers({ present, tube, letter, pieces }: PanelProps & { pieces
             <tr>
               <th scope="row" class="n">
                 {kV}
-                {kV === tube.kV ? ' (chosen)' : ''}
+                {kV === tube.kV ? ' (chosen)' : kV === tube.runnerUp?.kV ? ' (next best)' : ''}
               </th>
               <td class="n">{Number(mA.toPrecision(2))}</td>
               {expectedMm.map((size) => (
