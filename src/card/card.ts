@@ -1,19 +1,19 @@
-import { encodePng } from '../charts/png.ts'
-import type { Brief, Placement } from '../contract/index.ts'
+import type { Brief, Placement, Point } from '../contract/index.ts'
 import { fileNames } from '../intake/file-name.ts'
-import { type CardRow, placementWords, rowWords } from '../xray/image/card/card-layout.ts'
+import { type CardRow, rowWords } from '../xray/image/card/card-layout.ts'
 import type { CardRun } from '../xray/image/card/card-run.ts'
 import { cardSizes } from '../xray/image/card/card-sizes.ts'
-import type { PictureKind, ReadSheet } from '../xray/image/card/machine-card.ts'
 import { type CardPacks, cardPacks, runCard } from '../xray/image/card/test-card.ts'
+import { NOISE_WINDOW } from '../xray/image/draw/grey-window.ts'
 import type { ExposedPack } from '../xray/image/pack/exposed-pack.ts'
 import { PRACTICE } from '../xray/observer/practice.ts'
 import { displacedFood } from '../xray/observer/scene.ts'
 import { bankThreshold, tailPerPlace, thresholdZ } from '../xray/observer/threshold.ts'
 import { type Bench, benchOf, CardError, xrayMachines } from './card-bench.ts'
 import { boundPixels } from './card-pixels.ts'
+import { type CardPicture, type DrawnSheet, drawnSheets, pngPictures } from './drawn-sheet.ts'
 
-export { CardError, type CardRun }
+export { CardError, type CardPicture, type CardRun, type DrawnSheet }
 
 export interface CardOptions {
   /** Whole number; the same seed gives the same bytes. 1 unless given. */
@@ -28,24 +28,10 @@ export interface CardOptions {
   readonly placement?: Placement
   /** Tube voltage by machine id, kV; chosen as for the advice unless given. The current follows from it. */
   readonly kV?: Readonly<Record<string, number>>
-  /** Marks for found, missed and false alarms on the pictures; true unless given. */
-  readonly marks?: boolean
   /** Packs the card is run on; pictures and counts show the first. 1 unless given. */
   readonly runs?: number
   /** Packs without pieces, run as well. 0 unless given. */
   readonly cleanPacks?: number
-}
-
-export interface CardPicture {
-  /** File name without ending: machine, kind, sheet; never a path. */
-  readonly name: string
-  readonly kind: PictureKind
-  readonly sheet: number
-  /** What the picture shows, for readers who do not see it. */
-  readonly alt: string
-  readonly widthPx: number
-  readonly heightPx: number
-  readonly png: Uint8Array
 }
 
 export interface CardMachine {
@@ -62,6 +48,11 @@ export interface CardMachine {
   readonly pieces: number
   readonly found: number
   readonly falseAlarms: number
+  /** The grey scale of the plain pictures, mm of solid food: white and black. */
+  readonly scaleMm: { readonly white: number; readonly black: number } | null
+  /** With the food taken off, how far the middle one of the pieces stands out over how far it does before; null with one energy. */
+  readonly foodTakenOffGain: number | null
+  readonly sheets: readonly DrawnSheet[]
   readonly pictures: readonly CardPicture[]
   readonly runs: readonly CardRun[]
 }
@@ -72,6 +63,8 @@ export interface Card {
   readonly seed: number
   readonly point: { readonly index: number; readonly name: string }
   readonly rows: readonly { readonly words: string; readonly sizesMm: readonly number[] }[]
+  /** Grey scale of the pictures with the food taken off, widths of each picture's own noise. */
+  readonly noiseScale: { readonly white: number; readonly black: number }
   readonly machines: readonly CardMachine[]
   readonly notes: readonly string[]
 }
@@ -79,6 +72,7 @@ export interface Card {
 const NOTES: readonly string[] = [
   'Simulated: drawn and read by calculation. Nothing was x-rayed; a test on the real product decides.',
   'Found and missed are counted from the picture: filters in the noise measured on the picture itself.',
+  'Plain pictures of machines that look the same way share one grey scale: millimetres of solid food that let through as much.',
   'Not drawn: scatter, folds, seams and clips, charge sharing, belt joins, operator error.',
   'A card on the pack flatters light plastics: inside, a piece no denser than the food looks like a void.',
   'The threshold takes the noise for Gaussian. In coarse grain, pieces of food that lie on one another give more false alarms than it allows; a machine would be set blunter until they stop.',
@@ -115,10 +109,7 @@ export function cardOf(brief: Brief, options: CardOptions = {}): Card {
   const packs = new Map<string, CardPacks>()
   for (const { exposed } of running) {
     const { beam } = exposed.build
-    const finest = Math.min(
-      ...running.filter((b) => b.exposed.build.beam === beam).map((b) => b.exposed.objectPixelMm),
-    )
-    if (!packs.has(beam)) packs.set(beam, cardPacks(point, beam, seed, rows, finest))
+    if (!packs.has(beam)) packs.set(beam, cardPacks(shownStretch(point), beam, seed, rows))
   }
   const names = fileNames(
     benches.map(({ machine }) => machine.id),
@@ -130,6 +121,7 @@ export function cardOf(brief: Brief, options: CardOptions = {}): Card {
     seed,
     point: { index, name: point.name },
     rows: rows.map((row) => ({ words: rowWords(row), sizesMm: row.sizesMm })),
+    noiseScale: NOISE_WINDOW,
     machines: benches.map((bench, m) =>
       machineCard(asked, bench, names[m]!, packs.get(bench.exposed.build.beam), options),
     ),
@@ -140,6 +132,19 @@ export function cardOf(brief: Brief, options: CardOptions = {}): Card {
 function leftOffNote({ leftOff, beam }: CardPacks): string[] {
   const side = beam === 'down' ? 'from above' : 'from the side'
   return leftOff > 0 ? [`${leftOff} pieces found no room on the packs seen ${side} and were left off.`] : []
+}
+
+/** A flow has no ends: as much of it as a card needs is drawn, mm. */
+const STRETCH_MM = 200
+
+/** A pack as it is; of a belt's or pipe's flow a stretch. */
+function shownStretch(point: Point): Point {
+  if (point.stage === 'packed' || point.product.grainMm === 0 || point.outline === 'cylinder') return point
+  return {
+    ...point,
+    lengthMm: Math.min(point.lengthMm, STRETCH_MM),
+    widthMm: Math.min(point.widthMm, STRETCH_MM),
+  }
 }
 
 /** Threshold that clean packs of this food teach a machine, as computed. */
@@ -165,16 +170,21 @@ function machineCard(
     mA: setting?.mA ?? null,
     objectPixelMm: setting ? exposed.objectPixelMm : null,
   }
-  const none = { threshold: null, filters: 0, pieces: 0, found: 0, falseAlarms: 0, pictures: [], runs: [] }
+  const none = {
+    threshold: null,
+    filters: 0,
+    pieces: 0,
+    found: 0,
+    falseAlarms: 0,
+    scaleMm: null,
+    foodTakenOffGain: null,
+    sheets: [],
+    pictures: [],
+    runs: [],
+  }
   if (bench.leftOut !== '' || !packs) return { ...base, ...none, leftOut: bench.leftOut }
   if (packs.sheets.length === 0)
     return { ...base, ...none, leftOut: 'no piece fits the part of this pack that is read' }
-  const { mA, kV } = exposed.setting
-  const settingWords = `${kV} kV ${mA.toFixed(1)} mA, pixel ${exposed.objectPixelMm.toFixed(2)} mm at the pack`
-  const countWords = (read: ReadSheet) => {
-    const { results, falseAlarms } = read.score
-    return `found ${results.filter((r) => r.found).length} of ${results.length}, false alarms ${falseAlarms.length}`
-  }
   const done = runCard(exposed, packs, {
     reading: {
       gatheredWireMm: PRACTICE.gatheredWireMm,
@@ -185,35 +195,20 @@ function machineCard(
     },
     runs: options.runs ?? 1,
     cleanPacks: options.cleanPacks ?? 0,
-    marks: options.marks ?? true,
-    linesFor: (sheet, kind, read) => [
-      `Simulated radiograph, seed ${packs.seed}${packs.sheets.length > 1 ? `, pack ${sheet + 1} of ${packs.sheets.length}` : ''}`,
-      `${brief.title}, ${packs.point.name}, ${placementWords(packs.rows)}`,
-      `${label}, ${settingWords}, ${kind}`,
-      `${countWords(read)}, threshold ${read.reading.threshold.toFixed(1)} noise widths`,
-    ],
   })
+  const all = done.sheets.flatMap(({ pieces }) => pieces)
   return {
     ...base,
     leftOut: '',
     threshold: done.threshold,
     filters: done.filters,
-    pieces: done.pieces,
-    found: done.found,
-    falseAlarms: done.falseAlarms,
+    pieces: all.length,
+    found: all.filter(({ found }) => found).length,
+    falseAlarms: done.sheets.reduce((sum, { falseAlarms }) => sum + falseAlarms.length, 0),
+    scaleMm: packs.window,
+    foodTakenOffGain: done.sheets.find((sheet) => sheet.foodTakenOff)?.foodTakenOff?.gain ?? null,
+    sheets: drawnSheets(done.sheets, packs, done.threshold),
+    pictures: pngPictures(done.sheets, fileNamed, packs.seed, `${brief.title} by ${label}`),
     runs: done.runs,
-    pictures: done.pictures.map(({ kind, canvas, sheet }) => ({
-      name: `${fileNamed}-${kind.replaceAll(' ', '-')}-${sheet + 1}`,
-      kind,
-      sheet,
-      alt: `Simulated radiograph (${kind}) of ${brief.title} by ${label}, pack ${sheet + 1}; over all packs ${done.found} of ${done.pieces} pieces found, ${done.falseAlarms} false alarms.`,
-      widthPx: canvas.widthPx,
-      heightPx: canvas.heightPx,
-      png: encodePng({
-        ...canvas,
-        channels: 1,
-        text: { Title: `simulated, seed ${packs.seed}`, Software: 'gritwise' },
-      }),
-    })),
   }
 }

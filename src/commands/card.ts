@@ -1,5 +1,6 @@
 import { stat } from 'node:fs/promises'
 import { parseArgs } from 'node:util'
+import { sheetFile } from '../../views/card/sheet-file.tsx'
 import { type Card, CardError, type CardOptions, cardOf } from '../card/card.ts'
 import { runsCsv } from '../card/card-runs.ts'
 import type { Brief } from '../contract/index.ts'
@@ -42,7 +43,6 @@ export async function cardCommand(args: string[]): Promise<number> {
     point: wholeNumber('--point', values.point, 0, brief.points.length - 1),
     runs: wholeNumber('--runs', values.runs, 1, MOST_RUNS),
     cleanPacks: wholeNumber('--clean', values.clean, 0, MOST_RUNS),
-    marks: !values.unmarked,
     ...(values.equipment ? { equipment: values.equipment } : {}),
     ...(values.sizes ? { sizesMm: sizesOf(brief, values.sizes) } : {}),
     ...(placement ? { placement } : {}),
@@ -50,7 +50,7 @@ export async function cardCommand(args: string[]): Promise<number> {
   await mustBeFolder(values.out)
   const card = made(brief, options)
   const none = card.machines.every((machine) => machine.leftOut !== '')
-  if (!none) await write(card, values.out)
+  if (!none) await write(card, values.out, values.unmarked !== true)
   process.stdout.write(summary(card))
   return none ? 1 : 0
 }
@@ -104,9 +104,13 @@ function cardJson(card: Card): string {
   return `${JSON.stringify({ ...card, machines }, null, 2)}\n`
 }
 
-function write(card: Card, folder: string): Promise<void> {
-  const pictures = card.machines.flatMap((machine) =>
-    machine.pictures.map(({ name, png }) => ({ name: `${name}.png`, content: png })),
+/** Each picture twice: its grey dots as PNG, and as SVG with marks and numbers around the same dots. */
+function write(card: Card, folder: string, marks: boolean): Promise<void> {
+  const pictures = card.machines.flatMap(({ sheets, pictures }) =>
+    pictures.flatMap(({ name, png, alt, sheet }) => [
+      { name: `${name}.png`, content: png },
+      { name: `${name}.svg`, content: sheetFile(sheets[sheet]!, png, alt, marks) },
+    ]),
   )
   return writeFiles(folder, [
     ...pictures,

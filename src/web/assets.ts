@@ -20,6 +20,7 @@ const ASSETS = new Map([
   ['sittings.css', asset('text/css; charset=utf-8', own('sittings.css'))],
   ['room.css', asset('text/css; charset=utf-8', own('room.css'))],
   ['compare.css', asset('text/css; charset=utf-8', own('compare.css'))],
+  ['pictures.css', asset('text/css; charset=utf-8', own('pictures.css'))],
   ['runs.css', asset('text/css; charset=utf-8', own('runs.css'))],
   ['enter-runs.js', asset('text/javascript; charset=utf-8', own('enter-runs.js'))],
   ['room-keys.js', asset('text/javascript; charset=utf-8', own('room-keys.js'))],

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { CardError, cardOf } from '../../src/card/card.ts'
 import type { Brief } from '../../src/contract/index.ts'
-import { letterRows, printable } from '../../src/xray/image/draw/letters.ts'
 import { decodePng } from '../charts/decode-png.ts'
 import { sampleBrief } from '../xray/image/sample.ts'
 
@@ -33,12 +32,41 @@ describe('a simulated test card', () => {
     }
   })
 
-  it('prints "simulated" and the seed into the dots of every picture', () => {
+  it('says in every picture and its words that it is simulated, and by which seed', () => {
     for (const picture of cardOf(cheese, { seed: 17 }).machines.flatMap((m) => m.pictures)) {
       expect(picture.alt).toMatch(/^Simulated/)
-      expect(finds(decodePng(picture.png), 'Simulated radiograph, seed 17')).toBe(true)
-      expect(finds(decodePng(picture.png), 'Simulated radiograph, seed 18')).toBe(false)
+      expect(decodePng(picture.png).texts.Title).toBe('simulated, seed 17')
     }
+  })
+
+  it('numbers the pieces through, the same for machines that look the same way', () => {
+    const { machines } = cardOf(nuts, { seed: 1 })
+    const lists = machines.map((m) => m.sheets.flatMap((s) => s.pieces))
+    for (const list of lists) {
+      expect(list.map((p) => p.number)).toEqual(list.map((_, i) => i + 1))
+      expect(list.map(({ u, v, words }) => [u, v, words])).toEqual(
+        lists[0]!.map(({ u, v, words }) => [u, v, words]),
+      )
+      expect(list.filter((p) => p.found).every((p) => p.strength! > 1)).toBe(true)
+    }
+    machines.forEach((m, i) => {
+      expect(m.sheets.flatMap((s) => s.lines).at(-1)!.to).toBe(lists[i]!.length)
+    })
+  })
+
+  it('has one grey scale for all machines that look the same way, in food', () => {
+    const { machines } = cardOf(nuts, { seed: 1 })
+    expect(new Set(machines.map((m) => JSON.stringify(m.scaleMm))).size).toBe(1)
+    const { white, black } = machines[0]!.scaleMm!
+    const { product, filledMm } = nuts.points[0]!
+    expect(white).toBeLessThan(product.packing * filledMm)
+    expect(black).toBeGreaterThan(product.packing * filledMm)
+  })
+
+  it('measures what taking the food off does: it helps in coarse grain, not in an even block', () => {
+    const gain = (brief: Brief) => cardOf(brief, { ...quick, seed: 1 }).machines[0]!.foodTakenOffGain!
+    expect(gain(nuts)).toBeGreaterThan(1.2)
+    expect(gain(cheese)).toBeLessThan(1)
   })
 
   it.each([
@@ -92,21 +120,3 @@ describe('a simulated test card', () => {
     expect(() => cardOf(cheese, { equipment: ['xray-side'] })).toThrow(/has xray-single, xray-dual/)
   })
 })
-
-/** Whether a text stands in a picture in the house's letters, black on white, two dots per letter dot. */
-function finds(picture: ReturnType<typeof decodePng>, text: string): boolean {
-  const { widthPx, heightPx, values } = picture
-  const letters = [...printable(text)].map(letterRows)
-  const dotAt = (x: number, y: number) => values[y * widthPx + x] === 0
-  const standsAt = (left: number, top: number) =>
-    letters.every((rows, k) =>
-      rows.every((bits, row) =>
-        [0, 1, 2, 3, 4].every(
-          (column) =>
-            dotAt(left + (k * 6 + column) * 2, top + row * 2) === (((bits >> (4 - column)) & 1) === 1),
-        ),
-      ),
-    )
-  for (let top = 0; top + 14 <= heightPx; top++) if (standsAt(8, top)) return true
-  return false
-}

@@ -1,5 +1,8 @@
 import type { Card, CardMachine } from '../../src/card/card.ts'
 import { Page } from '../page.tsx'
+import { FoodScale, NoiseScale } from './grey-scale.tsx'
+import { machineLetter, ReadingLists } from './reading-list.tsx'
+import { SheetPicture } from './sheet-picture.tsx'
 
 interface Choice {
   readonly value: string
@@ -14,6 +17,10 @@ interface Props {
   readonly chosen: readonly string[]
   readonly points: readonly Choice[]
   readonly placement: string
+  /** The food's name, in words. */
+  readonly food: string
+  /** Marks and numbers on the pictures. */
+  readonly marks: boolean
   /** Voltages a person has set, by machine. */
   readonly kV: Readonly<Record<string, number>>
   /** Sizes a person has set, mm, by contaminant. */
@@ -32,8 +39,9 @@ export function CardPage(props: Props) {
         setting and read the way a machine reads it, from the picture alone. Nothing was x-rayed.
       </p>
       <p>
-        In the pictures a <strong>box</strong> is a piece that was found, a <strong>ring</strong> one that was
-        missed, a <strong>triangle</strong> a false alarm. Sizes are printed beside the pieces, in mm.
+        <strong>Corners</strong> stand around a piece that was found, a <strong>broken ring</strong> around
+        one that was missed, a <strong>triangle</strong> around a false alarm. The numbers beside a picture
+        are those of the list.
       </p>
       <Chooser {...props} />
       <ul class="acts">
@@ -41,12 +49,23 @@ export function CardPage(props: Props) {
           <a href={`/card?${query(props, (card.seed + 1) % 1_000_000)}`}>Again, with a new pack</a>
         </li>
         <li>
+          <a href={`/card?${query(props, card.seed, !props.marks)}`}>
+            {props.marks ? 'Marks off' : 'Marks on'}
+          </a>
+        </li>
+        <li>
           <a href={`/card/runs.csv?${query(props)}`}>Runs as CSV</a>
         </li>
       </ul>
-      {card.machines.map((machine) => (
-        <MachineSection machine={machine} props={props} />
-      ))}
+      <div class="card-beside">
+        <div>
+          <Scales card={card} food={props.food} />
+          {card.machines.map((machine, i) => (
+            <MachineSection machine={machine} letter={machineLetter(i)} props={props} />
+          ))}
+        </div>
+        <ReadingLists card={card} />
+      </div>
       <h2>Mind</h2>
       <ul>
         {card.notes.map((note) => (
@@ -58,10 +77,15 @@ export function CardPage(props: Props) {
 }
 
 /** The address of this card: brief, seed, point, machines and placement. */
-function query({ packed, card, chosen, placement, kV, sizesMm }: Props, seed = card.seed): string {
+function query(
+  { packed, card, chosen, placement, kV, sizesMm, marks }: Props,
+  seed = card.seed,
+  marked = marks,
+): string {
   const parts = new URLSearchParams({ b: packed, seed: String(seed), point: String(card.point.index) })
   for (const id of chosen) parts.append('machine', id)
   if (placement) parts.set('placement', placement)
+  if (!marked) parts.set('marks', 'off')
   for (const [id, value] of Object.entries(kV)) parts.set(`kv-${id}`, String(value))
   sizesMm.forEach((sizes, c) => {
     if (sizes) parts.set(`sizes-${c}`, sizes.join(', '))
@@ -74,6 +98,7 @@ function Chooser(props: Props) {
   return (
     <form method="get" action="/card" class="trade-off-form">
       <input type="hidden" name="b" value={packed} />
+      {props.marks ? null : <input type="hidden" name="marks" value="off" />}
       <fieldset class="radios">
         <legend>Machines</legend>
         <div class="ticks">
@@ -130,6 +155,19 @@ function Chooser(props: Props) {
   )
 }
 
+/** The grey scales, once for the page: machines from above and from the side each have theirs. */
+function Scales({ card, food }: { card: Card; food: string }) {
+  const scales = new Map(card.machines.flatMap(({ scaleMm }) => (scaleMm ? [[scaleMm.black, scaleMm]] : [])))
+  return (
+    <div class="grey-scales">
+      {[...scales.values()].map(({ white, black }) => (
+        <FoodScale whiteMm={white} blackMm={black} food={food} />
+      ))}
+      {scales.size > 0 ? <NoiseScale {...card.noiseScale} /> : null}
+    </div>
+  )
+}
+
 /** What a person may set for the picture: tube voltages and the sizes on the card; empty: as the tool chose. */
 function Settings({ card, kV, sizesMm }: Props) {
   const set = Object.keys(kV).length > 0 || sizesMm.some((sizes) => sizes !== null)
@@ -173,71 +211,87 @@ function Settings({ card, kV, sizesMm }: Props) {
   )
 }
 
-function MachineSection({ machine, props }: { machine: CardMachine; props: Props }) {
+function MachineSection({ machine, letter, props }: { machine: CardMachine; letter: string; props: Props }) {
   const id = `card-${machine.equipment}`
   return (
     <section aria-labelledby={id}>
-      <h2 id={id}>{machine.label}</h2>
+      <h2 id={id}>{`${letter} · ${machine.label}`}</h2>
       {machine.leftOut ? (
         <p>Not run: {machine.leftOut}.</p>
       ) : (
         <p>
           {`${machine.kV} kV, ${machine.mA?.toFixed(1)} mA, pixel ${machine.objectPixelMm?.toFixed(2)} mm at the pack: found ${machine.found} of ${machine.pieces} pieces, false alarms ${machine.falseAlarms}.`}
+          {foodOffWords(machine)}
         </p>
       )}
       <div class="radiographs">
-        {machine.pictures.map((picture) => (
-          <figure>
-            <img
-              src={`/card/picture.png?${query(props)}&picture=${encodeURIComponent(picture.name)}`}
-              alt={picture.alt}
-              width={picture.widthPx}
-              height={picture.heightPx}
-              loading="lazy"
-            />
-            <figcaption>{`${picture.kind}, pack ${picture.sheet + 1} (simulated)`}</figcaption>
-          </figure>
-        ))}
+        {machine.pictures.map((picture) => {
+          const sheet = machine.sheets[picture.sheet]!
+          const href = pictureAddress(props, picture.name)
+          return (
+            <figure>
+              <SheetPicture sheet={sheet} href={href} alt={picture.alt} marks={props.marks} />
+              <figcaption>{`${picture.kind}, pack ${picture.sheet + 1} (simulated)`}</figcaption>
+            </figure>
+          )
+        })}
       </div>
-      {machine.runs.length > 0 ? <Readings machine={machine} /> : null}
+      {machine.pictures.length > 0 ? <Enlarged machine={machine} props={props} /> : null}
     </section>
   )
 }
 
-function Readings({ machine }: { machine: CardMachine }) {
-  const caption = `readings-${machine.equipment}`
+function pictureAddress(props: Props, name: string): string {
+  return `/card/picture.png?${query(props)}&picture=${encodeURIComponent(name)}`
+}
+
+/** Room around the pieces in the enlargement, mm. */
+const AROUND_MM = 4
+
+/** The lines of the first pack, enlarged, folded away until asked for. */
+function Enlarged({ machine, props }: { machine: CardMachine; props: Props }) {
+  const sheet = machine.sheets[0]!
+  const [plain] = machine.pictures
+  const left = Math.min(...sheet.pieces.map((p) => p.u - p.halfU)) - AROUND_MM
+  const right = Math.max(...sheet.pieces.map((p) => p.u + p.halfU)) + AROUND_MM
+  const parts = sheet.lines.map(({ from, to }) => {
+    const line = sheet.pieces.filter((p) => p.number >= from && p.number <= to)
+    const tallest = Math.max(...line.map((p) => p.halfV))
+    const top = Math.min(...line.map((p) => p.v)) - tallest - AROUND_MM
+    return { leftMm: left, topMm: top, widthMm: right - left, heightMm: 2 * (tallest + AROUND_MM) }
+  })
   return (
-    <details>
-      <summary>Readings of this machine</summary>
-      <section class="scroll" tabindex={0} aria-labelledby={caption}>
-        <table class="numbers">
-          <caption id={caption}>Pieces found in {machine.runs[0]?.runs ?? 1} run of each</caption>
-          <thead>
-            <tr>
-              <th scope="col">Piece</th>
-              <th scope="col" class="n">
-                Size, mm
-              </th>
-              <th scope="col" class="n">
-                Found
-              </th>
-              <th scope="col" class="n">
-                Strongest answer, noise widths
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {machine.runs.map((run) => (
-              <tr>
-                <th scope="row">{run.piece}</th>
-                <td class="n">{run.sizeMm ?? '–'}</td>
-                <td class="n">{`${run.found} of ${run.runs}`}</td>
-                <td class="n">{run.signal === null ? '–' : run.signal.toFixed(1)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+    <details class="fold">
+      <summary>The pieces of pack 1, enlarged line by line</summary>
+      {sheet.lines.map(({ from, to }, i) => (
+        <figure class="enlarged">
+          <SheetPicture
+            sheet={{ ...sheet, lines: sheet.lines.filter((line) => line.from === from) }}
+            href={pictureAddress(props, plain!.name)}
+            alt={`Pieces ${from} to ${to}, enlarged`}
+            part={parts[i]!}
+            marks={props.marks}
+          />
+          <figcaption>{`${sheet.pieces.find((p) => p.number === from)!.words}: ${sheet.pieces
+            .filter((p) => p.number >= from && p.number <= to)
+            .map((p) => p.sizeMm)
+            .join(', ')} mm`}</figcaption>
+        </figure>
+      ))}
     </details>
   )
+}
+
+/** Gains between these count as no difference (judgement). */
+const [HARMS_BELOW, HELPS_ABOVE] = [0.85, 1.2] as const
+
+/** Whether taking the food off helped, with the figure measured on this card. */
+function foodOffWords({ foodTakenOffGain: gain }: CardMachine): string {
+  if (gain === null) return ''
+  const times = `${gain.toFixed(gain < 1.95 ? 1 : 0)} times`
+  if (gain > HELPS_ABOVE)
+    return ` Taking the food off helps here: the pieces stand out ${times} as far as in the plain picture, because it is the food, not the beam's own noise, that hides them.`
+  if (gain < HARMS_BELOW)
+    return ` Taking the food off harms here: the pieces stand out ${times} as far as in the plain picture. This food is even enough, and the difference of two energies carries the noise of both; the machine reads both pictures together.`
+  return ` Taking the food off changes little here: the pieces stand out ${times} as far as in the plain picture.`
 }

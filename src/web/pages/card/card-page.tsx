@@ -3,6 +3,7 @@ import { CardPage } from '../../../../views/card/card-page.tsx'
 import { NoCardPage } from '../../../../views/card/no-card-page.tsx'
 import { lineUp } from '../../../advice/assess/line-up.ts'
 import type { Point } from '../../../contract/index.ts'
+import { materials } from '../../../reference/index.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { showPage } from '../../show-page.ts'
 import { answerCard, askedCard } from '../../shown/cards.ts'
@@ -35,6 +36,8 @@ export const cardPage = (c: Context) => {
       chosen={equipment}
       points={brief.points.map(({ name }, i) => ({ value: String(i), words: name }))}
       placement={asked.placement ?? ''}
+      food={materials.get(point?.product.food ?? '')?.label ?? 'food'}
+      marks={c.req.query('marks') !== 'off'}
       kV={asked.kV ?? {}}
       sizesMm={asked.sizesMm ?? []}
     />,

@@ -12,23 +12,17 @@ export interface CardRow {
   readonly sizesMm: readonly number[]
 }
 
-/** Words printed over the place where a row (or its continuation) starts. */
-export interface RowCaption {
-  readonly text: string
-  readonly u: number
-  readonly v: number
-}
-
 /** A card laid on (or in) one pack. */
 export interface CardSheet {
   readonly pieces: readonly Piece[]
-  readonly captions: readonly RowCaption[]
+  /** Where a line of pieces ends, as indices: 3 and 7 are pieces 0 to 2 and 3 to 6. */
+  readonly lineEnds: readonly number[]
 }
 
 /** Room between neighbouring pieces of a row, mm: beyond the reach of a filter (judgement). */
 const GAP_MM = 7
-/** Room between the sizes of one row and the words of the next, mm. */
-const ROW_GAP_MM = 1.5
+/** Room between two lines of pieces, mm. */
+const LINE_GAP_MM = 7
 /** Pieces stay so far inside the edge of what is read, mm. */
 const EDGE_MM = 1.5
 /** Pieces lie off their grid by up to so much, so that every place within a pixel occurs, mm. */
@@ -39,7 +33,7 @@ const FEWEST_IN_LINE = 3
 /** More sheets than this are not drawn; what does not fit is left off the card and said. */
 export const MOST_SHEETS = 4
 
-/** "Stainless steel 316, wire 10 mm": what stands over a row. */
+/** "Stainless steel 316, wire 10 mm": what a row is. */
 export function rowWords({ what }: CardRow): string {
   const label = materials.get(what.material)?.label ?? what.material
   if (what.shape === 'wire') return `${label}, wire ${what.lengthMm} mm`
@@ -53,23 +47,16 @@ export function placementWords(rows: readonly CardRow[]): string {
   return outside === rows.length ? 'pieces on the pack' : 'pieces inside the food or on the pack'
 }
 
-interface Room {
-  readonly captionMm: number
-  readonly labelMm: number
-  readonly labelWidthMm: number
-}
-
 /**
  * Lays rows of pieces over the part of a pack that is read, a new line where the width ends, a new pack where
- * the height ends. `room`: height of a row's words, height and width of a size printed under a piece, mm.
+ * the height ends.
  */
 export function layCard(
   view: View,
   rows: readonly CardRow[],
-  room: Room,
   random: Random,
 ): { sheets: CardSheet[]; leftOff: number } {
-  const sheets: { pieces: Piece[]; captions: RowCaption[] }[] = [{ pieces: [], captions: [] }]
+  const sheets: { pieces: Piece[]; lineEnds: number[] }[] = [{ pieces: [], lineEnds: [] }]
   let v = 0
   let leftOff = 0
   for (const row of rows) {
@@ -85,22 +72,17 @@ export function layCard(
         }),
       }))
       const tallest = Math.max(...shapes.map((s) => s.acrossMm))
-      const first = waiting.length === row.sizesMm.length || sheets.at(-1)!.pieces.length === 0
-      const captionMm = first ? room.captionMm : 0
       const wanted = shapes.slice(0, FEWEST_IN_LINE)
-      const needsMm = wanted.reduce(
-        (sum, s) => sum + Math.max(2 * s.alongMm, room.labelWidthMm) + GAP_MM,
-        -GAP_MM,
-      )
+      const needsMm = wanted.reduce((sum, s) => sum + 2 * s.alongMm + GAP_MM, -GAP_MM)
       const line =
-        nextLine(view, v, captionMm, tallest, needsMm) ??
-        (v === 0 ? nextLine(view, v, captionMm, tallest, 2 * shapes[0]!.alongMm) : null)
+        nextLine(view, v, tallest, needsMm) ??
+        (v === 0 ? nextLine(view, v, tallest, 2 * shapes[0]!.alongMm) : null)
       if (line === null) {
         if (sheets.at(-1)!.pieces.length === 0 || sheets.length === MOST_SHEETS) {
           leftOff += waiting.length
           break
         }
-        sheets.push({ pieces: [], captions: [] })
+        sheets.push({ pieces: [], lineEnds: [] })
         v = 0
         continue
       }
@@ -121,23 +103,22 @@ export function layCard(
           v: line.v + OFF_GRID_MM * (2 * random.uniform() - 1),
           angle: 0,
         })
-        u += Math.max(2 * alongMm, room.labelWidthMm) + GAP_MM
+        u += 2 * alongMm + GAP_MM
         placed++
       }
-      if (first)
-        sheet.captions.push({ text: rowWords(row), u: line.fromU, v: line.v - tallest - room.captionMm })
+      sheet.lineEnds.push(sheet.pieces.length)
       waiting = waiting.slice(placed)
-      v = line.v + tallest + room.labelMm + ROW_GAP_MM
+      v = line.v + tallest + LINE_GAP_MM
     }
   }
   return { sheets: sheets.filter((s) => s.pieces.length > 0), leftOff }
 }
 
 /** First line at or below a height that is as wide as needed: its middle and its ends. */
-function nextLine(view: View, from: number, captionMm: number, half: number, needsMm: number) {
+function nextLine(view: View, from: number, half: number, needsMm: number) {
   const fits = (u: number, v: number) =>
     readDepthMm(view, u, v - half) >= EDGE_MM && readDepthMm(view, u, v + half) >= EDGE_MM
-  for (let v = from + captionMm + half; v <= view.vMm; v += SCAN_MM) {
+  for (let v = from + half; v <= view.vMm; v += SCAN_MM) {
     let start = Number.NaN
     let end = Number.NaN
     for (let u = 0; u <= view.uMm; u += SCAN_MM) {

@@ -1,10 +1,11 @@
 import type { Contaminant } from '../../../contract/index.ts'
-import type { Canvas } from '../draw/canvas.ts'
-import { drawPicture, type PlacedMark } from '../draw/card-picture.ts'
-import { differenceWindow, type GreyWindow, packWindow, smoothed } from '../draw/grey-window.ts'
+import { foodEquivalentMm } from '../draw/food-equivalent.ts'
+import { type GreyPicture, greyPicture } from '../draw/grey-picture.ts'
+import { type GreyWindow, NOISE_WINDOW, noiseWidth, smoothed } from '../draw/grey-window.ts'
+import type { Raster } from '../food/raster.ts'
 import type { DrawnPack } from '../pack/drawn-pack.ts'
 import type { ExposedPack } from '../pack/exposed-pack.ts'
-import { halfExtents } from '../pack/piece.ts'
+import { halfExtents, type Piece } from '../pack/piece.ts'
 import { type Radiograph, takeRadiograph } from '../pack/radiograph.ts'
 import { foodCurve, withoutFood } from '../read/cancel-food.ts'
 import { type Reading, type ReadingOptions, readRadiograph } from '../read/reading.ts'
@@ -16,7 +17,7 @@ export type PictureKind = 'plain' | 'food cancelled' | 'background flattened'
 /** One picture of a sheet. */
 export interface SheetPicture {
   readonly kind: PictureKind
-  readonly canvas: Canvas
+  readonly grey: GreyPicture
 }
 
 /** A sheet as one machine saw and read it. */
@@ -39,75 +40,77 @@ export function readSheet(
   return { picture, reading, score: scoreReading(reading, sheet.pieces) }
 }
 
-/** Room between a mark and what it surrounds, mm. */
-export const MARK_ROOM_MM = 2
-
-/** Boxes around what was found, rings around what was missed, triangles on false alarms. */
-export function marksOf({ reading, score }: ReadSheet): PlacedMark[] {
-  const half = reading.area.pixels.pitchMm / 2
-  const marks: PlacedMark[] = score.results.map(({ piece, found }) => {
-    const { alongMm, acrossMm } = halfExtents(piece)
-    return {
-      mark: found ? 'found' : 'missed',
-      u: piece.u,
-      v: piece.v,
-      halfU: Math.max(alongMm + MARK_ROOM_MM, half),
-      halfV: Math.max(acrossMm + MARK_ROOM_MM, half),
-    }
-  })
-  for (const d of score.falseAlarms) {
-    const size = Math.max(d.toU - d.fromU, d.toV - d.fromV) / 2 + MARK_ROOM_MM / 2
-    marks.push({
-      mark: 'false alarm',
-      u: (d.fromU + d.toU) / 2,
-      v: (d.fromV + d.toV) / 2,
-      halfU: size,
-      halfV: size,
-    })
-  }
-  return marks
+/** A rectangle of the picture plane, mm. */
+export interface Frame {
+  readonly leftMm: number
+  readonly topMm: number
+  readonly widthMm: number
+  readonly heightMm: number
 }
 
-export interface SheetWords {
-  readonly dotMm: number
-  readonly marks: boolean
-  readonly linesFor: (kind: PictureKind) => readonly string[]
+/** A piece as it lies in the picture and what the machine made of it. */
+export interface PlacedPiece {
+  readonly piece: Piece
+  readonly halfU: number
+  readonly halfV: number
+  readonly found: boolean
+  /** Filter answer, standard deviations of the noise; null where it is not read. */
+  readonly signal: number | null
+}
+
+/** What a machine made of a sheet, for whoever draws it. */
+export interface SheetMarks {
+  readonly frame: Frame
+  readonly pieces: readonly PlacedPiece[]
+  readonly lineEnds: readonly number[]
+  readonly falseAlarms: readonly { readonly u: number; readonly v: number; readonly halfMm: number }[]
+}
+
+function frameOf({ leftMm, topMm, pitchMm, columns, rows }: Raster): Frame {
+  return { leftMm, topMm, widthMm: columns * pitchMm, heightMm: rows * pitchMm }
+}
+
+/** Where pieces and false alarms lie. */
+export function marksOf(sheet: CardSheet, { picture, score }: ReadSheet): SheetMarks {
+  return {
+    frame: frameOf(picture.pixels),
+    lineEnds: sheet.lineEnds,
+    pieces: score.results.map(({ piece, found, signal }) => {
+      const { alongMm, acrossMm } = halfExtents(piece)
+      return { piece, halfU: alongMm, halfV: acrossMm, found, signal }
+    }),
+    falseAlarms: score.falseAlarms.map((d) => ({
+      u: (d.fromU + d.toU) / 2,
+      v: (d.fromV + d.toV) / 2,
+      halfMm: Math.max(d.toU - d.fromU, d.toV - d.fromV) / 2,
+    })),
+  }
 }
 
 /** The two pictures of a sheet: plain, and the food cancelled (two energies) or the background flattened. */
-export function sheetPictures(
-  exposed: ExposedPack,
-  sheet: CardSheet,
-  read: ReadSheet,
-  words: SheetWords,
-): SheetPicture[] {
+export function sheetPictures(exposed: ExposedPack, read: ReadSheet, window: GreyWindow): SheetPicture[] {
   const { picture, reading } = read
-  const whole = onWhole(picture, reading, Uint8Array.from(reading.area.mask))
-  const marks = words.marks ? marksOf(read) : []
-  const draw = (kind: PictureKind, values: Float32Array, window: GreyWindow): SheetPicture => ({
-    kind,
-    canvas: drawPicture({
-      pixels: picture.pixels,
-      values,
-      window,
-      dotMm: words.dotMm,
-      pieces: sheet.pieces,
-      captions: sheet.captions,
-      marks,
-      lines: words.linesFor(kind),
-    }),
-  })
-  const plain = picture.channels[0]!
-  const { columns, rows } = picture.pixels
-  const pictures = [draw('plain', plain, packWindow(plain, whole))]
-  if (picture.channels.length > 1) {
-    const difference = smoothed(withoutFood(foodCurve(exposed), picture.channels, 0), columns, rows)
-    pictures.push(draw('food cancelled', difference, differenceWindow(difference, whole)))
-  } else {
-    const flat = onWhole(picture, reading, reading.area.channels[0]!)
-    pictures.push(draw('background flattened', flat, differenceWindow(flat, whole)))
-  }
-  return pictures
+  const { pixels, channels } = picture
+  const inFood = channels[0]!.map(foodEquivalentMm(exposed, 2 * window.black))
+  const plain: SheetPicture = { kind: 'plain', grey: greyPicture(pixels, inFood, window) }
+  const mask = onWhole(picture, reading, reading.area.mask)
+  const off =
+    channels.length > 1
+      ? smoothed(withoutFood(foodCurve(exposed), channels, 0), pixels.columns, pixels.rows)
+      : onWhole(picture, reading, reading.area.channels[0]!)
+  const width = noiseWidth(off, mask) || 1
+  const kind = channels.length > 1 ? 'food cancelled' : 'background flattened'
+  return [
+    plain,
+    {
+      kind,
+      grey: greyPicture(
+        pixels,
+        off.map((value) => value / width),
+        NOISE_WINDOW,
+      ),
+    },
+  ]
 }
 
 /** Values of the read area laid back into the whole picture; 0 around them. */

@@ -1,19 +1,16 @@
 import type { Contaminant, Point } from '../../../contract/index.ts'
-import { letterRoomMm } from '../draw/card-picture.ts'
+import { foodWindow, type GreyWindow } from '../draw/grey-window.ts'
+import { foodPathMm } from '../food/food-path.ts'
 import { randomStream } from '../food/random.ts'
+import { rasterOver } from '../food/raster.ts'
 import { type DrawnPack, drawPack } from '../pack/drawn-pack.ts'
 import type { ExposedPack } from '../pack/exposed-pack.ts'
 import { viewOf } from '../pack/view.ts'
 import type { ReadingOptions } from '../read/reading.ts'
 import { type CardRow, type CardSheet, layCard } from './card-layout.ts'
 import { type CardRun, cleanRunOf, runOf, type Tally } from './card-run.ts'
-import {
-  type PictureKind,
-  type ReadSheet,
-  readSheet,
-  type SheetPicture,
-  sheetPictures,
-} from './machine-card.ts'
+import { type FoodTakenOff, foodTakenOff } from './food-taken-off.ts'
+import { marksOf, readSheet, type SheetMarks, type SheetPicture, sheetPictures } from './machine-card.ts'
 
 /** The packs of one view with the card laid on them; machines of the same view share them. */
 export interface CardPacks {
@@ -25,31 +22,29 @@ export interface CardPacks {
   readonly sheets: readonly CardSheet[]
   /** Pieces for which the packs have no room. */
   readonly leftOff: number
-  /** mm of the picture plane per dot of the pictures. */
-  readonly dotMm: number
+  /** The one grey scale of their plain pictures, mm of solid food. */
+  readonly window: GreyWindow
   readonly kept: Map<number, DrawnPack>
 }
 
-/** Dots along the longer side of a picture, at least. */
-const PICTURE_DOTS = 600
 /** Repeats and sheets have packs of their own; primes keep them apart from the next seeds. */
 const NEXT_SHEET = 7919
 const NEXT_REPEAT = 104_729
 const CLEAN = 15_485_863
 
-/** Lays a card over the packs of a view. finestPixelMm: smallest object-plane pixel of the machines compared. */
+/** Lays a card over the packs of a view. */
 export function cardPacks(
   point: Point,
   beam: 'down' | 'side',
   seed: number,
   rows: readonly CardRow[],
-  finestPixelMm: number,
 ): CardPacks {
   const view = viewOf(point, beam)
-  const dotMm = Math.min(finestPixelMm, Math.max(view.uMm, view.vMm) / PICTURE_DOTS)
-  const { sheets, leftOff } = layCard(view, rows, letterRoomMm(dotMm), randomStream(seed, `card ${beam}`))
+  const { sheets, leftOff } = layCard(view, rows, randomStream(seed, `card ${beam}`))
   const contaminants = rows.map((row) => ({ ...row.what, placement: row.placement }))
-  return { point, beam, seed, contaminants, rows, sheets, leftOff, dotMm, kept: new Map() }
+  const pack = drawPack(point, beam, seed)
+  const window = foodWindow(foodPathMm(pack.food, rasterOver(0, 0, view.uMm, view.vMm, 1)))
+  return { point, beam, seed, contaminants, rows, sheets, leftOff, window, kept: new Map([[seed, pack]]) }
 }
 
 /** The pack of a seed; those of the first run are kept for the next machine. */
@@ -63,28 +58,28 @@ export interface CardTask {
   readonly reading: ReadingOptions & { readonly compositionResidual: number }
   readonly runs: number
   readonly cleanPacks: number
-  readonly marks: boolean
-  /** Words under a picture: its sheet, its kind and what was read. */
-  readonly linesFor: (sheet: number, kind: PictureKind, read: ReadSheet) => readonly string[]
+}
+
+/** A sheet of the first run as a machine saw it. */
+export interface DoneSheet extends SheetMarks {
+  readonly pictures: readonly SheetPicture[]
+  readonly foodTakenOff: FoodTakenOff | null
 }
 
 /** What one machine made of the card. */
 export interface MachineCard {
   readonly threshold: number
   readonly filters: number
-  /** Of the first run: pieces found and detections that belong to none. */
-  readonly found: number
-  readonly falseAlarms: number
-  readonly pieces: number
-  readonly pictures: readonly (SheetPicture & { readonly sheet: number })[]
+  /** Of the first run. */
+  readonly sheets: readonly DoneSheet[]
   readonly runs: readonly CardRun[]
 }
 
 /** Runs the card through a machine. Throws RangeError where the pack leaves nothing to read. */
 export function runCard(exposed: ExposedPack, packs: CardPacks, task: CardTask): MachineCard {
-  const pictures: (SheetPicture & { sheet: number })[] = []
+  const sheets: DoneSheet[] = []
   const runs: CardRun[] = []
-  let [threshold, filters, found, falseAlarms, pieces] = [0, 0, 0, 0, 0]
+  let [threshold, filters] = [0, 0]
   packs.sheets.forEach((sheet, s) => {
     const tallies = sheet.pieces.map((piece): Tally => ({ piece, found: 0, signals: [] }))
     for (let run = 0; run < task.runs; run++) {
@@ -97,29 +92,23 @@ export function runCard(exposed: ExposedPack, packs: CardPacks, task: CardTask):
       if (run > 0) continue
       threshold = read.reading.threshold
       filters = read.reading.filters.length
-      found += read.score.results.filter((r) => r.found).length
-      falseAlarms += read.score.falseAlarms.length
-      pieces += sheet.pieces.length
-      const words = {
-        dotMm: packs.dotMm,
-        marks: task.marks,
-        linesFor: (kind: PictureKind) => task.linesFor(s, kind, read),
-      }
-      pictures.push(
-        ...sheetPictures(exposed, sheet, read, words).map((picture) => ({ ...picture, sheet: s })),
-      )
+      sheets.push({
+        ...marksOf(sheet, read),
+        pictures: sheetPictures(exposed, read, packs.window),
+        foodTakenOff: foodTakenOff(read, sheet.pieces),
+      })
     }
     runs.push(
       ...tallies.map((tally, i) => runOf(exposed.machine.id, s, i, tally, task.runs, threshold, packs.seed)),
     )
   })
   if (task.cleanPacks > 0) runs.push(cleanRun(exposed, packs, task))
-  return { threshold, filters, found, falseAlarms, pieces, pictures, runs }
+  return { threshold, filters, sheets, runs }
 }
 
 /** Packs without pieces: how many were rejected. */
 function cleanRun(exposed: ExposedPack, packs: CardPacks, task: CardTask): CardRun {
-  const empty: CardSheet = { pieces: [], captions: [] }
+  const empty: CardSheet = { pieces: [], lineEnds: [] }
   let rejected = 0
   let threshold = 0
   for (let k = 0; k < task.cleanPacks; k++) {

@@ -9,34 +9,41 @@ const HIGH_SHARE = 0.97
 /** How far the window reaches beyond the ordinary values, in widths of their range (judgement, looks). */
 const TOWARDS_WHITE = 0.35
 const TOWARDS_BLACK = 0.9
+/** An even food keeps its calm: the range counts as at least this share of the food there is (judgement, looks). */
+const LEAST_RANGE = 0.25
+/** Every so manieth value enters the quantiles. */
+const SAMPLED = 7
 
-function quantiles(values: Float32Array, mask: Uint8Array): { low: number; high: number; middle: number } {
-  const step = Math.max(1, Math.floor(values.length / 20_000))
+/**
+ * The grey scale of a pack, in millimetres of its solid food along the beam: food in the middle greys, open
+ * beam white, what weighs as much as far more food black. One for all machines that look the same way.
+ */
+export function foodWindow(foodMm: Float32Array): GreyWindow {
   const sample: number[] = []
-  for (let i = 0; i < values.length; i += step) if (mask[i] === 1) sample.push(values[i]!)
+  for (let i = 0; i < foodMm.length; i += SAMPLED) if (foodMm[i]! > 0) sample.push(foodMm[i]!)
   const sorted = Float64Array.from(sample).sort()
-  const at = (share: number) => sorted[Math.floor(share * (sorted.length - 1))] ?? 0
-  return { low: at(LOW_SHARE), high: at(HIGH_SHARE), middle: at(0.5) }
+  const at = (share: number) => sorted[Math.floor(share * (sorted.length - 1))] ?? 1
+  const [low, high] = [at(LOW_SHARE), at(HIGH_SHARE)]
+  const range = Math.max(high - low, LEAST_RANGE * high)
+  return { white: Math.max(0, low - TOWARDS_WHITE * range), black: high + TOWARDS_BLACK * range }
 }
 
-/** A window for a picture of attenuation: food in the middle greys, open beam white, metal black. */
-export function packWindow(values: Float32Array, mask: Uint8Array): GreyWindow {
-  const { low, high } = quantiles(values, mask)
-  const range = Math.max(high - low, 1e-6)
-  return { white: low - TOWARDS_WHITE * range, black: high + TOWARDS_BLACK * range }
-}
-
-/** A window for a picture of differences: nothing special is a light grey, denser is darker. */
-export function differenceWindow(values: Float32Array, mask: Uint8Array): GreyWindow {
-  const { low, high, middle } = quantiles(values, mask)
-  const range = Math.max(high - low, 1e-6)
-  return { white: middle - 1.1 * range, black: middle + 1.9 * range }
-}
+/** The grey scale of a picture with its food taken off, in widths of its own noise: nothing special is a light grey. */
+export const NOISE_WINDOW: GreyWindow = { white: -5, black: 9 }
 
 /** Grey 0 to 255 of a value. */
 export function greyOf(window: GreyWindow, value: number): number {
   const share = (window.black - value) / (window.black - window.white)
   return share <= 0 ? 0 : share >= 1 ? 255 : Math.round(255 * share)
+}
+
+/** Median of the distance from the median, as a standard deviation of normal noise (1.4826 × MAD), where mask is 1. */
+export function noiseWidth(values: Float32Array, mask: Uint8Array): number {
+  const sample: number[] = []
+  for (let i = 0; i < values.length; i += SAMPLED) if (mask[i] === 1) sample.push(values[i]!)
+  const middleOf = (list: number[]) => Float64Array.from(list).sort()[list.length >> 1] ?? 0
+  const middle = middleOf(sample)
+  return 1.4826 * middleOf(sample.map((value) => Math.abs(value - middle)))
 }
 
 /** Mean over 3 × 3 pixels weighted 1-2-1 both ways, for looking at noisy differences only. */

@@ -8,8 +8,8 @@ import { randomStream } from './random.ts'
 import { relaxedTile, type Tile } from './relaxed-tile.ts'
 
 /** About so many balls make up a tile: enough that it does not show its repeats, few enough to be relaxed in time. */
-const BALLS = 12_000
-const GRAINS = 1200
+const BALLS = 6_000
+const GRAINS = 400
 /** A tile is at least so many times as long as its longest grain. */
 const LONGEST_GRAINS = 3
 /** Seed of the bed every card shows; others make other beds of the same food. */

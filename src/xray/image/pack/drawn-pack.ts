@@ -9,7 +9,7 @@ import type { ExposedPack } from './exposed-pack.ts'
 import { type View, viewOf } from './view.ts'
 
 /** Cells of the path map are at most this wide, mm; at least two stand on a pixel. */
-export const FINEST_CELL_MM = 0.2
+export const FINEST_CELL_MM = 0.35
 
 /** One pack drawn by its seed: every machine with the same beam looks at this same pack. */
 export interface DrawnPack {
