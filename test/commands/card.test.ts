@@ -42,7 +42,13 @@ describe('gritwise card', () => {
     const card = JSON.parse(readFileSync(join(out, 'card.json'), 'utf8'))
     expect(card).toMatchObject({ simulated: true, seed: 5, title: 'Butter, 250 g' })
     const pictures = card.machines[0].pictures.map((p: { file: string }) => p.file)
-    expect(readdirSync(out).sort()).toEqual(['card.json', 'runs.csv', ...pictures].sort())
+    expect(readdirSync(out).sort()).toEqual(
+      [
+        'card.json',
+        'runs.csv',
+        ...pictures.flatMap((name: string) => [name, name.replace('.png', '.svg')]),
+      ].sort(),
+    )
     const [header, ...rows] = readFileSync(join(out, 'runs.csv'), 'utf8').trimEnd().split('\n')
     expect(header).toBe(
       'equipment,piece,material,shape,sizeMm,lengthMm,faceMm2,placement,position,runs,found,signal,threshold,note',

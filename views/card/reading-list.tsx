@@ -47,7 +47,6 @@ function ReadingList({ machines, id }: { machines: readonly Listed[]; id: string
             <th scope="col" class="n">
               No.
             </th>
-            <th scope="col">Piece</th>
             <th scope="col" class="n">
               mm
             </th>
@@ -58,23 +57,39 @@ function ReadingList({ machines, id }: { machines: readonly Listed[]; id: string
             ))}
           </tr>
         </thead>
-        <tbody>
-          {pieces.map((piece, i) => (
-            <tr {...(pieces[i - 1]?.words === piece.words ? {} : { class: 'first-of-kind' })}>
-              <th scope="row" class="n">
-                {piece.number}
+        {kindsOf(pieces).map(({ words, own }) => (
+          <tbody>
+            <tr>
+              <th scope="rowgroup" colspan={2 + machines.length}>
+                {words}
               </th>
-              <td>{pieces[i - 1]?.words === piece.words ? <span class="same">″</span> : piece.words}</td>
-              <td class="n">{piece.sizeMm}</td>
-              {machines.map(({ pieces: own }) => (
-                <Made piece={own.get(piece.number)!} />
-              ))}
             </tr>
-          ))}
-        </tbody>
+            {own.map((piece) => (
+              <tr>
+                <th scope="row" class="n">
+                  {piece.number}
+                </th>
+                <td class="n">{piece.sizeMm}</td>
+                {machines.map(({ pieces: read }) => (
+                  <Made piece={read.get(piece.number)!} />
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        ))}
       </table>
     </section>
   )
+}
+
+/** Pieces in a row of one kind. */
+function kindsOf(pieces: readonly CardPiece[]): { words: string; own: CardPiece[] }[] {
+  const kinds: { words: string; own: CardPiece[] }[] = []
+  for (const piece of pieces) {
+    if (kinds.at(-1)?.words === piece.words) kinds.at(-1)!.own.push(piece)
+    else kinds.push({ words: piece.words, own: [piece] })
+  }
+  return kinds
 }
 
 function Made({ piece }: { piece: CardPiece }) {

@@ -19,10 +19,8 @@ export interface CardSheet {
   readonly lineEnds: readonly number[]
 }
 
-/** Room between neighbouring pieces of a row, mm: beyond the reach of a filter (judgement). */
-const GAP_MM = 7
-/** Room between two lines of pieces, mm. */
-const LINE_GAP_MM = 7
+/** Room between neighbouring pieces, mm: at least beyond the reach of a filter, more where the pack has it (judgement). */
+const GAPS_MM = [18, 14, 10, 7] as const
 /** Pieces stay so far inside the edge of what is read, mm. */
 const EDGE_MM = 1.5
 /** Pieces lie off their grid by up to so much, so that every place within a pixel occurs, mm. */
@@ -49,13 +47,25 @@ export function placementWords(rows: readonly CardRow[]): string {
 
 /**
  * Lays rows of pieces over the part of a pack that is read, a new line where the width ends, a new pack where
- * the height ends.
+ * the height ends; as far apart as one pack allows.
  */
-export function layCard(
-  view: View,
-  rows: readonly CardRow[],
-  random: Random,
-): { sheets: CardSheet[]; leftOff: number } {
+export function layCard(view: View, rows: readonly CardRow[], random: Random): LaidCard {
+  const offGrid = Array.from({ length: 2 * rows.reduce((sum, { sizesMm }) => sum + sizesMm.length, 0) }, () =>
+    random.uniform(),
+  )
+  const tries = GAPS_MM.map((gapMm) => layApart(view, rows, gapMm, offGrid))
+  return tries.find(({ sheets, leftOff }) => sheets.length === 1 && leftOff === 0) ?? tries.at(-1)!
+}
+
+interface LaidCard {
+  readonly sheets: CardSheet[]
+  /** Pieces that found no room. */
+  readonly leftOff: number
+}
+
+function layApart(view: View, rows: readonly CardRow[], gapMm: number, offGrid: readonly number[]): LaidCard {
+  let drawn = 0
+  const off = () => OFF_GRID_MM * (2 * offGrid[drawn++ % offGrid.length]! - 1)
   const sheets: { pieces: Piece[]; lineEnds: number[] }[] = [{ pieces: [], lineEnds: [] }]
   let v = 0
   let leftOff = 0
@@ -73,7 +83,7 @@ export function layCard(
       }))
       const tallest = Math.max(...shapes.map((s) => s.acrossMm))
       const wanted = shapes.slice(0, FEWEST_IN_LINE)
-      const needsMm = wanted.reduce((sum, s) => sum + 2 * s.alongMm + GAP_MM, -GAP_MM)
+      const needsMm = wanted.reduce((sum, s) => sum + 2 * s.alongMm + gapMm, -gapMm)
       const line =
         nextLine(view, v, tallest, needsMm) ??
         (v === 0 ? nextLine(view, v, tallest, 2 * shapes[0]!.alongMm) : null)
@@ -99,16 +109,16 @@ export function layCard(
           lengthMm: row.what.lengthMm ?? 0,
           faceMm2: row.what.faceMm2 ?? 0,
           placement: row.placement,
-          u: u + alongMm + OFF_GRID_MM * (2 * random.uniform() - 1),
-          v: line.v + OFF_GRID_MM * (2 * random.uniform() - 1),
+          u: u + alongMm + off(),
+          v: line.v + off(),
           angle: 0,
         })
-        u += 2 * alongMm + GAP_MM
+        u += 2 * alongMm + gapMm
         placed++
       }
       sheet.lineEnds.push(sheet.pieces.length)
       waiting = waiting.slice(placed)
-      v = line.v + tallest + LINE_GAP_MM
+      v = line.v + tallest + gapMm
     }
   }
   return { sheets: sheets.filter((s) => s.pieces.length > 0), leftOff }

@@ -8,6 +8,7 @@ import type { ExposedPack } from '../pack/exposed-pack.ts'
 import { halfExtents, type Piece } from '../pack/piece.ts'
 import { type Radiograph, takeRadiograph } from '../pack/radiograph.ts'
 import { foodCurve, withoutFood } from '../read/cancel-food.ts'
+import { withoutMould } from '../read/read-area.ts'
 import { type Reading, type ReadingOptions, readRadiograph } from '../read/reading.ts'
 import { type Score, scoreReading } from '../read/scoring.ts'
 import type { CardSheet } from './card-layout.ts'
@@ -96,7 +97,7 @@ export function sheetPictures(exposed: ExposedPack, read: ReadSheet, window: Gre
   const mask = onWhole(picture, reading, reading.area.mask)
   const off =
     channels.length > 1
-      ? smoothed(withoutFood(foodCurve(exposed), channels, 0), pixels.columns, pixels.rows)
+      ? smoothed(withoutFood(foodCurve(exposed), withoutMould(picture), 0), pixels.columns, pixels.rows)
       : onWhole(picture, reading, reading.area.channels[0]!)
   const width = noiseWidth(off, mask) || 1
   const kind = channels.length > 1 ? 'food cancelled' : 'background flattened'

@@ -5,6 +5,7 @@ import { addGrain, type Grain } from './grain-chords.ts'
 import { plateSphereMm } from './grain-lie.ts'
 import { grainShape } from './grain-shapes.ts'
 import { BED_SEED, cutFrom, tileOf } from './grain-tile.ts'
+import { fibreStretch, mouldOf } from './own-shape.ts'
 import { randomStream } from './random.ts'
 import { addField, type RandomField, randomFields } from './random-field.ts'
 import { columnMm, type Raster, rowMm } from './raster.ts'
@@ -37,7 +38,8 @@ export function drawFood(
   const power = (f: number) =>
     packing ** 2 * unevennessNoisePower(f, unevennessMm) +
     (grainMm > 0 && !drawn ? grainNoisePower(f, grainMm, packing, view.depthMm) : 0)
-  const [surface] = randomFields(area, power, randomStream(seed, 'surface of the food'))
+  const random = randomStream(seed, 'surface of the food')
+  const [surface] = randomFields(area, power, random, fibreStretch(product.food))
   return { view, product, grains, surface }
 }
 
@@ -80,6 +82,28 @@ function asStated(path: Float32Array, even: Float32Array, view: View, raster: Ra
   return drawn > 0 ? wanted / drawn : 1
 }
 
+/** The even food of a moulded bar with its squares, the same amount in all; null where the food is not moulded. */
+export function mouldedPath(
+  { view, product }: DrawnFood,
+  raster: Raster,
+  even: Float32Array,
+): Float32Array | null {
+  const height = view.beam === 'down' ? mouldOf(product.food, view.uMm, view.vMm) : null
+  if (!height) return null
+  const path = Float32Array.from(even)
+  for (let row = 0, at = 0; row < raster.rows; row++) {
+    for (let column = 0; column < raster.columns; column++, at++)
+      path[at]! *= height(columnMm(raster, column), rowMm(raster, row))
+  }
+  const scale = asStated(path, even, view, raster)
+  for (let at = 0; at < path.length; at++) path[at]! *= scale
+  return path
+}
+
+/** The food of a pack with nothing but its depth: no grains, no squares. */
+export const evenFoodMm = ({ view, product }: DrawnFood, raster: Raster): Float32Array =>
+  evenPath(view, product.packing, raster)
+
 /**
  * Solid food along the beam, mm, in every cell of a grid: packing × depth over the part that is read, and nowhere
  * more than the depth there is.
@@ -88,8 +112,11 @@ export function foodPathMm(food: DrawnFood, raster: Raster): Float32Array {
   const { view, product, grains } = food
   const path = new Float32Array(raster.columns * raster.rows)
   const even = evenPath(view, product.packing, raster)
-  if (grains.length === 0) path.set(even)
-  else {
+  if (grains.length === 0) {
+    const moulded = mouldedPath(food, raster, even)
+    if (moulded) even.set(moulded)
+    path.set(even)
+  } else {
     for (const grain of grains) addGrain(path, raster, grain)
     const scale = asStated(path, even, view, raster)
     for (let i = 0; i < path.length; i++) path[i] = Math.min(scale * path[i]!, even[i]! / product.packing)

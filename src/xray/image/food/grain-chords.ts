@@ -21,6 +21,8 @@ export type Grain =
       readonly radius: number
       readonly length: number
       readonly direction: Vector
+      /** Its ends are half balls within the length. */
+      readonly roundEnds: boolean
     }
 
 type Ellipsoid = Extract<Grain, { kind: 'ellipsoid' }>
@@ -29,6 +31,7 @@ type Bar = Extract<Grain, { kind: 'bar' }>
 /** Adds a grain's chord along the beam, mm, to the path of every cell it covers. */
 export function addGrain(pathMm: Float32Array, raster: Raster, grain: Grain): void {
   if (grain.kind === 'ellipsoid') addEllipsoid(pathMm, raster, grain)
+  else if (grain.roundEnds) addPod(pathMm, raster, grain)
   else addBar(pathMm, raster, grain)
 }
 
@@ -114,6 +117,50 @@ function addBar(pathMm: Float32Array, raster: Raster, grain: Bar): void {
         low = Math.max(low, Math.min(a, b))
         high = Math.min(high, Math.max(a, b))
       } else if (Math.abs(along) > half) continue
+      if (high > low) pathMm[row * columns + column]! += high - low
+    }
+  }
+}
+
+/**
+ * A pod: a bar whose ends are half balls. It is convex, so its chord reaches from the lowest to the highest of
+ * the chords through its straight part and its two ends.
+ */
+function addPod(pathMm: Float32Array, raster: Raster, grain: Bar): void {
+  const { radius, direction } = grain
+  const [x, y, z] = direction
+  const half = Math.max(0, grain.length / 2 - radius)
+  const across = 1 - z * z
+  const { pitchMm, columns, leftMm, topMm } = raster
+  const [rowFrom, rowTo] = rangeOf(grain.v, Math.abs(y) * half + radius, topMm, pitchMm, raster.rows)
+  const [from, to] = rangeOf(grain.u, Math.abs(x) * half + radius, leftMm, pitchMm, columns)
+  for (let row = rowFrom; row <= rowTo; row++) {
+    const v = topMm + (row + 0.5) * pitchMm - grain.v
+    for (let column = from; column <= to; column++) {
+      const u = leftMm + (column + 0.5) * pitchMm - grain.u
+      let low = Number.POSITIVE_INFINITY
+      let high = Number.NEGATIVE_INFINITY
+      for (const end of [-half, half]) {
+        const inside = radius * radius - (u - end * x) ** 2 - (v - end * y) ** 2
+        if (inside <= 0) continue
+        const root = Math.sqrt(inside)
+        low = Math.min(low, end * z - root)
+        high = Math.max(high, end * z + root)
+      }
+      const along = u * x + v * y
+      const root = (along * z) ** 2 - across * (u * u + v * v - along * along - radius * radius)
+      if (across > 1e-6 && root > 0) {
+        let [a, b] = [(along * z - Math.sqrt(root)) / across, (along * z + Math.sqrt(root)) / across]
+        if (Math.abs(z) > 1e-6) {
+          const [p, q] = [(-half - along) / z, (half - along) / z]
+          a = Math.max(a, Math.min(p, q))
+          b = Math.min(b, Math.max(p, q))
+        } else if (Math.abs(along) > half) b = Number.NEGATIVE_INFINITY
+        if (b > a) {
+          low = Math.min(low, a)
+          high = Math.max(high, b)
+        }
+      }
       if (high > low) pathMm[row * columns + column]! += high - low
     }
   }

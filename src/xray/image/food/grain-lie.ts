@@ -36,9 +36,10 @@ export function lyingGrain(
   u: number,
   v: number,
   axes: Axes,
+  roundEnds = false,
 ): Grain {
   if (kind === 'ellipsoid') return { kind, u, v, halfAxes: body.half, directions: axes }
-  return { kind, u, v, radius: body.half[1], length: 2 * body.half[0], direction: axes[0] }
+  return { kind, u, v, radius: body.half[1], length: 2 * body.half[0], direction: axes[0], roundEnds }
 }
 
 /** Axes of a body of a shape as it fell; a disc's first is the one it is thin along. */

@@ -9,6 +9,8 @@ export interface GrainShape {
   readonly axesMm: readonly [number, number, number]
   readonly spread: number
   readonly tilt: number
+  /** Bar: its ends are round, as those of a pod. */
+  readonly roundEnds?: boolean
 }
 
 const ellipsoid = (a: number, b: number, c: number, spread: number, tilt = 0.7): GrainShape => ({
@@ -36,7 +38,7 @@ const SHAPES: Readonly<Record<string, GrainShape>> = {
   strawberry_frozen: ellipsoid(32, 28, 26, 0.15, 1),
   mozzarella_shred: bar(25, 2.5, 0.25),
   corn_frozen: ellipsoid(10, 8, 5, 0.1),
-  beans_frozen: bar(28, 6.5, 0.15, 0.3),
+  beans_frozen: { ...bar(34, 7, 0.15, 0.2), roundEnds: true },
   broccoli_frozen: ellipsoid(30, 22, 18, 0.3),
   potato: ellipsoid(70, 58, 50, 0.12),
   fries_frozen: bar(55, 8, 0.2, 0.3),

@@ -8,8 +8,8 @@ import { randomStream } from './random.ts'
 import { relaxedTile, type Tile } from './relaxed-tile.ts'
 
 /** About so many balls make up a tile: enough that it does not show its repeats, few enough to be relaxed in time. */
-const BALLS = 6_000
-const GRAINS = 400
+const BALLS = 8_000
+const GRAINS = 500
 /** A tile is at least so many times as long as its longest grain. */
 const LONGEST_GRAINS = 3
 /** Seed of the bed every card shows; others make other beds of the same food. */
@@ -80,7 +80,7 @@ export function cutFrom(tile: Tile, shape: GrainShape, view: View, seed: number)
       for (let v = start(v0, fromV); v < view.vMm; v += sideMm) {
         if (u < -beyondMm || v < 0) continue
         if (Math.abs(grain.w) > depthAtMm(view, u, v) / 2) continue
-        cut.push(lyingGrain(shape.kind, grain.body, u, v, axes))
+        cut.push(lyingGrain(shape.kind, grain.body, u, v, axes, shape.roundEnds))
       }
     }
   }

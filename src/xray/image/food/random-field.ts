@@ -16,11 +16,13 @@ export interface RandomField {
 /**
  * Two independent Gaussian surfaces with a given noise power (unit of the surface squared × mm², of the
  * frequency in 1/mm) over the area of a grid, which they may only be read on: white noise weighted with the root of the power, transformed; the real and the imaginary part are the two surfaces.
+ * stretch: the pattern is so many times as long (u) as wide (v), its variance kept.
  */
 export function randomFields(
   area: Raster,
   power: (perMm: number) => number,
   random: Random,
+  stretch = 1,
 ): readonly [RandomField, RandomField] {
   const pitch = FIELD_PITCH_MM
   const columns = fastLength((area.columns * area.pitchMm + APART_MM) / pitch)
@@ -40,7 +42,7 @@ export function randomFields(
     const fy = Math.min(row, rows - row) / (rows * pitch)
     for (let column = 0; column < columns; column++) {
       const fx = Math.min(column, columns - column) / (columns * pitch)
-      const root = amplitude(Math.sqrt(fx * fx + fy * fy))
+      const root = amplitude(Math.sqrt(fx * fx * stretch + (fy * fy) / stretch))
       re[row * columns + column] = root * random.normal()
       im[row * columns + column] = root * random.normal()
     }

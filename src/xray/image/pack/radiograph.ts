@@ -1,3 +1,4 @@
+import { evenFoodMm, mouldedPath } from '../food/food-path.ts'
 import { type Random, randomStream } from '../food/random.ts'
 import type { Raster } from '../food/raster.ts'
 import { addCompositionResidual } from './composition-residual.ts'
@@ -12,6 +13,8 @@ import { attenuationAt, type SignalTable, signalTables } from './signal-table.ts
 export interface Radiograph {
   readonly pixels: Raster
   readonly channels: readonly Float32Array[]
+  /** What the mould of the food alone adds to each channel, as a machine has learnt it; null without a mould. */
+  readonly mould: readonly Float32Array[] | null
 }
 
 /** Fewer quanta than this are drawn as a Poisson count, more as a normal deviate. */
@@ -49,7 +52,28 @@ export function takeRadiograph(
     return picture
   })
   addCompositionResidual(channels, pixels, pack, exposed, compositionResidual)
-  return { pixels, channels }
+  return {
+    pixels,
+    channels,
+    mould: mouldIn(pack, cells, tables, (share) => cellsToPixels(share, cells.columns, cells.rows, taps)),
+  }
+}
+
+/** Attenuation that the squares of a moulded bar add to an even bar, per channel and pixel. */
+function mouldIn(
+  { food }: DrawnPack,
+  cells: Raster,
+  tables: readonly SignalTable[],
+  toPixels: (share: Float32Array) => Float32Array,
+): Float32Array[] | null {
+  const even = evenFoodMm(food, cells)
+  const moulded = mouldedPath(food, cells, even)
+  if (!moulded) return null
+  return tables.map((table) => {
+    const flat = toPixels(signalShare(table, even, null, null))
+    const shaped = toPixels(signalShare(table, moulded, null, null))
+    return shaped.map((share, at) => Math.log(Math.max(flat[at]!, DARKEST) / Math.max(share, DARKEST)))
+  })
 }
 
 function largest(values: Float32Array): number {

@@ -1,4 +1,5 @@
 import type { Point } from '../../../contract/index.ts'
+import { filletHalfWidth, isFillet } from '../food/own-shape.ts'
 
 /**
  * A pack as the picture shows it. u runs along travel; v runs across the belt for a beam from above and
@@ -6,7 +7,7 @@ import type { Point } from '../../../contract/index.ts'
  */
 export interface View {
   readonly beam: 'down' | 'side'
-  readonly outline: 'box' | 'disc' | 'standing cylinder' | 'stream'
+  readonly outline: 'box' | 'disc' | 'standing cylinder' | 'stream' | 'fillet'
   readonly uMm: number
   readonly vMm: number
   /** Food in the beam where it is thickest. */
@@ -64,6 +65,8 @@ export function viewOf(point: Point, beam: 'down' | 'side'): View {
       : 'box'
   if (outline === 'standing cylinder') return { beam, outline, uMm, vMm, depthMm, edgeMm: 0, cornerMm: 0 }
   const own = rim(point, Math.min(uMm, vMm), depthMm)
+  if (outline === 'box' && beam === 'down' && point.stage !== 'packed' && isFillet(point.product.food))
+    return { beam, outline: 'fillet', uMm, vMm, depthMm, ...own }
   const held = point.parts.some((part) => part.place === 'wall')
   return { beam, outline, uMm, vMm, depthMm, ...own, ...(held ? { edgeMm: HELD_EDGE_MM } : {}) }
 }
@@ -73,6 +76,7 @@ export function edgeDistanceMm(view: View, u: number, v: number): number {
   const { uMm, vMm } = view
   if (view.outline === 'disc') return uMm / 2 - Math.hypot(u - uMm / 2, ((v - vMm / 2) * uMm) / vMm)
   if (view.outline === 'stream') return Math.min(v, vMm - v)
+  if (view.outline === 'fillet') return filletEdgeMm(view, u, v)
   if (view.outline === 'standing cylinder') return Math.min(u, uMm - u, v, vMm - v)
   const corner = Math.min(view.cornerMm, uMm / 2, vMm / 2)
   const du = Math.abs(u - uMm / 2) - (uMm / 2 - corner)
@@ -80,6 +84,18 @@ export function edgeDistanceMm(view: View, u: number, v: number): number {
   if (du <= 0 || dv <= 0) return corner - Math.max(du, dv)
   const outside = Math.sqrt(du * du + dv * dv)
   return corner - outside
+}
+
+/** Step by which the slope of a fillet's outline is read. */
+const OUTLINE_STEP = 1e-3
+
+/** Distance to a fillet's outline, mm, to first order in its slope. */
+function filletEdgeMm({ uMm, vMm }: View, u: number, v: number): number {
+  const x = (2 * u) / uMm - 1
+  if (Math.abs(x) >= 1) return -(Math.abs(x) - 1) * (uMm / 2) - 1e-6
+  const at = (place: number) => (filletHalfWidth(place) * vMm) / 2
+  const slope = (at(x + OUTLINE_STEP) - at(x - OUTLINE_STEP)) / (OUTLINE_STEP * uMm)
+  return (at(x) - Math.abs(v - vMm / 2)) / Math.sqrt(1 + slope * slope)
 }
 
 /** A rectangle in the picture, mm. */

@@ -63,8 +63,9 @@ export function readArea(view: View, picture: Radiograph, curve: FoodCurve): Rea
   if (readPixels === 0)
     throw new RangeError('nothing of this pack is read: it is smaller than its blind margins')
   const last = picture.channels.length - 1
-  const channels = picture.channels.map((channel, i) => {
-    const source = i === last ? channel : withoutFood(curve, picture.channels, i)
+  const shown = withoutMould(picture)
+  const channels = shown.map((channel, i) => {
+    const source = i === last ? channel : withoutFood(curve, shown, i)
     const cut = new Float32Array(columns * rows)
     for (let row = 0; row < rows; row++) {
       const from = (top + row) * whole.columns + left
@@ -76,6 +77,11 @@ export function readArea(view: View, picture: Radiograph, curve: FoodCurve): Rea
   flatten(channels, seen, columns, rows, backgroundFor(pixels.pitchMm))
   for (const channel of channels) for (let at = 0; at < channel.length; at++) channel[at]! *= fade[at]!
   return { pixels, mask, readPixels, channels }
+}
+
+/** The channels without what the machine has learnt of the mould. */
+export function withoutMould({ channels, mould }: Radiograph): readonly Float32Array[] {
+  return mould ? channels.map((channel, c) => channel.map((value, at) => value - mould[c]![at]!)) : channels
 }
 
 /** A standing container's own shape, the same at every height: the mean of each column is taken away. */
