@@ -1,17 +1,16 @@
-import type { Brief, Placement, Point } from '../contract/index.ts'
+import type { Brief, Placement } from '../contract/index.ts'
 import { fileNames } from '../intake/file-name.ts'
 import { type CardRow, rowWords } from '../xray/image/card/card-layout.ts'
 import type { CardRun } from '../xray/image/card/card-run.ts'
 import { cardSizes } from '../xray/image/card/card-sizes.ts'
 import { type CardPacks, cardPacks, runCard } from '../xray/image/card/test-card.ts'
 import { NOISE_WINDOW } from '../xray/image/draw/grey-window.ts'
-import type { ExposedPack } from '../xray/image/pack/exposed-pack.ts'
 import { PRACTICE } from '../xray/observer/practice.ts'
-import { displacedFood } from '../xray/observer/scene.ts'
-import { bankThreshold, tailPerPlace, thresholdZ } from '../xray/observer/threshold.ts'
 import { type Bench, benchOf, CardError, xrayMachines } from './card-bench.ts'
 import { boundPixels } from './card-pixels.ts'
 import { type CardPicture, type DrawnSheet, drawnSheets, pngPictures } from './drawn-sheet.ts'
+import { shownStretch } from './shown-stretch.ts'
+import { taughtOn } from './taught-on.ts'
 
 export { CardError, type CardPicture, type CardRun, type DrawnSheet }
 
@@ -132,25 +131,6 @@ export function cardOf(brief: Brief, options: CardOptions = {}): Card {
 function leftOffNote({ leftOff, beam }: CardPacks): string[] {
   const side = beam === 'down' ? 'from above' : 'from the side'
   return leftOff > 0 ? [`${leftOff} pieces found no room on the packs seen ${side} and were left off.`] : []
-}
-
-/** A flow has no ends: as much of it as a card needs is drawn, mm. */
-const STRETCH_MM = 200
-
-/** A pack as it is; of a belt's or pipe's flow a stretch. */
-function shownStretch(point: Point): Point {
-  if (point.stage === 'packed' || point.product.grainMm === 0 || point.outline === 'cylinder') return point
-  return {
-    ...point,
-    lengthMm: Math.min(point.lengthMm, STRETCH_MM),
-    widthMm: Math.min(point.widthMm, STRETCH_MM),
-  }
-}
-
-/** Threshold that clean packs of this food teach a machine, as computed. */
-function taughtOn({ observer, pack, build, point }: ExposedPack): number {
-  const food = displacedFood(pack, 'inside')
-  return food ? bankThreshold(observer, food, tailPerPlace(point, build), thresholdZ(point, build)) : 0
 }
 
 function machineCard(

@@ -28,6 +28,7 @@ import { exerciseListPage } from './pages/classroom/exercise-list-page.tsx'
 import { exercisePage } from './pages/classroom/exercise-page.tsx'
 import { exerciseRecordPage } from './pages/classroom/exercise-record-page.tsx'
 import { metalDetectorPage, metalDetectorPart } from './pages/classroom/metal-detector-page.tsx'
+import { spotPage, spotPicture } from './pages/classroom/spot-page.tsx'
 import { tradeOffsPage, tradeOffsPart } from './pages/classroom/trade-offs-page.tsx'
 import { answerPage, keepAnswer, keepConfirmation } from './pages/record/answer-page.tsx'
 import { checksPage, sheetPage } from './pages/record/checks-page.tsx'
@@ -90,6 +91,8 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/compare', comparePage(advisor))
   app.get('/exercises', exerciseListPage(advisor))
   app.get('/exercises/record', exerciseRecordPage(advisor))
+  app.get('/exercises/spot', spotPage)
+  app.get('/exercises/spot/picture.png', spotPicture)
   app.get('/exercises/:id', exercisePage(advisor))
 
   app.get('/trade-offs', tradeOffsPage)

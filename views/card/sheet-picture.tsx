@@ -1,3 +1,4 @@
+import type { Child } from 'hono/jsx'
 import type { CardPiece, DrawnSheet } from '../../src/card/drawn-sheet.ts'
 
 /** Room between a mark and what it surrounds, mm. */
@@ -12,10 +13,12 @@ interface Props {
   readonly part?: DrawnSheet['frame']
   /** Marks and numbers; a picture without them shows what a person would have to go by. */
   readonly marks?: boolean
+  /** Drawn over the picture, in its millimetres. */
+  readonly over?: Child
 }
 
 /** A simulated radiograph in its own millimetres; marks around the pieces, numbers of each line beside the picture. */
-export function SheetPicture({ sheet, href, alt, part = sheet.frame, marks = true }: Props) {
+export function SheetPicture({ sheet, href, alt, part = sheet.frame, marks = true, over }: Props) {
   const { frame, pieces, lines, falseAlarms } = sheet
   const letter = Math.max(part.widthMm, part.heightMm) / 26
   const room = marks ? 4.4 * letter : 0
@@ -24,7 +27,7 @@ export function SheetPicture({ sheet, href, alt, part = sheet.frame, marks = tru
     <svg
       class="sheet-picture"
       viewBox={`0 0 ${round(part.widthMm + room)} ${round(part.heightMm + 2.2 * letter)}`}
-      role="img"
+      role={over ? 'group' : 'img'}
       aria-label={alt}
     >
       <svg
@@ -53,6 +56,7 @@ export function SheetPicture({ sheet, href, alt, part = sheet.frame, marks = tru
             ))}
           </g>
         ) : null}
+        {over}
       </svg>
       {marks ? (
         <g class="sheet-numbers" font-size={round(letter)}>
