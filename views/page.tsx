@@ -53,7 +53,9 @@ export function Page(frame: PageFrame & { children?: Child }) {
           {here === 'exercises' ? <link rel="stylesheet" href="/assets/sittings.css" /> : null}
           {here === 'compare' ? <link rel="stylesheet" href="/assets/compare.css" /> : null}
           {present ? <link rel="stylesheet" href="/assets/room.css" /> : null}
-          {here === 'card' || here === 'exercises' ? <link rel="stylesheet" href="/assets/pictures.css" /> : null}
+          {here === 'card' || here === 'exercises' ? (
+            <link rel="stylesheet" href="/assets/pictures.css" />
+          ) : null}
           {here === 'runs' ? <link rel="stylesheet" href="/assets/runs.css" /> : null}
           {here === 'register' || here === 'checks' || here === 'report' ? (
             <link rel="stylesheet" href="/assets/records.css" />
