@@ -13,7 +13,7 @@ import { layerSummary } from './pack/layer-summary.ts'
 import { COIL_PARAMETERS, type CoilParameters, cautiousParameters } from './parameters.ts'
 import { pieceOf } from './piece/piece.ts'
 import { situationOf } from './situation.ts'
-import { emptyFinding, staticFieldNote } from './static-field.ts'
+import { emptyFinding, reactsToStaticField } from './static-field.ts'
 import { coilTrail } from './trail/trail.ts'
 
 export type StaticFieldMachine = Extract<Machine, { family: 'static-field' }>
@@ -31,9 +31,6 @@ export interface CoilInput {
 }
 
 const toHz = (kHz: readonly number[]): number[] => kHz.map((f) => f * 1000)
-
-const CLOSED =
-  'The pack is a closed container of metal: it hides what is inside and answers far louder than any piece.'
 
 /**
  * Findable sizes of a balanced-coil metal detector at a point, with all that led to them. A refused pack
@@ -91,10 +88,9 @@ export function assessCoil(input: CoilInput): CoilAssessment {
       frequenciesKHz: [],
       frequencySteps: [],
       background: [],
-      findings: contaminants.map((contaminant, index) => {
-        const { answers, note } = staticFieldNote(contaminant)
-        return emptyFinding(index, answers, note, situation.limitMm, '')
-      }),
+      findings: contaminants.map((contaminant, index) =>
+        emptyFinding(index, reactsToStaticField(contaminant), situation.limitMm, ''),
+      ),
       calculations: [],
     }
   }
@@ -106,15 +102,9 @@ export function assessCoil(input: CoilInput): CoilAssessment {
   const findings = contaminants.map((contaminant, index) => {
     const piece = pieces[index]!
     if (closed && piece !== null && contaminant.placement === 'inside')
-      return emptyFinding(index, false, CLOSED, situation.limitMm, '')
+      return emptyFinding(index, false, situation.limitMm, '')
     return piece === null
-      ? emptyFinding(
-          index,
-          false,
-          'Not a metal with known constants: a coil does not answer to it.',
-          situation.limitMm,
-          '',
-        )
+      ? emptyFinding(index, false, situation.limitMm, '')
       : findingOf(context, contaminant, index, piece, listen, empty, idOf(index))
   })
   const fitting = fittingSizes(situation, point, context, pieces, toHz(chosen.frequenciesKHz))

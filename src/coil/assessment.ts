@@ -100,7 +100,6 @@ export interface CoilFinding {
   /** Which assumption widens the range from expected to cautious most. */
   readonly widest: Widest
   readonly zones: readonly Zone[]
-  readonly note: string
   readonly calculation: string
 }
 

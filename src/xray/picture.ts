@@ -8,6 +8,7 @@ import { IDEAL, PRACTICE } from './observer/practice.ts'
 import {
   CHANCE_NINE_IN_TEN,
   crossingOf,
+  LARGEST_MM,
   looksLikeVoid,
   marginOf,
   objectIn,
@@ -142,7 +143,8 @@ export function pictureOf(
       ensemble ??= ensembleScenes(build, point, pack, chosen, scene)
       const { threshold } = pieceIn(scene, contaminant)
       const { cautiousMm, widest } = cautiousSize(ensemble, contaminant, threshold, point, expectedMm)
-      return { cautiousMm: cautiousMm && cautiousMm * factor, widest }
+      const widened = cautiousMm && cautiousMm * factor
+      return { cautiousMm: widened !== null && widened <= LARGEST_MM ? widened : null, widest }
     },
     idealAt: (setting) => {
       const kept = ideal.get(setting.kV) ?? setScene(build, point, pack, setting, IDEAL)

@@ -138,7 +138,6 @@ export const coilFinding = (over: Partial<CoilFinding> = {}): CoilFinding => ({
   floorMm: 0.8,
   widest: 'product conductivity',
   zones: [],
-  note: '',
   calculation: 'p0.coil.contaminant.0.expected',
   ...over,
 })

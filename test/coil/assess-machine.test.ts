@@ -72,7 +72,6 @@ describe('the machine at the point', () => {
       contaminants: ['steel', 'brass', 'ss316'].map((id) => sampleContaminant(id)),
     }).findings
     expect(findings.map(({ expectedMm }) => expectedMm)).toEqual([null, null, null])
-    expect(findings[0]!.note).toContain('hide')
   })
 
   test('iron powder costs iron and brass more than stainless', () => {
@@ -116,7 +115,6 @@ describe('static-field detector', () => {
     expect(assessment.family).toBe('static-field')
     for (const f of assessment.findings) {
       expect([f.bestMm, f.expectedMm, f.cautiousMm, f.chanceAtMustFind]).toEqual([null, null, null, null])
-      expect(f.note.length).toBeGreaterThan(10)
     }
     expect(assessment.findings.map(({ answers }) => answers)).toEqual([
       true,

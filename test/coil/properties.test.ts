@@ -155,10 +155,13 @@ describe('for any product, opening, metal, shape and pack', () => {
     )
   })
 
-  test('the best size knows nothing of food and pack', () => {
+  test('the best size knows nothing of food and film; foil that hides the piece leaves none', () => {
     fc.assert(
       fc.property(setting, fc.double({ min: 0, max: 5, noNaN: true }), (s, conductivitySPerM) => {
-        expect(find({ ...s, conductivitySPerM, wrap: 'film' }).bestMm).toBe(find(s).bestMm)
+        const { bestMm } = find({ ...s, wrap: 'none' })
+        expect(find({ ...s, conductivitySPerM, wrap: 'film' }).bestMm).toBe(bestMm)
+        const there = find(s)
+        expect(there.bestMm).toBe(there.bestMm === null && s.wrap === 'foil' ? null : bestMm)
       }),
       RUNS,
     )

@@ -36,7 +36,7 @@ export async function answer(ordered: Ordered): Promise<Answered> {
       const { contaminant } = row
       const ofRow = joinSheets(
         factsForContaminant(brief, contaminant, materials),
-        keep(factsOfRow(brief, line, row)),
+        keep(factsOfRow(ordered, line, row)),
       )
       await ask('line:contaminant', { ...nowhere, line, contaminant }, joinSheets(ofBrief, ofLine, ofRow))
     }

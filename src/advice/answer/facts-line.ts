@@ -2,6 +2,7 @@ import type { Brief, Point } from '../../contract/index.ts'
 import { isPromised } from '../assess/meets.ts'
 import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
 import { placeId } from '../facts/place-id.ts'
+import { belongsInTheFood } from '../order/belongs.ts'
 import { achievedWords, nameWords, packSize, sizedWords, wordList } from '../say/words.ts'
 import type { Ordered, OrderedLine, Ranked, Row } from '../stages.ts'
 
@@ -24,7 +25,9 @@ const achievable = (brief: Brief, rows: readonly Row[]) =>
   )
 
 /** Rows of a line by how they are answered. */
-function sorted({ rows }: OrderedLine, brief: Brief) {
+function sorted(line: OrderedLine, brief: Brief) {
+  const { rows } = line
+  const belongs = (row: Row) => belongsInTheFood(brief, line, row)
   const isAsked = ({ contaminant }: Row) => brief.contaminants[contaminant]!.mustFindMm !== null
   const by = (...ways: Row['by'][]) => rows.filter((row) => ways.includes(row.by))
   return {
@@ -36,7 +39,8 @@ function sorted({ rows }: OrderedLine, brief: Brief) {
     forBuild: by('build').filter(({ wouldMeet }) => wouldMeet),
     reacts: by('reacts'),
     early: by('none', 'nearest').filter((row) => row.metTooEarlyAt !== null),
-    lost: by('none').filter((row) => row.metTooEarlyAt === null),
+    lost: by('none').filter((row) => row.metTooEarlyAt === null && !belongs(row)),
+    belongs: rows.filter(belongs),
     found: by('use', 'nearest', 'build'),
   }
 }
@@ -77,6 +81,8 @@ export function factsOfLine(ordered: Ordered, line: number): FactSheet {
   write.computed('line.achievable', achievable(brief, rows.short.length > 0 ? rows.short : rows.found))
   write.computed('line.lost', rows.lost.length)
   write.computed('line.lostNames', wordList(rows.lost.map((row) => nameWords(brief, row.contaminant))))
+  write.computed('line.belongs', rows.belongs.length)
+  write.computed('line.belongsNames', wordList(rows.belongs.map((row) => nameWords(brief, row.contaminant))))
   write.computed('line.lostAsked', rows.lost.filter((row) => rows.asked.includes(row)).length)
   writeBuild(write, brief, rows.forBuild, sized)
   write.computed('line.found', rows.found.length)

@@ -5,7 +5,7 @@ import { placeId } from '../facts/place-id.ts'
 import { placesMissed } from '../order/places-missed.ts'
 import { sizedWords, wordList } from '../say/words.ts'
 import type { Use } from '../stages.ts'
-import { TEST_RUNS } from './facts-row.ts'
+import { TEST_RUNS, unitsAt } from './facts-row.ts'
 
 /** Facts of one machine the recommendation puts into use. */
 export function factsOfUse(brief: Brief, line: number, { point, option, contaminants }: Use): FactSheet {
@@ -24,6 +24,7 @@ export function factsOfUse(brief: Brief, line: number, { point, option, contamin
     'use.shownInProduct',
     brief.quotes.some((quote) => quote.equipment === equipment && quote.obtained === 'in-product'),
   )
+  write.computed('use.units', unitsAt(brief, point))
   write.computed('use.testRuns', TEST_RUNS)
   return write.sheet()
 }

@@ -121,7 +121,7 @@ export function coilFindings(brief: Brief, at: Place, assessment: CoilAssessment
       brief,
       at,
       finding,
-      finding.note,
+      '',
       NOWHERE,
       withoutSize ? (finding.answers ? 'open' : 'cannot') : undefined,
     )

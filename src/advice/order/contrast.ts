@@ -5,7 +5,8 @@ import { orderAmong, sizeRatio } from './order.ts'
 /** Sizes closer than this share are the same: the model cannot tell them apart (judgement). */
 const SAME_SIZE_SHARE = 0.02
 
-function differ(a: number | null, b: number | null): boolean {
+/** True where two sizes, mm, can be told apart. */
+export function differ(a: number | null, b: number | null): boolean {
   if (a === null || b === null) return a !== b
   return Math.abs(a - b) > SAME_SIZE_SHARE * Math.max(a, b)
 }

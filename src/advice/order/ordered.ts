@@ -15,11 +15,12 @@ export function order(judged: Judged): Ordered {
     const combined = combine(brief, line, options)
     return { ...line, combined, rows: rowsOf(brief, line, combined, options) }
   })
-  const uses = lines.flatMap(({ combined }) => combined.uses)
+  const usesFor = (at: number) =>
+    lines.filter(({ points }) => points.includes(at)).flatMap(({ combined }) => combined.uses)
   return {
     ...judged,
     lines,
-    points: options.map((there, at) => pointOf(judged, at, there, uses)),
+    points: options.map((there, at) => pointOf(judged, at, there, usesFor(at))),
   }
 }
 
@@ -44,12 +45,12 @@ function pointOf(
   return {
     options,
     apart: contrastsAt(brief.contaminants, asked, options, inUse),
-    close: closeCallAt(brief, options, inUse),
+    close: uses.length > 0 ? closeCallAt(brief, options, inUse) : closeCallOf(brief, options),
   }
 }
 
-/** A close call counts where the first of the order is the machine in use: nothing else hangs on it. */
+/** On a line that uses a machine a close call counts where that is the first of the order: nothing else hangs on it. */
 function closeCallAt(brief: Brief, options: readonly Ranked[], inUse: readonly string[]): Close | null {
   const close = closeCallOf(brief, options)
-  return close && (inUse.length === 0 || inUse.includes(close.first.equipment)) ? close : null
+  return close && inUse.includes(close.first.equipment) ? close : null
 }

@@ -1,6 +1,7 @@
 import type { Brief, Verdict } from '../../contract/index.ts'
 import { isAnyMet, meetsAll, verdictOf } from '../assess/meets.ts'
 import type { Detector, PlacedOutcome, Ranked } from '../stages.ts'
+import { differ } from './contrast.ts'
 import { orderAmong } from './order.ts'
 
 /** One machine at one point with all that is known of it, before the options are put in order. */
@@ -56,13 +57,19 @@ function weigh(candidate: Candidate): Weighed {
   }
 }
 
-/** Most that an option finds smaller than another one, mm, by expected sizes; null where it finds none smaller. */
+/**
+ * Most that an option finds smaller than another one, mm to two places, by expected sizes; null where it finds none
+ * smaller that the model can tell apart.
+ */
 function smallerBy(option: Weighed, other: Weighed): number | null {
   const gains = option.findings.flatMap((f, i) => {
     const its = other.findings[i]?.expectedMm
-    return f.expectedMm !== null && its != null && f.expectedMm < its ? [its - f.expectedMm] : []
+    return f.expectedMm !== null && its != null && differ(f.expectedMm, its) && f.expectedMm < its
+      ? [its - f.expectedMm]
+      : []
   })
-  return gains.length === 0 ? null : Math.max(...gains)
+  const most = Math.round(100 * Math.max(0, ...gains)) / 100
+  return most > 0 ? most : null
 }
 
 /** A detector without computed sizes that reacts to everything asked: no verdict but a test. */

@@ -7,7 +7,6 @@ import { LARGEST_MM } from '../piece/size-grid.ts'
 import type { Hearing } from '../scene.ts'
 import { cautionRange } from './caution-range.ts'
 import { bestMm, type FindingContext, limitOf } from './finding-context.ts'
-import { noteOf } from './finding-note.ts'
 import { missedAgain } from './last-crossing.ts'
 import {
   curveOf,
@@ -68,6 +67,13 @@ function zone(name: string, sizes: Zone['sizes'], mustFindMm: number | null, why
   }
 }
 
+/** Where sheet of metal goes around the food; lids, caps and bases only disturb. */
+const AROUND = ['wrap', 'sleeve', 'tray', 'wall']
+
+/** Foil around the food, no film: it closes the field, so what an empty opening would find says nothing. */
+const isWrappedInFoil = ({ layers }: FindingContext['scene']): boolean =>
+  layers.some(({ film, part }) => !film && AROUND.includes(part.place))
+
 /** Sizes and chances of one piece of metal; `listen` is the scene at the frequencies in use. */
 export function findingOf(
   context: FindingContext,
@@ -79,10 +85,11 @@ export function findingOf(
   calculation: string,
 ): CoilFinding {
   const limitMm = limitOf(context, piece)
-  const best = bestMm(context, piece, empty)
+  const inEmpty = bestMm(context, piece, empty)
   const curves = orientedCurves(listen, piece)
   const size = (level: number) => weakestMm(curves, level, limitMm)
   const found = size(LEVELS.found)
+  const best = found === null && isWrappedInFoil(context.scene) ? null : inEmpty
   const expectedMm = best === null ? null : largerMm(found, best)
   const weakest = weakerOf(curves, limitMm)
   const weak = hasDirection(piece.shape) ? weakest.orientation : null
@@ -147,7 +154,6 @@ export function findingOf(
       ),
     ],
     frequencyUnsuitable,
-    note: noteOf({ best, expectedMm, limitMm, weak, windows, piece, frequencyUnsuitable, listen, context }),
     calculation,
   }
 }

@@ -29,6 +29,8 @@ const LINE: readonly Row[] = [
   ['line.achievable', 'sizes achievable with what comes nearest', '', 'string'],
   ['line.lost', 'contaminants that nothing finds', '', 'number'],
   ['line.lostNames', 'contaminants that nothing finds', '', 'string'],
+  ['line.belongs', 'bones of a food that keeps its bones', '', 'number'],
+  ['line.belongsNames', 'those bones', '', 'string'],
   ['line.lostAsked', 'sizes asked that nothing finds', '', 'number'],
   ['line.forBuild', 'sizes asked that a larger build would meet', '', 'number'],
   ['line.buildNames', 'contaminants that a larger build would meet', '', 'string'],
@@ -58,6 +60,12 @@ const ROW: readonly Row[] = [
   ['row.wouldMeet', 'a larger build would meet it', '', 'boolean'],
   ['row.testRuns', 'fresh packs, none missed, that show 9 in 10 with 95 % confidence', '', 'number'],
   ['row.buildSize', 'size of pack a build would have to take', '', 'string'],
+  ['row.units', 'what is tested: packs, or portions of a flow', '', 'string'],
+  ['row.timesAsked', 'size achievable over the size asked', '', 'number'],
+  ['row.belongs', 'bone of a food that keeps its bones', '', 'boolean'],
+  ['row.removedBy', 'what takes most of it out on this line', '', 'string'],
+  ['row.removedLeastPct', 'share it takes out, unfavourable end', '%', 'number'],
+  ['row.removedMostPct', 'share it takes out, favourable end', '%', 'number'],
 ]
 
 const USE: readonly Row[] = [
@@ -68,6 +76,7 @@ const USE: readonly Row[] = [
   ['use.partly', 'of them, but for places of the pack', '', 'number'],
   ['use.partlyPlaces', 'those places', '', 'string'],
   ['use.shownInProduct', 'a size quoted for it was obtained in the product', '', 'boolean'],
+  ['use.units', 'what is tested: packs, or portions of a flow', '', 'string'],
   ['use.testRuns', 'fresh packs, none missed, that show 9 in 10 with 95 % confidence', '', 'number'],
 ]
 
