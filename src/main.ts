@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { adviseCommand } from './commands/advise.ts'
 import { cardCommand } from './commands/card.ts'
+import { compareCommand } from './commands/compare.ts'
 import { endingOf, watchOutput } from './commands/ending.ts'
 import { fragmentCommand } from './commands/fragment.ts'
 import { planCommand } from './commands/plan.ts'
@@ -21,6 +22,11 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
     usage:
       'advise BRIEF.json [--json] [--reasons [--tree]] [--trail ID] [--rule ID] [--rather A B] [--rules DIR [--difference]]',
     does: 'advice as a table, or as JSON; with reasons, a calculation to its end, two machines side by side',
+  },
+  compare: {
+    run: compareCommand,
+    usage: 'compare BRIEF.json [OTHER.json] [--machines KEY,KEY] [--false-rejects SHARE] [--json]',
+    does: 'machines side by side, or one pack against another: only what differs, what to ask, what to settle',
   },
   fragment: {
     run: fragmentCommand,

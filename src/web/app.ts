@@ -4,6 +4,7 @@ import { advise } from '../advise.ts'
 import { type Advise, remembering, under } from './advisor.ts'
 import { adviceApi } from './api/advice.ts'
 import { cardApi } from './api/card.ts'
+import { compareApi } from './api/compare.ts'
 import { fragmentApi } from './api/fragment.ts'
 import { openapiDocument } from './api/openapi.ts'
 import { planApi } from './api/plan.ts'
@@ -115,6 +116,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
 
   app.post('/api/advice', adviceApi(advisor))
   app.post('/api/card', cardApi)
+  app.post('/api/compare', compareApi(advisor))
   app.post('/api/fragment', fragmentApi(answers))
   app.post('/api/runs', runsApi(advisor))
   app.post('/api/plan', planApi(advisor))

@@ -136,6 +136,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
 
   it('every sitting goes the same way without script', async () => {
     const page = await open(`/compare?b=${packedOf('hazelnuts')}`, { javaScriptEnabled: false })
+    await page.getByText('Enter prices, power and work').click()
     await page.locator('[id="perRejectedPack"]').fill('nonsense')
     await page.getByRole('button', { name: 'Work out the cost' }).click()
     await expect.poll(() => page.title()).toMatch(/^Error: Compare quotes/)
@@ -159,6 +160,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
       `/compare?b=${nuts}&x=p1.xray-single&x=p1.xray-dual&x=p1.coil-single&print=1`,
     ],
     ['compare with a problem', `/compare?b=${nuts}&perKWh=much`],
+    ['compare two packs', `/compare?b=${nuts}&points.1.heightMm=30`],
     ['exercises', '/exercises'],
     ['exercises of a brief, in plain words', `/exercises?b=${jar}&words=plain`],
     ['exercises in front of a room', `/exercises?b=${jar}&present=1`],

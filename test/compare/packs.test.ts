@@ -1,10 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { advise } from '../../src/advise.ts'
 import { parseBrief } from '../../src/brief/index.ts'
+import { asData } from '../../src/compare/as-data.ts'
 import { type Comparison, compare } from '../../src/compare/comparison.ts'
 import { atRate, readRate } from '../../src/compare/false-rejects.ts'
 import type { Laid } from '../../src/compare/laid.ts'
-import type { BriefInput } from '../../src/contract/index.ts'
+import { type BriefInput, comparisonSchema } from '../../src/contract/index.ts'
 
 /** A bag of cheese in plain film, and the same behind a layer of foil: a coil hears the foil, x-rays hardly see it. */
 const bag: BriefInput = {
@@ -102,5 +103,26 @@ describe('one rate of false rejects', () => {
     const { brief } = table.laid[0]!
     expect(atRate(brief, 0.002).points.map((point) => point.falseRejectsPerPack)).toEqual([0.002])
     expect(atRate(brief, brief.points[0]!.falseRejectsPerPack)).toBe(brief)
+  })
+})
+
+describe('as data', () => {
+  it('keeps sizes as computed, names every side, and says first what the page says first', () => {
+    const data = asData(table, ['said'])
+    expect(comparisonSchema.parse(JSON.parse(JSON.stringify(data)))).toEqual(JSON.parse(JSON.stringify(data)))
+    expect(data.words).toEqual(['said'])
+    expect(data.sides.map(({ key, pack }) => [key, pack])).toEqual([
+      ['p0.coil-multi', 'A'],
+      ['B.p0.coil-multi', 'B'],
+      ['p0.xray-single', 'A'],
+      ['B.p0.xray-single', 'B'],
+    ])
+    for (const [at, side] of table.sides.entries())
+      expect(data.sides[at]!.sizes.map((one) => one?.expectedMm)).toEqual(
+        side.findings.map((finding) => finding?.expectedMm),
+      )
+    expect(
+      data.changes.filter(({ better }) => !better).map(({ over, piece }) => [over, piece]),
+    ).toContainEqual(['p0.coil-multi', 0])
   })
 })

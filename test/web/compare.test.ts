@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
+import { comparisonSchema } from '../../src/contract/index.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { input } from '../compare/two-machines.ts'
 import { house } from './house.ts'
@@ -172,5 +173,41 @@ describe('compare quotes', () => {
     expect(html).not.toMatch(/<style| style="| on[a-z]+="|<script(?! src=)/)
     const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id)
     expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([])
+  })
+})
+
+describe('POST /api/compare', () => {
+  const post = (body: unknown) =>
+    house.request('/api/compare', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(body),
+    })
+
+  it('gives the same sizes as the page, and what differs', async () => {
+    const answer = await post({ brief: input, machines: ['p0.xray-single', 'p0.xray-dual'] })
+    expect(answer.status).toBe(200)
+    const data = comparisonSchema.parse(await answer.json())
+    expect(data.words[0]).toMatch(/is needed/)
+    expect(data.sides.map(({ equipment }) => equipment)).toEqual(['xray-single', 'xray-dual'])
+    expect(data.sides[1]!.quoted.map(({ sizeMm }) => sizeMm)).toEqual([2.5, 1])
+    expect(data.sides[0]!.clause.cleanPacks).toBe(2995)
+    expect(data.ourselves.map(({ ask }) => ask).join()).toContain('No time between checks')
+  })
+
+  it('names every problem by its path', async () => {
+    const answer = await post({
+      brief: { ...input, points: [{ heightMm: 9000 }] },
+      other: {},
+      falseRejectsPerPack: 0.9,
+    })
+    expect(answer.status).toBe(422)
+    const { problems } = (await answer.json()) as { problems: { path: string }[] }
+    const paths = problems.map(({ path }) => path)
+    for (const path of ['brief.points.0.heightMm', 'other.product', 'falseRejectsPerPack'])
+      expect(paths).toContain(path)
+    const unknown = await post({ brief: input, machines: ['p0.nothing'] })
+    expect(unknown.status).toBe(422)
+    expect(JSON.stringify(await unknown.json())).toMatch(/machines\.0.*p0\.xray-dual/)
   })
 })

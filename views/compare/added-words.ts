@@ -1,4 +1,5 @@
 import type { Comparison } from '../../src/compare/comparison.ts'
+import type { PackRow } from '../../src/compare/pack-rows.ts'
 import type { Side } from '../../src/compare/sides.ts'
 import type { Added, Change, Turn } from '../../src/compare/what-it-adds.ts'
 import { capital } from '../words/capital.ts'
@@ -103,4 +104,34 @@ export function basisWords({ byCost }: Comparison): string {
   if (byCost.basis === 'burden')
     return `By cost and effort (1 to 5: purchase, upkeep, space, skill), from cheap to dear: ${order}. Enter prices below to go by them.`
   return 'Which is the dearer is not known: cost and effort are the same. Enter prices below.'
+}
+
+/** What a comparison says first: of machines whether the dearer is needed, of packs what the second one changes. */
+export function comparisonWords(comparison: Comparison, pieces: readonly string[]): string[] {
+  const { added, laid, packs } = comparison
+  const said =
+    laid.length === 2
+      ? [packsWords(packs, pieces), ...added.map((one) => packWords(one, pieces))]
+      : [
+          ...added.map((one) => addedWords(one, pieces)),
+          ...(added.length > 0 ? [basisWords(comparison)] : []),
+        ]
+  return [...new Set(said)]
+}
+
+/** What changes for the sizes asked when the second pack is taken. */
+export function packsWords(rows: readonly PackRow[], pieces: readonly string[]): string {
+  const named = (turn: PackRow['turn']) =>
+    listed(rows.filter((row) => row.turn === turn).map(({ contaminant }) => pieces[contaminant] ?? ''))
+  const [better, worse] = [named('better'), named('worse')]
+  const machines = rows.filter(({ rows: [a, b] }) => a && b && a.equipment !== b.equipment).length
+  const parts = [
+    better === '' ? '' : `With pack B more can be said of ${better}.`,
+    worse === '' ? '' : `With pack B less can be said of ${worse}.`,
+    better === '' && worse === '' ? 'Both packs meet the same of what you ask.' : '',
+    machines === 0
+      ? ''
+      : `For ${machines} of ${rows.length} contaminants another machine answers than with pack A.`,
+  ]
+  return parts.filter(Boolean).join(' ')
 }

@@ -1,10 +1,9 @@
 import type { PackRow } from '../../src/compare/pack-rows.ts'
 import type { AnswerRow } from '../../src/contract/answer.ts'
-import { listed } from '../words/listed.ts'
 import { shortName } from '../words/machine.ts'
 import { sizeWords } from '../words/size.ts'
 import { ANSWER_WORDS } from '../words/verdict.ts'
-import { packWords } from './added-words.ts'
+import { packsWords, packWords } from './added-words.ts'
 import { packInputs } from './pack-inputs.ts'
 import type { ComparePageProps } from './props.ts'
 
@@ -18,7 +17,7 @@ export function Packs(props: ComparePageProps) {
   const inputs = packInputs(first.brief, second.brief, names)
   return (
     <>
-      <p class="answer">{packsSentence(comparison.packs, piecesShort)}</p>
+      <p class="answer">{packsWords(comparison.packs, piecesShort)}</p>
       {comparison.added.length > 0 ? (
         <ul class="pack-effects">
           {comparison.added.map((added) => (
@@ -79,23 +78,6 @@ export function Packs(props: ComparePageProps) {
       </section>
     </>
   )
-}
-
-/** What changes for the sizes asked when the second pack is taken. */
-function packsSentence(rows: readonly PackRow[], pieces: readonly string[]): string {
-  const named = (turn: PackRow['turn']) =>
-    listed(rows.filter((row) => row.turn === turn).map(({ contaminant }) => pieces[contaminant] ?? ''))
-  const [better, worse] = [named('better'), named('worse')]
-  const machines = rows.filter(({ rows: [a, b] }) => a && b && a.equipment !== b.equipment).length
-  const parts = [
-    better === '' ? '' : `With pack B more can be said of ${better}.`,
-    worse === '' ? '' : `With pack B less can be said of ${worse}.`,
-    better === '' && worse === '' ? 'Both packs meet the same of what you ask.' : '',
-    machines === 0
-      ? ''
-      : `For ${machines} of ${rows.length} contaminants another machine answers than with pack A.`,
-  ]
-  return parts.filter(Boolean).join(' ')
 }
 
 function askedWords({ rows }: PackRow): string {

@@ -3,6 +3,8 @@ import { z } from 'zod'
 import {
   adviceSchema,
   briefSchema,
+  compareRequestSchema,
+  comparisonSchema,
   fragmentAnswerSchema,
   fragmentRequestSchema,
   planRequestSchema,
@@ -82,6 +84,21 @@ export const openapi = {
         },
       },
     },
+    '/api/compare': {
+      post: {
+        operationId: 'compare',
+        summary: 'Machines side by side, or one pack against another: only what differs',
+        requestBody: { required: true, content: json('CompareRequest') },
+        responses: {
+          200: { description: 'The comparison', content: json('Comparison') },
+          400: refused('The body is not readable JSON'),
+          413: refused('The body is too large'),
+          415: refused('The body is not application/json'),
+          422: refused('A brief, or what was asked of the comparison, has problems'),
+          503: BUSY,
+        },
+      },
+    },
     '/api/fragment': {
       post: {
         operationId: 'fragment',
@@ -140,6 +157,8 @@ export const openapi = {
       ...definitions(z.object({ problems: problemsSchema }), 'output'),
       ...definitions(z.object({ advice: adviceSchema }), 'output'),
       ...definitions(z.object({ brief: briefSchema }), 'input'),
+      ...definitions(z.object({ request: compareRequestSchema }), 'input'),
+      ...definitions(z.object({ answer: comparisonSchema }), 'output'),
       ...definitions(z.object({ request: fragmentRequestSchema }), 'input'),
       ...definitions(z.object({ answer: fragmentAnswerSchema }), 'output'),
       ...definitions(z.object({ request: runsRequestSchema }), 'input'),

@@ -157,7 +157,22 @@ function Row({
             </a>
           </>
         )}
+        {plain || row.left.kind !== 'test' ? null : (
+          <>
+            {' '}
+            <a class="why-link" href={planLink(links, row, advice)}>
+              plan it<span class="unseen">: {name}</span>
+            </a>
+          </>
+        )}
       </td>
     </tr>
   )
+}
+
+/** The plan of a trial for this row, with its machine where the advice names one. */
+function planLink({ packed }: Links, { contaminant, equipment, point }: AnswerRow, advice: Advice): string {
+  const at = advice.points.findIndex(({ name }) => name === point)
+  const machine = equipment !== null && at >= 0 ? `&machine=${encodeURIComponent(`${at}.${equipment}`)}` : ''
+  return `/plan?b=${packed}&contaminant=${contaminant}${machine}`
 }
