@@ -1,5 +1,6 @@
 import { answer } from './advice/answer/answer.ts'
 import { assess } from './advice/assess/assess.ts'
+import { removedBySize } from './advice/assess/removed-by-size.ts'
 import { loadRulebook, type Rulebook } from './advice/book/rulebook.ts'
 import { versionsUnder } from './advice/book/versions.ts'
 import type { AdviseGiven } from './advice/change/advise-given.ts'
@@ -43,9 +44,19 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
   const asker = askerOf(book, judged.facts)
   const changes = options.withoutChanges ? NO_CHANGES : await changesOf(brief, said, book)
   const missing = options.withoutMissing ? [] : await missingOf(brief, said, book)
-  const records = options.withoutRecords ? NO_RECORDS : await recordsOf(brief, said, asker)
+  const records = options.withoutRecords ? NO_RECORDS : await recordsOf(brief, said, given(brief, asker))
   return { ...said, ...changes, missing, ...recorded(brief, said, records, asker) }
 }
+
+/** What register and check plan are handed: a way to ask the rules, what devices take out by size, two limits. */
+const given = (brief: Brief, { ask, book }: ReturnType<typeof askerOf>) => ({
+  ask,
+  removedBySize: removedBySize(brief),
+  limits: {
+    seenPct: book.thresholds.get('longPiecesSeen')!.value,
+    seenAtAllPct: book.thresholds.get('longPiecesSeenAtAll')!.value,
+  },
+})
 
 type Said = ReturnType<typeof say>
 

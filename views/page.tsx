@@ -75,7 +75,7 @@ export function Page(frame: PageFrame & { children?: Child }) {
           <footer>
             <p>
               A test on the real product decides. These pages are a prediction, not an approval, and no
-              substitute for a competent person or the local authority.
+              substitute for a competent person, the local authority or legal advice.
             </p>
           </footer>
         </body>

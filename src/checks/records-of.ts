@@ -1,7 +1,7 @@
 import type { Advice, Ask, Brief, Calculation, Checks, Hazard, Register, Said } from '../contract/index.ts'
 import { materials } from '../reference/index.ts'
 import { hazardOf } from '../register/hazard/hazard.ts'
-import { type HazardNumbers, hazardNumbers } from '../register/hazard/hazard-numbers.ts'
+import { type Given, type HazardNumbers, hazardNumbers } from '../register/hazard/hazard-numbers.ts'
 import { Answers } from '../register/line/answers.ts'
 import { findingOf, type Line, linesOf } from '../register/line/controls-in-place.ts'
 import { type Throughput, throughputOf } from '../register/line/throughput.ts'
@@ -45,14 +45,14 @@ interface Worked {
 export async function recordsOf(
   brief: Brief,
   advice: Pick<Advice, 'points' | 'combination'>,
-  { ask }: { readonly ask: Ask },
+  { ask, ...given }: Given & { readonly ask: Ask },
 ): Promise<Records> {
   const answers = new Answers(brief)
   const contaminants = brief.contaminants.map(named)
   const worked: Worked[] = []
   for (const line of linesOf(brief, advice, answers)) {
     const throughput = throughputOf(brief, line.points, answers)
-    const numbers = contaminants.map((_, c) => hazardNumbers(brief, line, c, throughput, answers))
+    const numbers = contaminants.map((_, c) => hazardNumbers(brief, line, c, throughput, answers, given))
     const plans: Planned[] = []
     for (const [at, control] of line.controls.entries())
       plans.push(
@@ -77,11 +77,14 @@ export async function recordsOf(
         await hazardOf({
           brief,
           numbers: one,
+          removals: advice.points.flatMap(({ name, removals }) =>
+            removals.map((removal) => ({ point: name, ...removal })),
+          ),
           label: contaminants[one.contaminant]!.label,
           throughput,
           checks: plans.map(({ point }) => ({
             pieces: point.pieces
-              .filter(({ contaminant, routineMm }) => contaminant === one.contaminant && routineMm !== null)
+              .filter(({ routineMm }) => routineMm !== null)
               .map(pieceWords)
               .join('; '),
             intervalMin: point.intervalMin,
@@ -175,7 +178,9 @@ async function registerOf(
     plant: PLANT.map(([id, label]) => ({
       id: `plant.${id}`,
       label,
-      value: answers.word(`plant.${id}`, '').value,
+      ...(id === 'retention'
+        ? retentionOf(said, answers)
+        : { value: answers.word(`plant.${id}`, '').value, rule: '' }),
     })),
     revalidate: itemsAsSentences(said, 'revalidate'),
     law: [],
@@ -192,12 +197,20 @@ async function registerOf(
   }
 }
 
+/** How long records are kept: as a person says, else by the law of the market. */
+function retentionOf(said: readonly Said[], answers: Answers): { value: string; rule: string } {
+  const filled = said.find(({ slot }) => slot === 'retention')
+  const { value, from } = answers.word('plant.retention', filled?.text ?? '')
+  return { value, rule: from === 'entered' ? '' : (filled?.rule ?? '') }
+}
+
 /** What a person says of the plant and the register as a whole; empty until somebody does. */
 const PLANT = [
   ['author', 'Answers for the register'],
   ['team', 'Team and its competence'],
   ['flow-confirmed', 'Flow confirmed on site'],
   ['released-by', 'Holds and releases product'],
+  ['rework-to', 'Rework comes back in at'],
   ['issue', 'Issue and date'],
   ['changed', 'Changed since the last issue'],
   ['retention', 'Records are kept for'],

@@ -36,6 +36,7 @@ export const SLOTS = [
   'acceptable',
   'unseen',
   'revalidate',
+  'retention',
   'auditor',
   'carrier',
   'pieces',

@@ -64,6 +64,7 @@ export const ANSWER_KEYS = {
   cp: ['q1', 'q2', 'q3', 'q4', 'q5', 'q6', 'q7', 'q8', 'class', 'validation-by'],
   p: [
     'machine',
+    'separators',
     'working-share',
     'interval',
     'react',
@@ -83,6 +84,7 @@ export const ANSWER_KEYS = {
     'issue',
     'changed',
     'released-by',
+    'rework-to',
   ],
 } as const
 

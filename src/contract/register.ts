@@ -32,6 +32,8 @@ export const controlSchema = z.object({
   sizeToFindMm: z.number().nullable(),
   /** Chance averaged over everything that arrives before any control. */
   meanChance: z.number(),
+  /** The same at the promised sizes in place of the expected ones; null where none is promised. */
+  meanChanceCautious: z.number().nullable(),
   workingShare: z.number(),
   class: z.string(),
   /** The class by the questions where a person set another one, with the reason; else the same. */
@@ -95,6 +97,22 @@ export const hazardSchema = z.object({
     calculation: z.string(),
   }),
   controls: z.array(controlSchema),
+  /** Sieves, magnets and the like ahead of the detectors, credited in turn with the middle of their range. */
+  separators: z.array(
+    z.object({
+      point: z.string(),
+      equipment: z.string(),
+      label: z.string(),
+      /** Share of all that arrives which it takes out in one run, worst and best. */
+      takesOut: z.tuple([z.number(), z.number()]),
+      /** What it never takes out, and on which condition the share stands. */
+      neverRemoves: z.string(),
+      condition: z.string(),
+      calculation: z.string(),
+    }),
+  ),
+  /** Where rework leaves and comes back in; null where the flow sends none back. */
+  rework: z.object({ from: z.string(), to: z.string(), behind: z.boolean() }).nullable(),
   missesPerMillion: z.array(missesSchema),
   /** Pieces that customers reported. */
   complaints: z.number(),
@@ -127,7 +145,7 @@ export const registerSchema = z.object({
     }),
   ),
   /** Who, when, which issue: as people said; empty where nobody did. */
-  plant: z.array(z.object({ id: z.string(), label: z.string(), value: z.string() })),
+  plant: z.array(z.object({ id: z.string(), label: z.string(), value: z.string(), rule: z.string() })),
   revalidate: z.array(sentence),
   law: z.array(sentence),
   auditor: z.array(z.object({ question: z.string(), answer: z.string(), rule: z.string() })),

@@ -1,3 +1,4 @@
+import type { Child } from 'hono/jsx'
 import { PackPlaces } from '../../src/charts/pack-places.tsx'
 import type { CheckPoint } from '../../src/contract/checks.ts'
 import { type Ink, Sentences } from '../register/ink.tsx'
@@ -12,6 +13,8 @@ export interface PackSize {
   readonly widthMm: number
   readonly heightMm: number
 }
+
+const nameOf = ({ label, point, line }: CheckPoint) => `${label}, ${point}${line === '' ? '' : `, ${line}`}`
 
 export const checkAnchor = ({ pointIndex }: CheckPoint) => `check-${pointIndex}`
 
@@ -45,15 +48,27 @@ export function Places({ check, pack }: { check: CheckPoint; pack: PackSize }) {
 }
 
 /** The check plan of one machine. */
-export function CheckSection({ check, pack, ink }: { check: CheckPoint; pack: PackSize; ink: Ink }) {
+export function CheckSection({
+  check,
+  earlier,
+  pack,
+  ink,
+}: {
+  check: CheckPoint
+  /** Machines whose plan stands before this one: what is word for word the same points there. */
+  earlier: readonly CheckPoint[]
+  pack: PackSize
+  ink: Ink
+}) {
   const id = checkAnchor(check)
-  const heading = (words: string) => <h3>{words}</h3>
+  const heading = (words: string) => (ink.paper ? <h4>{words}</h4> : <h3>{words}</h3>)
+  const once = (part: keyof CheckPoint, shown: Child) => {
+    const same = earlier.find((other) => JSON.stringify(other[part]) === JSON.stringify(check[part]))
+    return same ? <p>{`As at “${same.point}”.`}</p> : shown
+  }
   return (
     <section class="check" aria-labelledby={id}>
-      <h2 id={id}>
-        {check.label}, {check.point}
-        {check.line === '' ? '' : `, ${check.line}`}
-      </h2>
+      {ink.paper ? <h3 id={id}>{nameOf(check)}</h3> : <h2 id={id}>{nameOf(check)}</h2>}
       {ink.paper ? null : (
         <ul class="acts">
           <li>
@@ -80,24 +95,30 @@ export function CheckSection({ check, pack, ink }: { check: CheckPoint; pack: Pa
         </>
       )}
       <Sentences ink={ink} sentences={check.carrier} />
-      <Sentences ink={ink} sentences={check.notes} />
+      <Sentences ink={ink} sentences={newSentences(check, earlier)} />
       <Places check={check} pack={pack} />
       {heading('How often, and what is held')}
-      <Items items={check.when} ink={ink} />
+      {once('when', <Items items={check.when} ink={ink} />)}
       <HoldTable check={check} ink={ink} />
       {heading('Taking the bad pack out')}
       <RejectPlan check={check} ink={ink} />
       {heading('One failure and one proof for each link')}
-      <Proofs check={check} />
+      {once('proofs', <Proofs check={check} />)}
       {heading('When a check fails')}
-      <Items items={check.ifFails} ink={ink} ordered />
+      {once('ifFails', <Items items={check.ifFails} ink={ink} ordered />)}
       {heading('What becomes of rejects')}
       <Workload check={check} />
-      <Items items={check.rejects} ink={ink} />
+      {once('rejects', <Items items={check.rejects} ink={ink} />)}
       {heading('Settings, changes, papers')}
-      <Items items={check.keeping} ink={ink} />
+      {once('keeping', <Items items={check.keeping} ink={ink} />)}
     </section>
   )
+}
+
+/** Sentences on pieces and places that no earlier machine's plan says. */
+function newSentences(check: CheckPoint, earlier: readonly CheckPoint[]) {
+  const said = new Set(earlier.flatMap(({ notes }) => notes.map(({ text }) => text)))
+  return check.notes.filter(({ text }) => !said.has(text))
 }
 
 function Proofs({ check }: { check: CheckPoint }) {

@@ -36,8 +36,8 @@ export function ChecksPage({ advice, title, packed, packs }: ChecksPageProps) {
           what has to keep the hazards out.
         </p>
       ) : null}
-      {points.map((check) => (
-        <CheckSection check={check} pack={packs[check.pointIndex]!} ink={ink} />
+      {points.map((check, at) => (
+        <CheckSection check={check} earlier={points.slice(0, at)} pack={packs[check.pointIndex]!} ink={ink} />
       ))}
       <SiteList list={siteList} ink={ink} />
     </Page>

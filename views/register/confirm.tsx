@@ -1,4 +1,5 @@
 import type { Register } from '../../src/contract/register.ts'
+import { Fold } from './fold.tsx'
 import type { Ink } from './ink.tsx'
 import { answerLink } from './questions.tsx'
 
@@ -9,8 +10,7 @@ export function Confirm({ register, ink }: { register: Register; ink: Ink }) {
   return (
     <section aria-labelledby="confirm">
       <h2 id="confirm">Assumptions to be confirmed by a person</h2>
-      <details {...(ink.paper ? { open: true } : {})}>
-        <summary>{`${confirm.length} assumptions nobody has confirmed`}</summary>
+      <Fold ink={ink} summary={`${confirm.length} assumptions nobody has confirmed`}>
         <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
           <table>
             <thead>
@@ -61,7 +61,7 @@ export function Confirm({ register, ink }: { register: Register; ink: Ink }) {
             <button type="submit">Confirm it</button>
           </form>
         )}
-      </details>
+      </Fold>
     </section>
   )
 }

@@ -1,17 +1,27 @@
-import type { Hazard } from '../../src/contract/register.ts'
-import { ControlSection } from './control-section.tsx'
+import type { Hazard, Sentence } from '../../src/contract/register.ts'
+import { ControlsTable } from './controls-table.tsx'
+import { Fold } from './fold.tsx'
 import { ByRule, type Ink, Sentences } from './ink.tsx'
 import { Misses } from './misses.tsx'
-import { answerLink } from './questions.tsx'
-import { classWords } from './words.ts'
+import { answerLink, Questions } from './questions.tsx'
+import { classWords, percentWords } from './words.ts'
 
 export const hazardAnchor = ({ line, contaminant }: Hazard) =>
   `hazard-${line.replace(/[^\w-]+/g, '-')}-${contaminant}`
 
-const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`
-
 /** A hazard of a line: where it enters, how grave, what stands against it, what is left. */
-export function HazardSection({ hazard, unit, ink }: { hazard: Hazard; unit: string; ink: Ink }) {
+export function HazardSection({
+  hazard,
+  says,
+  unit,
+  ink,
+}: {
+  hazard: Hazard
+  /** What is said of this hazard alone. */
+  says: readonly Sentence[]
+  unit: string
+  ink: Ink
+}) {
   const { severity, likelihood, acceptableLevel, fragments, afterControl } = hazard
   const change = (key: string, words: string) =>
     ink.paper ? null : (
@@ -42,9 +52,20 @@ export function HazardSection({ hazard, unit, ink }: { hazard: Hazard; unit: str
             : hazard.entries
                 .map(
                   ({ step, share, programme }) =>
-                    `${step}${share === null ? '' : ` (${percent(share)})`}${programme ? `; programme: ${programme}` : ''}`,
+                    `${step}${share === null ? '' : ` (${percentWords(share)})`}${programme ? `; programme: ${programme}` : ''}`,
                 )
                 .join('. ')}
+          {hazard.rework === null
+            ? ''
+            : `. Rework leaves at ${hazard.rework.from} and comes back in at ${hazard.rework.to}`}
+          {hazard.rework === null || ink.paper ? null : (
+            <>
+              {' '}
+              <a class="why" href={answerLink(ink, 'plant.rework-to')}>
+                change<span class="unseen"> where rework comes back in</span>
+              </a>
+            </>
+          )}
         </dd>
         <dt>Severity</dt>
         <dd>
@@ -74,7 +95,7 @@ export function HazardSection({ hazard, unit, ink }: { hazard: Hazard; unit: str
           {fragments.shapes
             .map(
               ({ name, share, perLength }) =>
-                `${percent(share)} ${name}, test piece ${Number(perLength.toPrecision(2))} of the length`,
+                `${percentWords(share)} ${name}, test piece ${Number(perLength.toPrecision(2))} of the length`,
             )
             .join('; ')}{' '}
           ({fragments.confirmed === '' ? 'assumed, not confirmed' : fragments.confirmed})
@@ -82,10 +103,13 @@ export function HazardSection({ hazard, unit, ink }: { hazard: Hazard; unit: str
         </dd>
       </dl>
       <Misses hazard={hazard} unit={unit} ink={ink} />
-      <Sentences ink={ink} sentences={hazard.says} />
-      {hazard.controls.map((control) => (
-        <ControlSection hazard={hazard} control={control} ink={ink} />
-      ))}
+      <Sentences ink={ink} sentences={says} />
+      <ControlsTable hazard={hazard} ink={ink} />
+      {hazard.controls.length === 0 ? null : (
+        <Fold ink={ink} summary="The questions behind the classes">
+          <Questions hazard={hazard} ink={ink} />
+        </Fold>
+      )}
     </section>
   )
 }

@@ -1,6 +1,7 @@
 import type { Hazard } from '../../src/contract/register.ts'
+import { Fold } from './fold.tsx'
 import { ByCalculation, type Ink } from './ink.tsx'
-import { lengthWords, rangeWords, rateWords } from './words.ts'
+import { lengthWords, percentWords, rangeWords, rateWords, yearlyWords } from './words.ts'
 
 /** Pieces before and after control, by smallest length counted, with range and pieces a year. */
 export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; ink: Ink }) {
@@ -43,28 +44,26 @@ export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; in
                 </td>
                 <td>{rangeWords(row.low, row.high)}</td>
                 <td>{rateWords(row.afterDependent)}</td>
-                <td>{row.piecesAYear === null ? '–' : Number(row.piecesAYear.toPrecision(1))}</td>
+                <td>{row.piecesAYear === null ? '–' : yearlyWords(row)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       </section>
-      <Moved hazard={hazard} open={ink.paper} per={per} />
+      <Moved hazard={hazard} ink={ink} per={per} />
     </>
   )
 }
 
 /** How far the assumptions about fragments move the estimate. */
-function Moved({ hazard, open, per }: { hazard: Hazard; open: boolean; per: string }) {
+function Moved({ hazard, ink, per }: { hazard: Hazard; ink: Ink; per: string }) {
   const { moved } = hazard.fragments
   if (moved.length === 0) return null
   return (
-    <details {...(open ? { open: true } : {})}>
-      <summary>What the assumed fragment sizes move</summary>
-      <p>The finds are held fixed, so what arrives moves against the mean chance of finding it.</p>
+    <Fold ink={ink} summary="What the assumed fragment sizes move">
       <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
         <table>
-          <caption>{`Pieces ${per}, fragment sizes moved`}</caption>
+          <caption>{`What the assumed fragment sizes move, the finds held fixed: pieces ${per}`}</caption>
           <thead>
             <tr>
               <th scope="col">Fragments</th>
@@ -79,7 +78,7 @@ function Moved({ hazard, open, per }: { hazard: Hazard; open: boolean; per: stri
             {moved.map((row) => (
               <tr>
                 <th scope="row">{row.what}</th>
-                <td>{Number((100 * row.meanChance).toPrecision(2))} %</td>
+                <td>{percentWords(row.meanChance)}</td>
                 <td>{rateWords(row.arrive)}</td>
                 {row.missed.map(({ perMillion }) => (
                   <td>{rateWords(perMillion)}</td>
@@ -89,6 +88,6 @@ function Moved({ hazard, open, per }: { hazard: Hazard; open: boolean; per: stri
           </tbody>
         </table>
       </section>
-    </details>
+    </Fold>
   )
 }

@@ -1,9 +1,10 @@
 import type { Register } from '../../src/contract/register.ts'
 import { hazardAnchor } from './hazard-section.tsx'
-import { classWithOwed, rateWords } from './words.ts'
+import { ByCalculation, type Ink } from './ink.tsx'
+import { classWithOwed, yearlyWords } from './words.ts'
 
 /** Every hazard in one table: what it is, how much it counts, its class, what is left. */
-export function Overview({ register }: { register: Register }) {
+export function Overview({ register, ink }: { register: Register; ink: Ink }) {
   const several = register.lines.length > 1
   return (
     <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
@@ -18,14 +19,14 @@ export function Overview({ register }: { register: Register }) {
             <th scope="col">Significance</th>
             <th scope="col">Control that decides</th>
             <th scope="col">Class</th>
-            <th scope="col">Pieces a year, 7 mm or longer</th>
+            <th scope="col">Estimated to pass in a year, 7 mm or longer (5 to 95 %)</th>
           </tr>
         </thead>
         <tbody>
           {register.hazards.map((hazard) => {
             const decisive = hazard.decisive === null ? null : hazard.controls[hazard.decisive]!
             const owed = decisive && decisive.class === decisive.proposed ? decisive.owed : []
-            const left = hazard.missesPerMillion.at(-1)?.piecesAYear ?? null
+            const left = hazard.missesPerMillion.at(-1)
             return (
               <tr>
                 {several ? <td>{hazard.line}</td> : null}
@@ -37,7 +38,10 @@ export function Overview({ register }: { register: Register }) {
                 <td>{hazard.significance}</td>
                 <td>{decisive ? `${decisive.label}, ${decisive.point}` : 'none'}</td>
                 <td class="prose">{classWithOwed(hazard.class, owed)}</td>
-                <td>{left === null ? 'no finds logged' : rateWords(Number(left.toPrecision(1)))}</td>
+                <td>
+                  {yearlyWords(left)}
+                  {left?.piecesAYear == null ? null : <ByCalculation ink={ink} id={left.calculation} />}
+                </td>
               </tr>
             )
           })}

@@ -3,8 +3,10 @@ import { Page } from '../page.tsx'
 import { Confirm } from './confirm.tsx'
 import { HazardSection } from './hazard-section.tsx'
 import { inkOf, Sentences } from './ink.tsx'
+import { Limits } from './limits.tsx'
 import { Overview } from './overview.tsx'
 import { Overruled, Plant, Review } from './review.tsx'
+import { OfSeveral, ownSentences } from './several.tsx'
 
 export interface RegisterPageProps {
   readonly advice: Advice
@@ -39,14 +41,21 @@ export function RegisterPage({ advice, title, packed }: RegisterPageProps) {
       <Sentences ink={ink} sentences={register.notes} />
       <section aria-labelledby="overview">
         <h2 id="overview">Hazards and their classes</h2>
-        <Overview register={register} />
+        <Overview register={register} ink={ink} />
       </section>
       <section aria-labelledby="hazards">
         <h2 id="hazards">Hazard by hazard</h2>
+        <OfSeveral register={register} ink={ink} />
         {register.hazards.map((hazard) => (
-          <HazardSection hazard={hazard} unit={unitOf(hazard.line)} ink={ink} />
+          <HazardSection
+            hazard={hazard}
+            says={ownSentences(register, hazard.says)}
+            unit={unitOf(hazard.line)}
+            ink={ink}
+          />
         ))}
       </section>
+      <Limits register={register} ink={ink} />
       <Confirm register={register} ink={ink} />
       <Overruled register={register} ink={ink} />
       <section aria-labelledby="plant">

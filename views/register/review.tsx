@@ -1,4 +1,5 @@
 import type { Register } from '../../src/contract/register.ts'
+import { aboutWords } from './about-words.ts'
 import { ByRule, type Ink, Sentences } from './ink.tsx'
 import { answerLink } from './questions.tsx'
 
@@ -6,11 +7,12 @@ import { answerLink } from './questions.tsx'
 export function Plant({ register, ink }: { register: Register; ink: Ink }) {
   return (
     <dl class="record-facts">
-      {register.plant.map(({ id, label, value }) => (
+      {register.plant.map(({ id, label, value, rule }) => (
         <>
           <dt>{label}</dt>
           <dd>
             {value === '' ? (ink.paper ? '........................................' : 'not said') : value}
+            <ByRule ink={ink} rule={rule} />
             {ink.paper ? null : (
               <>
                 {' '}
@@ -92,7 +94,7 @@ export function Overruled({ register, ink }: { register: Register; ink: Ink }) {
       <h2 id="overruled">What people changed</h2>
       {unread.map(({ question, message }) => (
         <p class="error">
-          {question}: {message}. What was filled in holds.
+          {aboutWords(question, register)}: {message}. What was filled in holds.
         </p>
       ))}
       <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
@@ -109,7 +111,11 @@ export function Overruled({ register, ink }: { register: Register; ink: Ink }) {
             {overruled.map(({ question, filled, answer, because }) => (
               <tr>
                 <th scope="row">
-                  {ink.paper ? question : <a href={answerLink(ink, question)}>{question}</a>}
+                  {ink.paper ? (
+                    aboutWords(question, register)
+                  ) : (
+                    <a href={answerLink(ink, question)}>{aboutWords(question, register)}</a>
+                  )}
                 </th>
                 <td>{filled === '' ? 'nothing' : filled}</td>
                 <td class="prose">{answer}</td>

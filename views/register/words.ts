@@ -1,3 +1,4 @@
+import type { Misses } from '../../src/contract/register.ts'
 import type { ControlClass, Owed } from '../../src/register/class/classify.ts'
 
 export const CLASS_WORDS: Readonly<Record<ControlClass, string>> = {
@@ -65,3 +66,16 @@ export const rangeWords = (low: number | null, high: number | null): string =>
 
 export const lengthWords = (fromMm: number): string =>
   fromMm === 0 ? 'all pieces' : `${fromMm} mm long or longer`
+
+/** A share in per cent with two figures. */
+export const percentWords = (share: number): string => `${Number((100 * share).toPrecision(2))} %`
+
+/** Pieces a year with the range of the rate behind them, or that there is none. */
+export function yearlyWords(row: Misses | undefined): string {
+  if (!row || row.piecesAYear === null || row.after === null) return 'no finds logged'
+  const one = (value: number) => rateWords(Number(value.toPrecision(1)))
+  if (row.low === null || row.high === null || row.after === 0)
+    return `${one(row.piecesAYear)}, no range: no log stands behind it`
+  const scale = row.piecesAYear / row.after
+  return `${one(row.piecesAYear)} (${one(row.low * scale)} to ${one(row.high * scale)})`
+}

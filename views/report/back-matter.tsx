@@ -1,5 +1,6 @@
 import type { Advice } from '../../src/contract/advice.ts'
-import { citedSources, type Ink, Numbers } from '../register/ink.tsx'
+import { citedSources } from '../register/cited.ts'
+import { type Ink, Numbers } from '../register/ink.tsx'
 import { MARK_WORDS } from '../words/mark.ts'
 import type { ReportProps } from './report-page.tsx'
 
@@ -67,18 +68,12 @@ export function Signatures() {
 }
 
 /** What made this report, so that it can be made again. */
-export function VersionsAtEnd({ advice, packed, date, short }: ReportProps) {
+export function VersionsAtEnd({ advice, date }: ReportProps) {
   const { gritwise, rules, reference } = advice.versions
   return (
     <p class="versions">
       gritwise {gritwise}, rule book {rules}, reference data {reference}; {date}. The same brief under the
-      same versions makes the same report.
-      {short ? null : (
-        <>
-          {' '}
-          The brief, for the address after /report?b= : <span class="address">{packed}</span>
-        </>
-      )}
+      same versions makes the same report, byte for byte.
     </p>
   )
 }

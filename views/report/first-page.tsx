@@ -1,15 +1,27 @@
+import type { Ink } from '../register/ink.tsx'
 import { Overview } from '../register/overview.tsx'
 import { classWithOwed } from '../register/words.ts'
 import { choiceWords } from '../words/choices.ts'
+import { sizeWords } from '../words/size.ts'
 import type { ReportProps } from './report-page.tsx'
 
 /** Page one: whose report, of which day, what it says in short, what nothing controls, what is owed. */
-export function FirstPage({ advice, brief, date, short }: ReportProps) {
+export function FirstPage({ advice, brief, date, short, ink }: ReportProps & { ink: Ink }) {
   const { register } = advice
   const said = (id: string) => register.plant.find((one) => one.id === id)?.value ?? ''
   const open = register.hazards.filter((hazard) => hazard.class === 'not-controlled-here')
   const pairs = register.hazards.flatMap(({ controls }) => controls)
   const shown = pairs.filter(({ demonstratedMm }) => demonstratedMm !== null).length
+  const unreached = register.hazards.flatMap((hazard) => {
+    const decisive = hazard.decisive === null ? null : hazard.controls[hazard.decisive]!
+    const best = decisive === null ? null : (decisive.demonstratedMm ?? decisive.predictedMm)
+    const asked = decisive?.sizeToFindMm ?? null
+    if (decisive === null || asked === null || (best !== null && best <= asked)) return []
+    const line = hazard.line === '' ? '' : ` (${hazard.line})`
+    return [
+      `${hazard.label}${line}, ${sizeWords(asked)} mm asked, ${best === null ? 'none' : `${sizeWords(best)} mm`} ${decisive.demonstratedMm === null ? 'promised' : 'shown'}`,
+    ]
+  })
   const proposed = register.hazards.flatMap((hazard) => {
     const decisive = hazard.decisive === null ? null : hazard.controls[hazard.decisive]!
     return decisive && decisive.owed.length > 0 ? [{ hazard, decisive }] : []
@@ -32,6 +44,12 @@ export function FirstPage({ advice, brief, date, short }: ReportProps) {
           ? 'nothing that was asked about.'
           : `${open.map(({ label }) => label).join('; ')}. Programmes have to hold ${open.length === 1 ? 'it' : 'them'}.`}
       </p>
+      {unreached.length === 0 ? null : (
+        <p>
+          <strong>Smaller than the deciding control is promised or shown to find: </strong>
+          {unreached.join('; ')}.
+        </p>
+      )}
       <p>
         <strong>Shown by trials on this product: </strong>
         {shown} of {pairs.length} pairs of hazard and control. Every other size here is predicted; predicted
@@ -50,10 +68,9 @@ export function FirstPage({ advice, brief, date, short }: ReportProps) {
           .
         </p>
       )}
-      <Overview register={register} />
+      <Overview register={register} ink={ink} />
       <p class="small">
-        Not legal advice. CCP: critical control point (CCP); OPRP: operational prerequisite (OPRP); PRP:
-        prerequisite (PRP). Numbers in square brackets are those of the sources
+        Not legal advice. Numbers in square brackets are those of the sources
         {short ? ' in the whole report' : ' at the end'}.
       </p>
     </section>

@@ -3,8 +3,10 @@ import { SiteList } from '../checks/site-list.tsx'
 import { Confirm } from '../register/confirm.tsx'
 import { HazardSection } from '../register/hazard-section.tsx'
 import { inkOf } from '../register/ink.tsx'
-import { Overview } from '../register/overview.tsx'
+import { Limits } from '../register/limits.tsx'
+import { EightQuestions } from '../register/questions.tsx'
 import { Overruled, Plant, Review } from '../register/review.tsx'
+import { OfSeveral, ownSentences } from '../register/several.tsx'
 import { Asked, AssumedValues } from './asked.tsx'
 import { Cautions, Signatures, Sources, VersionsAtEnd } from './back-matter.tsx'
 import { Changed } from './changed.tsx'
@@ -17,6 +19,7 @@ const SECTIONS = [
   ['asked', 'What was asked'],
   ['predicted', 'What the machines are predicted to find'],
   ['hazards', 'Hazard register'],
+  ['limits', 'Limit, monitoring, verification'],
   ['checks', 'Check plan'],
   ['site-list', 'To ask and to see on site'],
   ['revalidate', 'What asks for validation anew'],
@@ -38,7 +41,7 @@ export function ReportBody(props: ReportProps) {
   if (short)
     return (
       <div class="report short">
-        <FirstPage {...props} />
+        <FirstPage {...props} ink={ink} />
         <ControlsInShort register={register} ink={ink} />
         <PiecesInShort checks={checks} ink={ink} />
         <Cautions advice={advice} ink={ink} short />
@@ -48,7 +51,7 @@ export function ReportBody(props: ReportProps) {
     )
   return (
     <div class="report">
-      <FirstPage {...props} />
+      <FirstPage {...props} ink={ink} />
       <nav class="report-contents" aria-label="Contents">
         <h2>Contents</h2>
         <ol>
@@ -63,16 +66,28 @@ export function ReportBody(props: ReportProps) {
       <Predicted advice={advice} names={names} ink={ink} />
       <section aria-labelledby="hazards">
         <h2 id="hazards">Hazard register</h2>
-        <Overview register={register} />
+        <EightQuestions register={register} ink={ink} />
+        <OfSeveral register={register} ink={ink} />
         {register.hazards.map((hazard) => (
-          <HazardSection hazard={hazard} unit={unitOf(hazard.line)} ink={ink} />
+          <HazardSection
+            hazard={hazard}
+            says={ownSentences(register, hazard.says)}
+            unit={unitOf(hazard.line)}
+            ink={ink}
+          />
         ))}
       </section>
+      <Limits register={register} ink={ink} />
       <section aria-labelledby="checks" class="report-checks">
         <h2 id="checks">Check plan</h2>
         {checks.points.length === 0 ? <p>No machine compared here finds anything asked for.</p> : null}
-        {checks.points.map((check) => (
-          <CheckSection check={check} pack={brief.points[check.pointIndex]!} ink={ink} />
+        {checks.points.map((check, at) => (
+          <CheckSection
+            check={check}
+            earlier={checks.points.slice(0, at)}
+            pack={brief.points[check.pointIndex]!}
+            ink={ink}
+          />
         ))}
       </section>
       <SiteList list={checks.siteList} ink={ink} />

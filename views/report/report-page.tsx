@@ -73,7 +73,7 @@ function Bare({ title, css, children }: { title: string; css: string; children: 
           <footer>
             <p>
               A test on the real product decides. This report is a prediction, not an approval, and no
-              substitute for a competent person or the local authority.
+              substitute for a competent person, the local authority or legal advice.
             </p>
           </footer>
         </body>

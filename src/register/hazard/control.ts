@@ -12,7 +12,9 @@ import { LIKELIHOOD_WORDS } from '../class/look-up.ts'
 import type { Answers } from '../line/answers.ts'
 import { findingOf } from '../line/controls-in-place.ts'
 import { sentencesFor } from '../say/sentences.ts'
-import { entriesOf, type HazardNumbers, meanChanceId } from './hazard-numbers.ts'
+import { entriesOf, type HazardNumbers } from './hazard-numbers.ts'
+import { meanChanceId } from './hazard-trail.ts'
+import { comesBackBehind, reworkOf } from './rework.ts'
 import type { Rated } from './severity.ts'
 
 /** What the hazard as a whole says of itself, for each of its controls. */
@@ -82,7 +84,8 @@ export async function controlOf(
     predictedMm: finding?.cautiousMm ?? null,
     demonstratedMm: shown,
     sizeToFindMm: finding?.mustFindMm ?? null,
-    meanChance: numbers.rates.meanChances[at]!,
+    meanChance: numbers.meanChances[at]!.expected,
+    meanChanceCautious: numbers.meanChances[at]!.cautious,
     workingShare: numbers.chances[at]!.workingShare,
     class: overruled.value,
     proposed: classed.class,
@@ -153,7 +156,9 @@ function factsOf(
   const later = numbers.controls.findLastIndex((_, i) => i > at && numbers.seen[i]!.sees !== 'no')
   const laterSees =
     later >= 0 && (numbers.seen[later]!.sees === 'yes' || numbers.seen[later]!.worst >= seen.worst)
-  const behindLater = numbers.streams.some(({ before }) => before > later)
+  const behindLater =
+    numbers.streams.some(({ before }) => before > later) ||
+    comesBackBehind(brief, reworkOf(brief, answers), numbers.controls[later]?.pointIndex)
   const programmes = [
     ...new Set(
       entriesOf(brief, numbers.contaminant).flatMap(({ programme }) => (programme ? [programme] : [])),
@@ -182,7 +187,7 @@ function factsOf(
     'control.others': numbers.seen.filter(({ sees }, i) => i !== at && sees !== 'no').length,
     'control.shown': shown !== null,
     'control.predicted': finding?.expectedMm !== null && finding !== undefined,
-    'control.predictedMm': finding?.cautiousMm ?? null,
+    'control.predictedMm': finding?.cautiousMm == null ? null : Number(finding.cautiousMm.toPrecision(2)),
     'control.demonstratedMm': shown,
     'control.intervalGiven': check.intervalMin !== null,
     'control.seenWithinMin': check.intervalMin === null ? null : check.intervalMin + react,

@@ -1,21 +1,30 @@
 import { waysIn } from '../../brief/entry.ts'
-import type { Brief, Calculation } from '../../contract/index.ts'
+import type { Brief, Calculation, Finding } from '../../contract/index.ts'
 import type { Answers } from '../line/answers.ts'
 import { findingOf, type InPlace, type Line } from '../line/controls-in-place.ts'
+import type { RemovedBySize } from '../line/separators.ts'
+import { type Station, stationsOf } from '../line/stations.ts'
 import type { Throughput } from '../line/throughput.ts'
-import { COUNTS, calculation, FRAGMENTS, WORKING } from '../line/trail.ts'
 import { factorOfTwo, type Moved } from '../rate/factor-of-two.ts'
 import { type HazardRates, hazardRates } from '../rate/hazard-rates.ts'
-import { missed } from '../rate/misses.ts'
+import { meanChance, missed } from '../rate/misses.ts'
 import { type ControlLog, logsOf, type Stream, streamsOf } from '../rate/streams.ts'
 import type { ControlChance } from '../sizes/control-chance.ts'
 import type { FragmentSizes } from '../sizes/fragment-sizes.ts'
 import { controlChanceOf } from '../sizes/from-finding.ts'
-import { usualFragments } from '../sizes/usual-fragments.ts'
-import { CONCERN_MM, type Seen, seenBy } from './seen.ts'
+import { fragmentsOf } from './hazard-fragments.ts'
+import { type HazardSeparator, hazardSeparator } from './hazard-separator.ts'
+import { trailOf } from './hazard-trail.ts'
+import { CONCERN_MM, type Seen, type SeenLimits, seenBy } from './seen.ts'
 
 /** Share of the time that a seen piece is really taken out, until a trial or a record says (assumption). */
 export const USUAL_WORKING_SHARE = 0.999
+
+/** What the register is handed beside the brief and its answers. */
+export interface Given {
+  readonly removedBySize: RemovedBySize
+  readonly limits: SeenLimits
+}
 
 /** All the figures of one contaminant on one line. */
 export interface HazardNumbers {
@@ -28,6 +37,10 @@ export interface HazardNumbers {
   readonly streams: readonly Stream[]
   readonly logs: readonly ControlLog[]
   readonly rates: HazardRates
+  /** Of each control: chance averaged over everything that arrives, as expected and at the promised sizes. */
+  readonly meanChances: readonly { readonly expected: number; readonly cautious: number | null }[]
+  /** Devices that separate, with the share of all that arrives which each takes out, worst and best. */
+  readonly separators: readonly HazardSeparator[]
   readonly moved: readonly Moved[]
   /** Most of what passes of long pieces is the time a control does not work, not what it cannot see. */
   readonly workingShareRules: boolean
@@ -43,29 +56,38 @@ export function hazardNumbers(
   contaminant: number,
   throughput: Throughput | null,
   answers: Answers,
+  given: Given,
 ): HazardNumbers {
   const { controls } = line
   const sizes = fragmentsOf(brief, line, contaminant, answers)
-  const chances = controls.map((control) => {
-    const share = answers.number(
-      `p${control.pointIndex}.working-share`,
-      USUAL_WORKING_SHARE,
-      '',
-      [0, 1],
-    ).value
+  const workingShareAt = (pointIndex: number) =>
+    answers.number(`p${pointIndex}.working-share`, USUAL_WORKING_SHARE, '', [0, 1]).value
+  const chanceOf = (control: InPlace, worse = 1): ControlChance => {
+    const share = workingShareAt(control.pointIndex)
     const finding = findingOf(control, contaminant)
     return finding
-      ? controlChanceOf(finding, share)
+      ? controlChanceOf(finding, share, worse)
       : { places: [{ share: 1, a50Mm: null, a90Mm: null }], workingShare: share }
-  })
+  }
+  const chances = controls.map((control) => chanceOf(control))
+  const stations = stationsOf(line, contaminant, chances, workingShareAt, given.removedBySize, sizes)
+  const stationChances = stations.map(({ chance }) => chance)
   const streams = streamsOf(brief, contaminant, controls)
-  const seen = chances.map((chance) => seenBy(chance, sizes))
+  const seen = chances.map((chance) => seenBy(chance, sizes, given.limits))
   const found = logsOf(brief.finds, contaminant, controls)
   const logs = found.length > 0 ? found : logFromBrief(brief, contaminant, seen, throughput)
-  const input = { sizes, controls: chances, streams, logs }
+  const input = {
+    sizes,
+    controls: stationChances,
+    streams: streamsOf(brief, contaminant, stations),
+    logs: logs.map((log) => ({ ...log, control: stations.findIndex((one) => one.control === log.control) })),
+  }
   const rates = hazardRates(input)
-  const perfect = chances.map((chance) => ({ ...chance, workingShare: 1 }))
-  const long = missed(sizes, chances, CONCERN_MM).independent
+  const separators = stations.flatMap(({ separator }) =>
+    separator ? [hazardSeparator(contaminant, separator, sizes)] : [],
+  )
+  const perfect = stationChances.map((chance) => ({ ...chance, workingShare: 1 }))
+  const long = missed(sizes, stationChances, CONCERN_MM).independent
   return {
     line,
     contaminant,
@@ -76,32 +98,38 @@ export function hazardNumbers(
     streams,
     logs,
     rates,
-    moved: controls.length > 0 && logs.length > 0 ? factorOfTwo(input) : [],
+    meanChances: controls.map((control, i) => {
+      const worse = promisedToExpected(findingOf(control, contaminant))
+      return {
+        expected: meanChance(sizes, chances[i]!),
+        cautious: worse === null ? null : meanChance(sizes, chanceOf(control, worse)),
+      }
+    }),
+    separators,
+    moved: controls.length > 0 && logs.length > 0 ? factorOfTwo(input, lastControl(stations)) : [],
     workingShareRules:
       controls.length > 0 && long > 0 && missed(sizes, perfect, CONCERN_MM).independent < long / 2,
     incidenceFrom: found.length > 0 ? 'finds' : logs.length > 0 ? 'brief' : 'none',
-    calculations: trailOf(brief, line, contaminant, rates, controls),
+    calculations: trailOf(
+      brief,
+      line,
+      contaminant,
+      rates,
+      controls,
+      chances.map((chance) => meanChance(sizes, chance)),
+      separators,
+    ),
   }
 }
 
-/** Fragments as assumed, with what a person says of median, factor and thickness for length. */
-function fragmentsOf(brief: Brief, line: Line, contaminant: number, answers: Answers): FragmentSizes {
-  const last = line.controls.at(-1)
-  const expected = last ? (findingOf(last, contaminant)?.expectedMm ?? null) : null
-  const usual = usualFragments(
-    brief.contaminants[contaminant]!,
-    brief.contaminants[contaminant]!.mustFindMm ?? expected,
-  )
-  const number = (key: string, filled: number, unit: string, range: readonly [number, number]) =>
-    answers.number(`c${contaminant}.${key}`, filled, unit, range).value
-  const perLength = usual.shapes.reduce((sum, shape) => sum + shape.share * shape.perLength, 0)
-  const scale = number('shape', perLength, '', [0.01, 1]) / perLength
-  return {
-    medianMm: number('median', usual.medianMm, 'mm', [0.1, 100]),
-    factor: number('factor', usual.factor, '', [1.05, 5]),
-    shapes: usual.shapes.map((shape) => ({ ...shape, perLength: Math.min(1, shape.perLength * scale) })),
-  }
+/** How many times larger the promised size is than the expected one; null where either is missing. */
+function promisedToExpected(finding: Finding | undefined): number | null {
+  if (!finding || finding.expectedMm === null || finding.cautiousMm === null) return null
+  return finding.cautiousMm / finding.expectedMm
 }
+
+const lastControl = (stations: readonly Station[]): number =>
+  stations.findLastIndex(({ control }) => control !== null)
 
 /** "Found per million packs" of the brief as the log of the last control that sees the piece. */
 function logFromBrief(
@@ -117,14 +145,6 @@ function logFromBrief(
   return [{ control, millionPacks, found: perMillion * millionPacks, events: perMillion * millionPacks }]
 }
 
-/** Id of the calculation of a control's mean chance. */
-export const meanChanceId = ({ pointIndex, option }: InPlace, contaminant: number): string =>
-  `p${pointIndex}.${option.equipment}.c${contaminant}.mean-chance`
-
-/** Beginning of the ids of a hazard's calculations; a line is named by its last point. */
-export const idOf = (line: Line, contaminant: number): string =>
-  `p${line.points.at(-1)}.c${contaminant}.register`
-
 /** Ways in as the brief tells them, with the programme in place at each. */
 export function entriesOf(brief: Brief, contaminant: number) {
   const flow = brief.given.flow ?? []
@@ -133,50 +153,4 @@ export function entriesOf(brief: Brief, contaminant: number) {
     share,
     programme: flow[at]?.upstreamControl ?? '',
   }))
-}
-
-function trailOf(
-  brief: Brief,
-  line: Line,
-  contaminant: number,
-  rates: HazardRates,
-  controls: readonly InPlace[],
-): Calculation[] {
-  const id = idOf(line, contaminant)
-  const means = controls.map((control, i) =>
-    calculation(
-      meanChanceId(control, contaminant),
-      `mean chance of finding what arrives, ${control.option.label}`,
-      'P̄',
-      rates.meanChances[i]!,
-      '',
-      '∫ f(L) · w · Σ share · Φ(ln(d/a50)/s) dL, over length and shapes',
-      findingOf(control, contaminant)?.calculation ? [findingOf(control, contaminant)!.calculation] : [],
-      [FRAGMENTS, WORKING],
-    ),
-  )
-  const found = brief.finds.length > 0 ? 'finds' : 'found per million packs'
-  const arriving = calculation(
-    `${id}.arriving`,
-    'pieces arriving',
-    'λ',
-    rates.total,
-    'per million',
-    rates.isBound ? '2.996 ÷ (million packs · P̄); nothing found, 95 %' : `${found} ÷ (million packs · P̄)`,
-    means.map((one) => one.id),
-    [COUNTS, FRAGMENTS],
-  )
-  const after = rates.rows.map((row) =>
-    calculation(
-      `${id}.after-${row.fromLengthMm}`,
-      `pieces passing, longest length from ${row.fromLengthMm} mm`,
-      'm',
-      row.after,
-      'per million',
-      'λ · ∫ f(L) · Π(1 − Pⱼ(d)) dL, controls in series',
-      [arriving.id],
-      [COUNTS, FRAGMENTS, WORKING],
-    ),
-  )
-  return [...means, arriving, ...after]
 }

@@ -1,10 +1,12 @@
-import type { Ask, Brief, Hazard, HazardControl } from '../../contract/index.ts'
+import type { Ask, Brief, Hazard, HazardControl, Removal } from '../../contract/index.ts'
 import { LIKELIHOOD_WORDS, likelihoodOf, significanceOf } from '../class/look-up.ts'
 import type { Answers } from '../line/answers.ts'
 import type { Throughput } from '../line/throughput.ts'
 import { sentencesFor } from '../say/sentences.ts'
 import { type CheckedBy, controlOf } from './control.ts'
-import { entriesOf, type HazardNumbers, idOf } from './hazard-numbers.ts'
+import { entriesOf, type HazardNumbers } from './hazard-numbers.ts'
+import { idOf } from './hazard-trail.ts'
+import { comesBackBehind, reworkOf } from './rework.ts'
 import { CONCERN_MM } from './seen.ts'
 import { likelihoodFrom, severityOf } from './severity.ts'
 
@@ -17,11 +19,13 @@ export interface HazardInput {
   readonly checks: readonly CheckedBy[]
   readonly answers: Answers
   readonly ask: Ask
+  /** What the advice says of every device, for its conditions. */
+  readonly removals: readonly (Removal & { readonly point: string })[]
 }
 
 /** A hazard of a line as the register keeps it. */
 export async function hazardOf(input: HazardInput): Promise<Hazard> {
-  const { brief, numbers, label, throughput, checks, answers, ask } = input
+  const { brief, numbers, label, throughput, checks, answers, ask, removals } = input
   const { contaminant, rates, sizes } = numbers
   const yearly = (perMillion: number | null) =>
     perMillion === null || throughput === null ? null : (perMillion * throughput.perYear) / 1e6
@@ -29,12 +33,15 @@ export async function hazardOf(input: HazardInput): Promise<Hazard> {
   const severity = severityOf(brief, contaminant, answers)
   const likelihood = likelihoodFrom(brief, contaminant, yearly(concern.before), rates.isBound)
   const significance = significanceOf(severity.value, likelihood.value)
+  const rework = reworkOf(brief, answers)
   const rating = { severity, likelihood, significance }
   const controls: HazardControl[] = []
   for (const [at] of numbers.controls.entries())
     controls.push(await controlOf(brief, numbers, at, rating, checks[at]!, answers, ask))
   const afterAYear = yearly(concern.after)
   const decisive = controls.findLast((_, i) => numbers.seen[i]!.sees !== 'no')
+  const lastSeeing = numbers.controls[numbers.seen.findLastIndex(({ sees }) => sees !== 'no')]
+  const reworkBehind = comesBackBehind(brief, rework, lastSeeing?.pointIndex)
   const entries = entriesOf(brief, contaminant)
   const programmes = [...new Set(entries.flatMap(({ programme }) => (programme ? [programme] : [])))]
   const acceptable = answers.word(`c${contaminant}.acceptable`, '')
@@ -52,12 +59,17 @@ export async function hazardOf(input: HazardInput): Promise<Hazard> {
       'hazard.programmeCount': programmes.length,
       'hazard.incidenceKnown': rates.total !== null,
       'hazard.entersBehind': numbers.streams.some(({ before }) => before >= controls.length),
+      'hazard.devices': numbers.separators.length,
+      'hazard.deviceNames': numbers.separators.map(deviceWords).join('; '),
+      'hazard.reworkFrom': rework?.from ?? '',
+      'hazard.reworkTo': rework?.to ?? '',
+      'hazard.reworkBehind': reworkBehind,
       'hazard.acceptableGiven': acceptable.from === 'entered',
       'hazard.afterAYear': afterAYear,
       'hazard.workingShareRules': numbers.workingShareRules,
       'hazard.workingShare': 100 * (numbers.chances.at(-1)?.workingShare ?? 0),
       'hazard.complaints': complaints,
-      'hazard.allAYear': yearly(rates.rows[0]!.after),
+      'hazard.allAYear': rounded(yearly(rates.rows[0]!.after)),
     },
   )
   const [level] = sentencesFor(said, 'acceptable')
@@ -76,9 +88,9 @@ export async function hazardOf(input: HazardInput): Promise<Hazard> {
       factor: sizes.factor,
       shapes: sizes.shapes.map((shape) => ({ ...shape })),
       confirmed: answers.confirmedBy(`c${contaminant}.median`),
-      moved: numbers.moved.map(({ what, rates: moved }) => ({
+      moved: numbers.moved.map(({ what, meanChance, rates: moved }) => ({
         what,
-        meanChance: moved.meanChances.at(-1) ?? 0,
+        meanChance,
         arrive: moved.total,
         missed: moved.rows.map(({ fromLengthMm, after }) => ({ fromLengthMm, perMillion: after })),
       })),
@@ -92,6 +104,21 @@ export async function hazardOf(input: HazardInput): Promise<Hazard> {
       calculation: `${idOf(numbers.line, contaminant)}.arriving`,
     },
     controls,
+    separators: numbers.separators.map(({ point, equipment, label: name, takesOut, calculation }) => {
+      const told = removals.find(
+        (one) => one.point === point && one.equipment === equipment && one.contaminant === contaminant,
+      )
+      return {
+        point,
+        equipment,
+        label: name,
+        takesOut: [...takesOut] as [number, number],
+        neverRemoves: told?.neverRemoves ?? '',
+        condition: told?.condition ?? '',
+        calculation,
+      }
+    }),
+    rework: rework && { from: rework.from, to: rework.to, behind: reworkBehind },
     missesPerMillion: rates.rows.map((row) => ({
       fromLengthMm: row.fromLengthMm,
       before: row.before,
@@ -113,6 +140,14 @@ export async function hazardOf(input: HazardInput): Promise<Hazard> {
     says: sentencesFor(said, 'note'),
   }
 }
+
+const rounded = (value: number | null) => (value === null ? null : Number(value.toPrecision(2)))
+
+const pct = (share: number) => `${Number((100 * share).toPrecision(2))} %`
+
+/** "sieve at belt (20 to 60 % of all that arrives)". */
+const deviceWords = ({ label, point, takesOut: [worst, best] }: HazardNumbers['separators'][number]) =>
+  `${label} at “${point}” (${pct(worst)} to ${pct(best)} of all that arrives)`
 
 function residual(severity: number, piecesAYear: number) {
   const likelihood = likelihoodOf(piecesAYear)

@@ -5,9 +5,11 @@ import { type FragmentSizes, shareFrom } from '../sizes/fragment-sizes.ts'
 /** Longest length from which a piece counts as of concern, mm: hard or sharp, in food eaten as it is. */
 export const CONCERN_MM = 7
 
-/** Found at least so often a shape counts as seen, and as seen at all (judgement, no source). */
-const SEEN = 0.9
-const SEEN_AT_ALL = 0.5
+/** Long pieces found at least so often, in per cent, for a shape to count as seen, and as seen at all. */
+export interface SeenLimits {
+  readonly seenPct: number
+  readonly seenAtAllPct: number
+}
 
 export interface Seen {
   readonly sees: 'yes' | 'partly' | 'no'
@@ -18,7 +20,11 @@ export interface Seen {
 }
 
 /** Whether a control finds long pieces, shape by shape: what one shape hides, the mean of all would cover. */
-export function seenBy(control: ControlChance, sizes: FragmentSizes): Seen {
+export function seenBy(
+  control: ControlChance,
+  sizes: FragmentSizes,
+  { seenPct, seenAtAllPct }: SeenLimits,
+): Seen {
   const share = shareFrom(sizes, CONCERN_MM)
   const byShape = sizes.shapes.map((shape) => {
     const alone = { ...sizes, shapes: [{ ...shape, share: 1 }] }
@@ -27,6 +33,6 @@ export function seenBy(control: ControlChance, sizes: FragmentSizes): Seen {
   })
   const worst = byShape.reduce((a, b) => (b.found < a.found ? b : a))
   const best = Math.max(...byShape.map(({ found }) => found))
-  const sees = worst.found >= SEEN ? 'yes' : best >= SEEN_AT_ALL ? 'partly' : 'no'
+  const sees = 100 * worst.found >= seenPct ? 'yes' : 100 * best >= seenAtAllPct ? 'partly' : 'no'
   return { sees, worst: worst.found, best, worstShape: worst.name }
 }

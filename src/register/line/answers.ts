@@ -37,6 +37,27 @@ export class Answers {
     return { value: given.answer as T, from: 'entered', because: given.because }
   }
 
+  /** Names out of a closed list, parted by commas; `none` for the empty list. */
+  list(question: string, filled: string, allowed: readonly string[], none: string): readonly string[] {
+    const names = (text: string) =>
+      text
+        .split(',')
+        .map((name) => name.trim())
+        .filter((name) => name !== '' && name !== none)
+    const given = this.#given.get(question)
+    const unknown = given ? names(given.answer).find((name) => !allowed.includes(name)) : undefined
+    if (!given || unknown !== undefined) {
+      if (unknown !== undefined)
+        this.#unread(
+          question,
+          `answered ${JSON.stringify(unknown)}; allowed: ${[...allowed, none].join(', ')}`,
+        )
+      return names(filled)
+    }
+    this.#note(question, filled, given)
+    return names(given.answer)
+  }
+
   /** A number in the unit named, between its bounds. */
   number(
     question: string,

@@ -1,5 +1,6 @@
 import type { Advice, Brief, Finding, Option } from '../../contract/index.ts'
 import type { Answers } from './answers.ts'
+import { type Separator, separatorsAt } from './separators.ts'
 
 /** A machine that stands at a point of a line, as the register takes it. */
 export interface InPlace {
@@ -13,6 +14,8 @@ export interface Line {
   readonly name: string
   readonly points: readonly number[]
   readonly controls: readonly InPlace[]
+  /** Sieves, magnets and the like ahead of the detectors. */
+  readonly separators: readonly Separator[]
 }
 
 type Taken = Pick<Advice, 'points' | 'combination'>
@@ -26,7 +29,12 @@ export function linesOf(brief: Brief, advice: Taken, answers: Answers): Line[] {
   const names = [...new Set(brief.points.map((_, i) => lineName(brief, i)))]
   return names.map((name) => {
     const points = brief.points.flatMap((_, i) => (lineName(brief, i) === name ? [i] : []))
-    return { name, points, controls: points.flatMap((i) => inPlaceAt(brief, advice, i, answers)) }
+    return {
+      name,
+      points,
+      controls: points.flatMap((i) => inPlaceAt(brief, advice, i, answers)),
+      separators: points.flatMap((i) => separatorsAt(brief, advice, i, answers)),
+    }
   })
 }
 

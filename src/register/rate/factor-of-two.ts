@@ -5,6 +5,8 @@ import { type HazardRates, hazardRates, type RateInput } from './hazard-rates.ts
 export interface Moved {
   readonly what: string
   readonly rates: HazardRates
+  /** Mean chance of the last control under it. */
+  readonly meanChance: number
 }
 
 /** The assumption as it stands, and with median, spread and shape moved. */
@@ -24,6 +26,9 @@ function variants(sizes: FragmentSizes): readonly { what: string; sizes: Fragmen
 }
 
 /** The estimate under each variant: what arrives moves against the mean chance, because the finds do not change. */
-export function factorOfTwo(input: RateInput): Moved[] {
-  return variants(input.sizes).map(({ what, sizes }) => ({ what, rates: hazardRates({ ...input, sizes }) }))
+export function factorOfTwo(input: RateInput, lastControl = input.controls.length - 1): Moved[] {
+  return variants(input.sizes).map(({ what, sizes }) => {
+    const rates = hazardRates({ ...input, sizes })
+    return { what, rates, meanChance: rates.meanChances[lastControl] ?? 0 }
+  })
 }

@@ -14,7 +14,11 @@ export interface Stream {
  * The ways in of a contaminant by the first control behind them: a control counts only for what entered before it.
  * Where the flow or the place of a point is not said, everything is taken to enter before the first control.
  */
-export function streamsOf(brief: Brief, contaminant: number, controls: readonly InPlace[]): Stream[] {
+export function streamsOf(
+  brief: Brief,
+  contaminant: number,
+  controls: readonly { readonly pointIndex: number }[],
+): Stream[] {
   const places = controls.map(({ pointIndex }) => stepOfPoint(brief, pointIndex))
   const ways = waysIn(brief, contaminant)
   if (ways.length === 0) return [{ before: 0, steps: [], share: null }]

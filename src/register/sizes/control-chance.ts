@@ -17,6 +17,8 @@ export interface ControlChance {
   readonly places: readonly PlaceChance[]
   /** Share of the time that a seen piece is really taken out: on, right setting, reject worked, bin not emptied back. */
   readonly workingShare: number
+  /** Of a device that separates without seeing: share taken out by size, in place of the places. */
+  readonly removes?: (sizeMm: number) => number
 }
 
 /**
@@ -30,7 +32,8 @@ export function chanceAt(sizeMm: number, a50Mm: number | null, a90Mm: number | n
 }
 
 /** Chance averaged over the places where pieces lie, working share included: what rates are made of. */
-export function meanOverPlaces({ places, workingShare }: ControlChance, sizeMm: number): number {
+export function meanOverPlaces({ places, workingShare, removes }: ControlChance, sizeMm: number): number {
+  if (removes) return workingShare * removes(sizeMm)
   let chance = 0
   for (const { share, a50Mm, a90Mm } of places) chance += share * chanceAt(sizeMm, a50Mm, a90Mm)
   return workingShare * chance

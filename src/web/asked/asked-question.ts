@@ -36,6 +36,11 @@ const WORDS: Readonly<Record<string, readonly [words: string, hint: string]>> = 
   'minutes-per-reject': ['How long does it take to open one rejected pack?', 'In min.'],
   'key-holder': ['Who holds the key of the reject bin?', 'A role or a name.'],
   days: ['On how many days a year does the line run?', ''],
+  separators: [
+    'Which devices that separate (sieve, magnet, sorter) stand ahead of the detector at this point?',
+    'Their names as in the list of devices, parted by commas; none for none.',
+  ],
+  'rework-to': ['At which step of the flow does rework come back in?', 'A step as the brief names it.'],
   retention: ['How long are records kept, and on what basis?', ''],
   author: ['Who answers for this register?', 'Name and competence.'],
   team: ['Who was in the team, with which competence?', ''],

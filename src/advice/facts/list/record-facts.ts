@@ -38,6 +38,11 @@ const HAZARD: readonly Row[] = [
   ['hazard.workingShareRules', 'the working share makes up most of the estimate', '', 'boolean'],
   ['hazard.workingShare', 'working share of the last control', '%', 'number'],
   ['hazard.complaints', 'pieces reported by customers', '', 'number'],
+  ['hazard.devices', 'devices ahead of the detectors that act on it', '', 'number'],
+  ['hazard.deviceNames', 'names of those devices with the share each takes out', '', 'string'],
+  ['hazard.reworkFrom', 'step that sends rework back', '', 'string'],
+  ['hazard.reworkTo', 'step where rework comes back in', '', 'string'],
+  ['hazard.reworkBehind', 'rework comes back in behind the last control that sees it', '', 'boolean'],
   ['hazard.allAYear', 'pieces of all sizes estimated to pass a year', '', 'number'],
 ]
 
