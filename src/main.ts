@@ -52,7 +52,7 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
   report: {
     run: reportCommand,
     usage:
-      'report BRIEF.json --out FILE.html [--short] [--json] [--date DAY] [--since EARLIER.json] [--rules DIR]',
+      'report BRIEF.json --out FILE.html [--runs RUNS.csv [--machine ID]] [--short] [--json] [--date DAY] [--since EARLIER.json] [--rules DIR]',
     does: 'hazard register and check plan as one self-contained document; --json keeps what makes it again',
   },
   rules: { run: rulesCommand, usage: 'rules check [DIR]', does: 'lint the rule book and run every example' },

@@ -3,7 +3,7 @@ import { metals } from '../reference/electrical.ts'
 import { materials } from '../reference/index.ts'
 import { findingOf, type InPlace } from '../register/line/controls-in-place.ts'
 import { calculation } from '../register/line/trail.ts'
-import { chanceAt } from '../register/sizes/control-chance.ts'
+import { chanceAt, chanceByLogit } from '../register/sizes/control-chance.ts'
 import { placesOf, reachable } from '../register/sizes/from-finding.ts'
 import { placesToCheck } from './positions.ts'
 import { type ChanceBySize, failsByItself, notices, routinePiece, SERIES_MM } from './routine-piece.ts'
@@ -81,6 +81,7 @@ function pieceOf(
   const series = SERIES_MM.filter((size) => size <= MOST_TIMES * finding.mustFindMm!)
   const chosen = passes.length === 0 ? null : routinePiece(series, passes, { ...rhythm, mostAYear: most })
   const routineMm = chosen?.sizeMm ?? null
+  const byLogit = worse === null ? [] : passesOf(finding, places.length, worse, chanceByLogit)
   return {
     contaminant: finding.contaminant,
     label: materials.get(finding.material)?.label ?? finding.material,
@@ -93,6 +94,16 @@ function pieceOf(
     demonstratedMm: shown,
     routineMm,
     chance: routineMm === null ? null : Math.min(...passes.map((pass) => pass(routineMm))),
+    logit: {
+      chance:
+        routineMm === null || byLogit.length === 0
+          ? null
+          : Math.min(...byLogit.map((pass) => pass(routineMm))),
+      routineMm:
+        byLogit.length === 0
+          ? null
+          : (routinePiece(series, byLogit, { ...rhythm, mostAYear: most })?.sizeMm ?? null),
+    },
     falseFailuresPerYear: chosen?.falseFailuresPerYear ?? null,
     notices: routineMm === null ? [] : notices(routineMm, passes, WORSE, rhythm.checksPerDay),
     positions: places,
@@ -102,14 +113,14 @@ function pieceOf(
 }
 
 /** Chance by size of each run of a check: once in the worst place a piece can lie and be seen, the others in the body. */
-function passesOf(finding: Finding, runs: number, worse: number): ChanceBySize[] {
+function passesOf(finding: Finding, runs: number, worse: number, link = chanceAt): ChanceBySize[] {
   const places = placesOf(finding, worse).filter(({ a90Mm }) => a90Mm !== null)
   if (places.length === 0) return []
   const worst = places.reduce((a, b) => (b.a90Mm! > a.a90Mm! ? b : a))
   const body = places[0]!
   return Array.from({ length: runs }, (_, i) => (d: number) => {
     const { a50Mm, a90Mm } = i === 0 || reachable(finding).length === 0 ? worst : body
-    return chanceAt(d, a50Mm, a90Mm)
+    return link(d, a50Mm, a90Mm)
   })
 }
 

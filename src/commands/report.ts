@@ -7,13 +7,15 @@ import type { Brief, Problem } from '../contract/index.ts'
 import { changesSince } from '../report/changes.ts'
 import { isReportData, otherVersions, type ReportData, reportDataSchema } from '../report/report-data.ts'
 import { type ReportAsked, reportData, reportFile } from '../report/report-file.tsx'
+import { type TrialRows, trialInReport } from '../report/trial-in-report.ts'
+import { readRunsTable } from '../runs/index.ts'
 import { packBrief } from '../web/asked/packed-brief.ts'
 import { today } from '../web/today.ts'
-import { InputError, readJson } from './input.ts'
+import { InputError, readJson, readText } from './input.ts'
 import { Trouble, writeTrouble } from './output.ts'
 
 /**
- * gritwise report BRIEF.json --out FILE.html [--short] [--json] [--date DAY] [--since EARLIER.json] [--rules DIR]:
+ * gritwise report BRIEF.json --out FILE.html [--runs RUNS.csv [--machine ID]] [--short] [--json] [--date DAY] [--since EARLIER.json] [--rules DIR]:
  * one self-contained document; with --json beside it what makes the same document again. That JSON is taken in place
  * of a brief, and then nothing else is chosen.
  */
@@ -27,6 +29,8 @@ export async function reportCommand(args: string[]): Promise<number> {
       json: { type: 'boolean', default: false },
       date: { type: 'string' },
       since: { type: 'string' },
+      runs: { type: 'string' },
+      machine: { type: 'string' },
       rules: { type: 'string', multiple: true },
     },
   })
@@ -39,18 +43,27 @@ export async function reportCommand(args: string[]): Promise<number> {
     throw new InputError('report needs --out FILE.html, the document it writes')
   const given = await readJson(path)
   const kept = isReportData(given) ? dataOf(given, path) : null
-  if (kept && (values.short || values.date || values.since))
-    throw new InputError('an earlier report is made again as it was: leave out --short, --date and --since')
-  const brief = briefOf(kept?.brief ?? given)
-  const advice = await advise(brief, values.rules ? { book: loadRulebook(values.rules) } : {})
+  if (kept && (values.short || values.date || values.since || values.runs))
+    throw new InputError(
+      'an earlier report is made again as it was: leave out --short, --date, --since and --runs',
+    )
+  const asGiven = briefOf(kept?.brief ?? given)
+  const under = values.rules ? { book: loadRulebook(values.rules) } : {}
+  const rows = kept ? rowsKept(kept) : await rowsFrom(values.runs, values.machine, asGiven)
+  const quick = { ...under, withoutChanges: true, withoutMissing: true, withoutRecords: true }
+  const held = rows ? trialInReport(asGiven, await advise(asGiven, quick), rows) : null
+  const brief = held ? briefOf(held.next) : asGiven
+  const advice = await advise(brief, under)
   const asked: ReportAsked = kept
-    ? { date: kept.date, short: kept.short, changes: kept.changes }
+    ? { date: kept.date, short: kept.short, changes: kept.changes, trial: held?.trial ?? null, rows }
     : {
         date: values.date ?? today(),
         short: values.short,
+        trial: held?.trial ?? null,
+        rows,
         changes: values.since
           ? changesSince(dataOf(await readJson(values.since), values.since), {
-              brief: brief.given,
+              brief: asGiven.given,
               versions: advice.versions,
             })
           : null,
@@ -62,10 +75,27 @@ export async function reportCommand(args: string[]): Promise<number> {
   if (values.json)
     await write(
       values.out.replace(/\.html$/, '.json'),
-      `${JSON.stringify(reportData(brief, advice, asked), null, 2)}\n`,
+      `${JSON.stringify(reportData(asGiven, advice, asked), null, 2)}\n`,
     )
   process.stdout.write(`${values.out}\n`)
   return others.length > 0 ? 1 : 0
+}
+
+const rowsKept = ({ trial }: ReportData): TrialRows | null => trial ?? null
+
+/** The runs of a trial read from their table; null where none is given. */
+async function rowsFrom(
+  path: string | undefined,
+  machine: string | undefined,
+  brief: Brief,
+): Promise<TrialRows | null> {
+  if (path === undefined) return null
+  const read = readRunsTable(await readText(path), {
+    ownMaterials: brief.contaminants.map(({ material }) => material),
+  })
+  if (!read.ok)
+    throw new InputError(`the table of runs has problems:\n${read.problems.map(lineOf).join('\n')}`)
+  return { rows: read.rows, machine: machine ?? null }
 }
 
 function dataOf(value: unknown, path: string): ReportData {

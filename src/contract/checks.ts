@@ -27,6 +27,8 @@ export const checkPieceSchema = z.object({
   routineMm: z.number().nullable(),
   /** Chance of one run in the worst place on the curve the piece was chosen by. */
   chance: z.number().nullable(),
+  /** The same two sizes under a logit: chance of this piece, and the piece that rule would choose. */
+  logit: z.object({ chance: z.number().nullable(), routineMm: z.number().nullable() }),
   falseFailuresPerYear: z.number().nullable(),
   notices: z.array(z.object({ worseBy: z.number(), chance: z.number(), inADay: z.number() })),
   positions: z.array(positionSchema),

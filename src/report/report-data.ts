@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { briefSchema, type Versions, versionsSchema } from '../contract/index.ts'
+import { briefSchema, runRowSchema, type Versions, versionsSchema } from '../contract/index.ts'
 
 /** What a report keeps so that it can be made again: the same brief, day and form under the same versions. */
 export const reportDataSchema = z.strictObject({
@@ -8,6 +8,10 @@ export const reportDataSchema = z.strictObject({
   short: z.boolean(),
   versions: versionsSchema,
   changes: z.array(z.string()).nullable(),
+  /** Rows of a trial held against the brief, where one was given. */
+  trial: z
+    .strictObject({ rows: z.array(runRowSchema).max(100_000), machine: z.string().max(60).nullable() })
+    .optional(),
   brief: briefSchema,
 })
 

@@ -3,6 +3,7 @@ import { ReportDocument } from '../../views/report/report-page.tsx'
 import type { Advice, Brief } from '../contract/index.ts'
 import { materials } from '../reference/index.ts'
 import type { ReportData } from './report-data.ts'
+import type { ReportTrial, TrialRows } from './trial-in-report.ts'
 
 const style = (name: string) => readFileSync(new URL(`../web/assets/${name}`, import.meta.url), 'utf8')
 
@@ -14,6 +15,9 @@ const names: ReadonlyMap<string, string> = new Map(
 )
 
 export interface ReportAsked {
+  /** A trial whose rows the report keeps; null where none was given. */
+  readonly trial: ReportTrial | null
+  readonly rows: TrialRows | null
   /** Day of the report, in words; nothing else in it depends on when it was made. */
   readonly date: string
   readonly short: boolean
@@ -29,14 +33,16 @@ export function reportFile(brief: Brief, advice: Advice, packed: string, asked: 
 
 /** What makes the same report again under the same versions. */
 export const reportData = (
+  /** The brief as it was given: without what the trial adds. */
   brief: Brief,
   advice: Advice,
-  { date, short, changes }: ReportAsked,
+  { date, short, changes, rows }: ReportAsked,
 ): ReportData => ({
   report: 1,
   date,
   short,
   versions: advice.versions,
   changes: changes === null ? null : [...changes],
+  ...(rows ? { trial: { rows: [...rows.rows], machine: rows.machine } } : {}),
   brief: brief.given,
 })

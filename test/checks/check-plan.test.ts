@@ -17,7 +17,7 @@ import {
   routinePiece,
   smallestWith,
 } from '../../src/checks/routine-piece.ts'
-import { chanceAt } from '../../src/register/sizes/control-chance.ts'
+import { chanceAt, chanceByLogit } from '../../src/register/sizes/control-chance.ts'
 
 /** The worked line (invented; figures computed outside this project). */
 const SERIES = [1, 1.2, 1.5, 2, 2.5, 3, 3.5, 4]
@@ -44,6 +44,17 @@ describe('the smallest piece found 995 times in a thousand', () => {
     expect(stoneBody(2.5)).toBeCloseTo(0.9, 9)
     expect(stoneHeap(2.5)).toBeCloseTo(0.7859, 4)
     expect(coil(1.1, 1.35)(1.5)).toBeCloseTo(0.97386, 5)
+  })
+})
+
+describe('the link in the tail', () => {
+  // Outside figures of the invented line: the same a50 and a90 give 0.98893 at 3.0 mm, 0.995 only at 3.143 mm.
+  it('is lower by a logit than by a probit', () => {
+    expect(chanceByLogit(2.31, 2.31, 2.625)).toBeCloseTo(0.5, 12)
+    expect(chanceByLogit(2.625, 2.31, 2.625)).toBeCloseTo(0.9, 12)
+    expect(chanceByLogit(3, 2.31, 2.625)).toBeCloseTo(0.98893, 5)
+    expect(chanceByLogit(3.143, 2.31, 2.625)).toBeCloseTo(0.995, 4)
+    expect(chanceAt(3, 2.31, 2.625)).toBeCloseTo(0.99561, 5)
   })
 })
 

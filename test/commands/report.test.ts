@@ -45,6 +45,36 @@ describe('gritwise report', () => {
     said.mockRestore()
   })
 
+  it('holds a trial beside what was predicted, and makes the same bytes again with it', async () => {
+    const found = [1, 2, 5, 8, 10, 10]
+    const rows = [0.9, 1, 1.1, 1.2, 1.35, 1.5].flatMap((mm, size) =>
+      Array.from(
+        { length: 10 },
+        (_, i) =>
+          `coil-free-fall,ss316,sphere,${mm},${`p${size}-${i}`},1,${i < found[size]! ? 1 : 0},2026-11-27`,
+      ),
+    )
+    writeFileSync(
+      at('runs.csv'),
+      [
+        'equipment,material,shape,sizeMm,pack,runs,found,date',
+        'coil-free-fall,,,,,9151,3,2026-11-27',
+        ...rows,
+      ].join('\n'),
+    )
+    const day = ['--date', '27 November 2026']
+    const asked = [at('brief.json'), '--runs', at('runs.csv'), '--json', ...day, '--out', at('t.html')]
+    expect((await report(...asked)).code).toBe(0)
+    expect((await report(at('t.json'), '--out', at('u.html'))).code).toBe(0)
+    const html = readFileSync(at('t.html'), 'utf8')
+    expect(readFileSync(at('u.html'), 'utf8')).toBe(html)
+    const part = html.slice(html.indexOf('id="demonstrated"'), html.indexOf('id="hazards"'))
+    expect(part).toContain('Demonstrated beside predicted')
+    expect(part).toMatch(/<th scope="row">1\.35<\/th><td>10<\/td><td>10<\/td><td>74 %<\/td>/)
+    expect(part).toMatch(/(?:Agrees|Disagrees) with the prediction|Conflict/)
+    expect(JSON.parse(readFileSync(at('t.json'), 'utf8')).brief.demonstrated).toBeUndefined()
+  })
+
   it('has a short form, and tells what changed since an earlier issue', async () => {
     const [first, ...points] = powder.points
     const changed: BriefInput = { ...powder, points: [{ ...first!, checkIntervalMin: 30 }, ...points] }

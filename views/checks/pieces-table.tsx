@@ -43,7 +43,10 @@ export function PiecesTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
                 {piece.routineMm === null ? 'none serves' : `${piece.routineMm} mm`}
                 <ByCalculation ink={ink} id={piece.calculation} />
               </td>
-              <td>{chanceWords(piece.chance)}</td>
+              <td>
+                {chanceWords(piece.chance)}
+                {piece.chance === null ? '' : `; by a logit ${chanceWords(piece.logit.chance)}`}
+              </td>
               <td>{yearly(piece.falseFailuresPerYear)}</td>
             </tr>
           ))}
@@ -60,10 +63,17 @@ export function PieceWords({ check }: { check: CheckPoint }) {
       {check.pieces.map((piece) => (
         <li>
           <strong>{pieceWords(piece)}:</strong> {verdict(piece)}
+          {otherCurve(piece)}
         </li>
       ))}
     </ul>
   )
+}
+
+/** What the other curve through the same two sizes would choose; empty where it chooses the same. */
+function otherCurve({ routineMm, logit }: CheckPiece): string {
+  if (routineMm === null || logit.routineMm === routineMm) return ''
+  return ` By a logit through the same two sizes it would be ${logit.routineMm === null ? 'no piece of the series' : `${logit.routineMm} mm`}: no trial of 60 pieces can tell the two curves apart, so watch how often this check fails by itself.`
 }
 
 function verdict(piece: CheckPiece): string {

@@ -14,10 +14,12 @@ import { FirstPage } from './first-page.tsx'
 import { ControlsInShort, PiecesInShort } from './in-short.tsx'
 import { Predicted } from './predicted.tsx'
 import type { ReportProps } from './report-page.tsx'
+import { Trialed } from './trialed.tsx'
 
 const SECTIONS = [
   ['asked', 'What was asked'],
   ['predicted', 'What the machines are predicted to find'],
+  ['demonstrated', 'What trials on this product showed'],
   ['hazards', 'Hazard register'],
   ['limits', 'Limit, monitoring, verification'],
   ['checks', 'Check plan'],
@@ -34,7 +36,7 @@ const SECTIONS = [
 
 /** The report for paper, whole or in two pages: everything stands open, figures carry ranges and source numbers. */
 export function ReportBody(props: ReportProps) {
-  const { advice, brief, packed, names, short, changes } = props
+  const { advice, brief, packed, names, short, changes, trial } = props
   const ink = inkOf(advice, packed, true)
   const { register, checks } = advice
   const unitOf = (line: string) => register.lines.find(({ name }) => name === line)?.unit ?? 'packs'
@@ -64,6 +66,7 @@ export function ReportBody(props: ReportProps) {
       </nav>
       <Asked brief={brief} advice={advice} names={names} />
       <Predicted advice={advice} names={names} ink={ink} />
+      <Trialed advice={advice} brief={brief} names={names} trial={trial} />
       <section aria-labelledby="hazards">
         <h2 id="hazards">Hazard register</h2>
         <EightQuestions register={register} ink={ink} />

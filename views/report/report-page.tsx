@@ -2,6 +2,7 @@ import { raw } from 'hono/html'
 import type { Child } from 'hono/jsx'
 import type { Advice } from '../../src/contract/advice.ts'
 import type { Brief } from '../../src/contract/brief.ts'
+import type { ReportTrial } from '../../src/report/trial-in-report.ts'
 import { Page } from '../page.tsx'
 import type { Names } from '../words/contaminant.ts'
 import { ReportBody } from './report-body.tsx'
@@ -15,6 +16,8 @@ export interface ReportProps {
   /** Day of the report, in words. */
   readonly date: string
   readonly short: boolean
+  /** A trial given with the report; what the brief keeps of earlier ones is in the brief. */
+  readonly trial: ReportTrial | null
   /** What changed since an earlier issue, in words; null where none was compared. */
   readonly changes: readonly string[] | null
 }

@@ -31,6 +31,12 @@ export function chanceAt(sizeMm: number, a50Mm: number | null, a90Mm: number | n
   return normalChanceFast(Math.log(sizeMm / a50Mm) / s)
 }
 
+/** The same by a logit through the two sizes: 1/(1 + (d/a50)^−b), b = ln 9 ÷ ln(a90/a50). Lower in the upper tail. */
+export function chanceByLogit(sizeMm: number, a50Mm: number | null, a90Mm: number | null): number {
+  if (a50Mm === null || a90Mm === null) return 0
+  return 1 / (1 + (sizeMm / a50Mm) ** (-Math.log(9) / Math.log(a90Mm / a50Mm)))
+}
+
 /** Chance averaged over the places where pieces lie, working share included: what rates are made of. */
 export function meanOverPlaces({ places, workingShare, removes }: ControlChance, sizeMm: number): number {
   if (removes) return workingShare * removes(sizeMm)

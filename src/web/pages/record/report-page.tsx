@@ -7,7 +7,13 @@ import { showPage } from '../../show-page.ts'
 import { materialNames } from '../../shown/choices.ts'
 import { today } from '../../today.ts'
 
-const askedOf = (c: Context) => ({ date: today(), short: c.req.query('short') === '1', changes: null })
+const askedOf = (c: Context) => ({
+  date: today(),
+  short: c.req.query('short') === '1',
+  changes: null,
+  trial: null,
+  rows: null,
+})
 
 /** The report of the brief in the address, for paper. */
 export const reportPage = (advisor: Advisor) => async (c: Context) => {
