@@ -93,7 +93,7 @@ function leafProblem(
 /** What rules that word something other than a reason are asked of, and how often. */
 const SAYS: Readonly<Record<string, { readonly grounds: readonly string[]; readonly each: string }>> = {
   headline: { grounds: ['line'], each: 'once' },
-  combines: { grounds: ['line'], each: 'once' },
+  combines: { grounds: ['line', 'point'], each: 'once' },
   leaves: { grounds: ['line'], each: 'contaminant' },
   grounds: { grounds: ['option'], each: 'once' },
   notes: { grounds: ['xray', 'coil', 'static-field'], each: 'contaminant' },

@@ -1,6 +1,7 @@
 import type { Brief, Family, Point } from '../../contract/index.ts'
 import { lineUp } from '../assess/line-up.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
+import { writeEntering } from './facts-entering.ts'
 import { writeFlow, writeHold } from './facts-flow.ts'
 import { writeFood } from './facts-food.ts'
 import { writeMass } from './facts-mass.ts'
@@ -101,6 +102,7 @@ export function factsForPoint(brief: Brief, index: number, materials: Materials)
     writeFlow(write, point)
   } else writeHold(write, point)
   writePack(write, point, materials)
+  writeEntering(write, brief, index, materials)
   return write.sheet()
 }
 

@@ -55,6 +55,6 @@ export function combinationWords(answered: Answered, rows: Advice['answer']['row
       .map(({ combined }) => independenceWords(brief, combined.uses, combined.seenTwice))
       .filter((words) => words !== '')
       .join(' '),
-    stillEnters: stillEnters(brief),
+    stillEnters: stillEnters(brief, answered.outcomes),
   }
 }

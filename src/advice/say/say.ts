@@ -70,8 +70,8 @@ function preventionAt(
   }))
 }
 
-/** Said with what is kept out, and in the register and the check plan. */
-const SAID_ELSEWHERE: readonly PlacedOutcome['type'][] = ['prevents', 'records']
+/** Said with what is kept out, in the register and the check plan, and with what can still enter. */
+const SAID_ELSEWHERE: readonly PlacedOutcome['type'][] = ['prevents', 'records', 'combines']
 
 /** A rule that asks something of the point itself, whichever machine stands there; its warnings are cautions. */
 const isOfPoint = (o: PlacedOutcome, at: number) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
 import { explainAll } from '../../../src/advice/decide/rule-outcome.ts'
-import { factsForBrief, factsForContaminant } from '../../../src/advice/facts/facts.ts'
+import { factsForBrief, factsForContaminant, factsForPoint } from '../../../src/advice/facts/facts.ts'
 import { combine } from '../../../src/advice/order/combine.ts'
 import { linesOf } from '../../../src/advice/order/lines.ts'
 import { standing } from '../../../src/advice/order/order.ts'
@@ -201,23 +201,35 @@ describe('lines beside each other', () => {
 })
 
 describe('what can still enter behind a point', () => {
+  const book = loadRulebook()
+  /** What the rules of a point say of a brief, in the words of the advice. */
+  const entering = (brief: Brief) =>
+    stillEnters(
+      brief,
+      brief.points.flatMap((_, pointIndex) =>
+        explainAll(book, 'point', [
+          ...factsForBrief(brief, materials).facts,
+          ...factsForPoint(brief, pointIndex, materials).facts,
+        ]).map((outcome) => ({ ...outcome, pointIndex, equipment: null, contaminant: null })),
+      ),
+    )
   it('is what the flow says, by name', () => {
-    const [belt, end] = stillEnters(line({ flow: FLOW }))
+    const [belt, end] = entering(line({ flow: FLOW }))
     expect(belt).toMatchObject({ point: 'belt', contaminants: [1] })
-    expect(belt?.text).toContain('stainless steel 316 sphere can still enter')
+    expect(belt?.text).toContain('Stainless steel 316 can still enter')
     expect(end).toMatchObject({ contaminants: [] })
   })
   it('is said to be unknown where the brief tells of no flow', () => {
-    const [belt, end] = stillEnters(line())
+    const [belt, end] = entering(line())
     expect(belt?.contaminants).toBeNull()
     expect(belt?.text).toMatch(/Until the pack is closed.*brief does not say/)
     expect(end?.text).toMatch(/closed here: nothing more gets in/)
   })
   it('names what may enter anywhere for all the brief says', () => {
     const flow = FLOW.map(({ step }) => ({ step }))
-    const [belt] = stillEnters(line({ flow }))
+    const [belt] = entering(line({ flow }))
     expect(belt?.contaminants).toEqual([])
-    expect(belt?.text).toContain('Where stainless steel 316 sphere may enter is not said')
+    expect(belt?.text).toContain('Where stainless steel 316 may enter is not said')
   })
 })
 

@@ -57,6 +57,13 @@ const BRIEF: readonly Row[] = [
 const POINT: readonly Row[] = [
   ['point.name', 'inspection point', '', 'string'],
   ['point.stage', 'stage', '', 'string', STAGES],
+  ['point.waysInKnown', 'the brief says of something where it enters', '', 'boolean'],
+  ['point.closed', 'the pack is closed here', '', 'boolean'],
+  ['point.last', 'last inspection point', '', 'boolean'],
+  ['point.entersBehind', 'contaminants that can enter behind this point', '', 'number'],
+  ['point.entersBehindNames', 'those contaminants', '', 'string'],
+  ['point.wayInOpen', 'contaminants of which the brief does not say where they enter', '', 'number'],
+  ['point.wayInOpenNames', 'contaminants without a way in', '', 'string'],
   ['point.heightMm', 'height of the food', 'mm', 'number'],
   ['point.filledMm', 'height the food fills', 'mm', 'number'],
   ['point.filledPct', 'share of the height that the food fills', '%', 'number'],

@@ -1,0 +1,163 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { advise } from '../../src/advise.ts'
+import type { Advice } from '../../src/contract/index.ts'
+import { briefOf, QUICK } from '../advice/demo.ts'
+import { sweep } from '../sweep.ts'
+import { EVERYDAY } from './everyday-briefs.ts'
+
+/**
+ * What somebody with twenty years on these lines would put where, and what would be left to do about each contaminant
+ * (common practice, no source: briefs and judgements are our own). Machines as "machine @ point", in the order of the
+ * flow; of a contaminant the kind of what is left; every machine that the stage allows is compared.
+ */
+interface Says {
+  readonly put: readonly string[]
+  readonly left?: Readonly<Record<string, string>>
+  /** How a contaminant is kept out: rules that must be among those that speak. */
+  readonly keptOut?: Readonly<Record<string, string>>
+  /** A machine at the last point, with the rule that rules it out. */
+  readonly ruledOut?: readonly [equipment: string, rule: string]
+}
+
+const EXPERT: Readonly<Record<keyof typeof EVERYDAY, Says>> = {
+  codBlock: {
+    put: ['coil-single @ blocks'],
+    left: { steel: 'done', ss316: 'done', bone_fish: 'prevent' },
+    keptOut: { bone_fish: 'bone-is-trimmed-out' },
+  },
+  milkSack: { put: ['xray-single @ sacks'] },
+  sugarFall: {
+    put: ['coil-free-fall @ drop pipe'],
+    left: { steel: 'done', ss316: 'done', stone_any: 'prevent', pe: 'prevent' },
+  },
+  saucePipe: {
+    put: ['xray-side-two-views @ capped jars'],
+    left: { glass_container: 'look-elsewhere', steel: 'done' },
+    keptOut: { glass_container: 'clean-glass-packs-before-filling' },
+    ruledOut: ['coil-single', 'coil-before-capping'],
+  },
+  wholeChicken: {
+    put: ['xray-single @ bagged birds'],
+    left: { steel: 'done', bone_poultry: 'prevent', wood: 'prevent' },
+    keptOut: { bone_poultry: 'bone-in-food-is-a-matter-of-the-cut', wood: 'keep-wood-out' },
+  },
+  breadClip: { put: ['xray-single @ cooled loaves'], ruledOut: ['coil-single', 'coil-before-the-insert'] },
+  tunaCan: { put: ['xray-dual @ closed cans'], left: { steel: 'done', glass_any: 'test' } },
+  foilSweets: {
+    put: ['xray-dual @ bags'],
+    left: { glass_any: 'done', pe: 'prevent' },
+    ruledOut: ['coil-single', 'foil-closes-coil'],
+  },
+  salad: {
+    put: ['xray-single @ bags'],
+    left: { stone_any: 'done', insect: 'prevent', wood: 'prevent' },
+    keptOut: { insect: 'keep-insects-out' },
+  },
+  kibble: { put: ['xray-dual @ sacks'], left: { stone_any: 'test', steel: 'done', bone_any: 'done' } },
+  formulaCan: {
+    put: ['coil-free-fall @ drop pipe', 'xray-side @ seamed cans'],
+    left: { steel: 'done', ss316: 'done', glass_any: 'test' },
+  },
+  pepper: { put: ['xray-single @ shakers'] },
+  iceCream: { put: ['xray-single @ tubs with lids'] },
+  readyMeal: { put: ['xray-single @ lidded trays'] },
+  wheel: { put: ['xray-single @ wheels'] },
+  riceSack: {
+    put: ['xray-dual @ sacks', 'coil-single @ sacks'],
+    left: { steel: 'done', ss316: 'done', stone_any: 'done', glass_any: 'done' },
+  },
+  potatoes: {
+    put: ['xray-dual @ belt'],
+    left: { stone_any: 'done', steel: 'done', glass_any: 'test', rubber_any: 'test', wood: 'prevent' },
+  },
+  teaBags: {
+    put: ['xray-single @ cartons'],
+    left: { steel: 'look-elsewhere', stone_any: 'look-elsewhere' },
+    ruledOut: ['coil-single', 'coil-before-the-insert'],
+  },
+  jerky: { put: ['xray-single @ before packing'], ruledOut: ['coil-multi', 'coil-before-the-insert'] },
+  twoLines: {
+    put: ['xray-side-two-views @ jars', 'xray-single @ pouches'],
+    ruledOut: ['coil-single', 'foil-closes-coil'],
+  },
+  wideVeg: {
+    put: ['xray-dual @ belt'],
+    left: { steel: 'done', stone_any: 'test', glass_any: 'test', wood: 'prevent', pe: 'prevent' },
+  },
+  pizza: { put: ['xray-single @ boxed pizza'], ruledOut: ['coil-single', 'foil-closes-coil'] },
+  jamJar: {
+    put: ['xray-side @ capped jars'],
+    left: { ss316: 'look-elsewhere', glass_container: 'agree', stone_any: 'agree' },
+    keptOut: { glass_container: 'clean-glass-packs-before-filling' },
+  },
+  honey: {
+    put: ['xray-side @ capped jars'],
+    left: { steel: 'look-elsewhere', insect: 'prevent' },
+  },
+  nutsBulk: {
+    put: ['xray-dual @ belt'],
+    left: { stone_any: 'done', glass_any: 'done', steel: 'done', nut_shell: 'prevent', pe: 'prevent' },
+    keptOut: { nut_shell: 'shells-and-stones-are-sorted-out' },
+  },
+  mince: { put: ['xray-single @ trays'], left: { bone_hard: 'done', pe: 'prevent' } },
+  salmon: {
+    put: ['xray-single @ trimmed fillets'],
+    left: { steel: 'done', bone_fish: 'prevent' },
+    keptOut: { bone_fish: 'bone-is-trimmed-out' },
+  },
+  rice1kg: { put: ['xray-dual @ bags', 'coil-single @ bags'] },
+  flourMill: {
+    put: ['coil-free-fall @ drop pipe'],
+    left: { steel: 'done', insect: 'prevent', stone_any: 'prevent' },
+    keptOut: { stone_any: 'the-sieve-in-place-stops-it' },
+  },
+  biscuits: { put: ['xray-dual @ cartons'] },
+  cereal: { put: ['xray-single @ boxes'] },
+  butter: { put: ['xray-single @ wrapped packs'], ruledOut: ['coil-single', 'foil-closes-coil'] },
+  berries: { put: ['xray-single @ bags'], left: { stone_any: 'done', wood: 'prevent' } },
+  sausageClip: {
+    put: ['xray-pipe @ before the filler'],
+    ruledOut: ['coil-single', 'coil-before-the-insert'],
+  },
+  babyPouch: { put: ['xray-single @ spouted pouches'], left: { rubber_any: 'test', glass_any: 'done' } },
+  dicedChicken: { put: ['xray-dual @ bags'], left: { bone_poultry_soft: 'done', cartilage: 'prevent' } },
+  pasta: { put: ['xray-dual @ bags'], left: { pc: 'prevent', glass_any: 'done' } },
+}
+
+/** A few with every run, all of them with `npm run sweeps`. */
+const STEP = sweep(9, 1)
+const TRIED = Object.entries(EXPERT).filter((_, at) => at % STEP === 0)
+
+describe.each(TRIED)('%s', (name, { put, left = {}, keptOut = {}, ruledOut }) => {
+  let advice: Advice
+  beforeAll(async () => {
+    const given = structuredClone(EVERYDAY[name as keyof typeof EVERYDAY])
+    advice = await advise(briefOf(given), { ...QUICK, withoutRecords: true })
+  }, 120_000)
+
+  it('gets the machines a practitioner would put there', () => {
+    const uses = advice.combination.uses.map(({ equipment, point }) => `${equipment} @ ${point}`)
+    expect([...uses].sort()).toEqual([...put].sort())
+  })
+  it('is left with what such a line is left with', () => {
+    for (const [material, kind] of Object.entries(left)) {
+      const row = advice.answer.rows.find(
+        ({ contaminant: c }) => advice.brief.contaminants[c]!.material === material,
+      )
+      expect([material, row?.left.kind]).toEqual([material, kind])
+    }
+    for (const [material, rule] of Object.entries(keptOut)) {
+      const kept = advice.prevention.find(
+        ({ contaminant: c }) => advice.brief.contaminants[c]!.material === material,
+      )
+      expect(kept?.rules).toContain(rule)
+    }
+  })
+  it('rules out what the pack closes', () => {
+    if (!ruledOut) return
+    const [equipment, rule] = ruledOut
+    const option = advice.points.at(-1)!.options.find((one) => one.equipment === equipment)!
+    expect(option.verdict).toBe('not-suitable')
+    expect(option.whyNot.flatMap((why) => (why.kind === 'rule' ? [why.rule] : []))).toContain(rule)
+  })
+})
