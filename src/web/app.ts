@@ -25,6 +25,7 @@ import { headlinePart } from './pages/brief/headline-part.tsx'
 import { sendBrief } from './pages/brief/send-brief.ts'
 import { cardPicture, cardRuns } from './pages/card/card-files.ts'
 import { cardPage } from './pages/card/card-page.tsx'
+import { dialPage, dialPart, dialPicture } from './pages/classroom/dial-page.tsx'
 import { exerciseListPage } from './pages/classroom/exercise-list-page.tsx'
 import { exercisePage } from './pages/classroom/exercise-page.tsx'
 import { exerciseRecordPage } from './pages/classroom/exercise-record-page.tsx'
@@ -92,6 +93,9 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/compare', comparePage(advisor))
   app.get('/exercises', exerciseListPage(advisor))
   app.get('/exercises/record', exerciseRecordPage(advisor))
+  app.get('/exercises/dial', dialPage)
+  app.get('/exercises/dial/part', dialPart)
+  app.get('/exercises/dial/picture.png', dialPicture)
   app.get('/exercises/spot', spotPage)
   app.get('/exercises/spot/picture.png', spotPicture)
   app.get('/exercises/:id', exercisePage(advisor))

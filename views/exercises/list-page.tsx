@@ -51,6 +51,7 @@ export function ListPage({ sitting, standard, own, briefTitle, demos }: ListPage
           <a href={recordLink(sitting)}>Record of this sitting</a>
         </li>
       </ul>
+      <WithPictures sitting={sitting} demo={demos[0]?.packed ?? ''} />
       {own.length > 0 ? (
         <section aria-labelledby="own">
           <h2 id="own">From your brief: {briefTitle}</h2>
@@ -78,6 +79,26 @@ export function ListPage({ sitting, standard, own, briefTitle, demos }: ListPage
         </section>
       ) : null}
     </Page>
+  )
+}
+
+/** What is played with simulated x-ray pictures: of the brief in hand, or of an example. */
+function WithPictures({ sitting, demo }: { sitting: Sitting; demo: string }) {
+  const query = `b=${sitting.packed ?? demo}${sitting.present ? '&present=1' : ''}`
+  return (
+    <section aria-labelledby="pictures">
+      <h2 id="pictures">With x-ray pictures</h2>
+      <ul class="exercise-list">
+        <li>
+          <a href={`/exercises/spot?${query}`}>Spot the piece</a>
+          <p>Ten packs: people against the machine, false marks paid for by both.</p>
+        </li>
+        <li>
+          <a href={`/exercises/dial?${query}`}>Move one thing</a>
+          <p>Depth, speed, grain, voltage or threshold: picture, curve and hills follow.</p>
+        </li>
+      </ul>
+    </section>
   )
 }
 

@@ -1,0 +1,216 @@
+import { xrayMachines } from '../../card/card-bench.ts'
+import { type CardPicture, type DrawnSheet, drawnSheets, pngPictures } from '../../card/drawn-sheet.ts'
+import { taughtOn } from '../../card/taught-on.ts'
+import type { Brief, Point, XrayMachine } from '../../contract/index.ts'
+import type { InputId } from '../../trade-offs/input.ts'
+import { knownInput } from '../../trade-offs/inputs.ts'
+import { isSized, sizesAt } from '../../trade-offs/sizes-at.ts'
+import { buildOf } from '../../xray/beam/exposure.ts'
+import type { CardRow, CardSheet } from '../../xray/image/card/card-layout.ts'
+import { cardPacks, runCard } from '../../xray/image/card/test-card.ts'
+import { type ExposedPack, exposePack } from '../../xray/image/pack/exposed-pack.ts'
+import { halfExtents } from '../../xray/image/pack/piece.ts'
+import { READ_MARGIN_MM, viewOf } from '../../xray/image/pack/view.ts'
+import { detectability } from '../../xray/observer/observer.ts'
+import { PRACTICE } from '../../xray/observer/practice.ts'
+import { chanceOf, objectIn, positionsOf, setScene } from '../../xray/observer/scene.ts'
+import { materialAttenuation, packInBeam } from '../../xray/places/pack-in-beam.ts'
+import { cleanDensity, pieceDensity } from '../proof/threshold-hills.ts'
+
+/** What the control may move: inputs of the trade-offs that an x-ray picture shows. */
+export const DIAL_INPUTS = [
+  'height',
+  'speed',
+  'grain',
+  'kV',
+  'false-rejects',
+] as const satisfies readonly InputId[]
+export type DialInput = (typeof DIAL_INPUTS)[number]
+
+/** Places of the control. */
+export const STOPS = 9
+/** Part of the pack that is drawn, mm: small enough to be drawn while one waits. */
+const PATCH_MM = { lengthMm: 116, widthMm: 56 } as const
+const PIECES = 6
+const GAP_MM = 9
+const CURVE_POINTS = 25
+/** Where nothing is findable there is still a piece to look for, mm. */
+const USUAL_PIECE_MM = 3
+
+export interface DialAsked {
+  readonly point: number
+  readonly machine: string
+  readonly contaminant: number
+  readonly input: DialInput
+  /** 0 to STOPS − 1. */
+  readonly stop: number
+}
+
+type Curve = readonly (readonly [x: number, y: number])[]
+
+/** One place of the control: the picture, the curve and the hills that belong together. */
+export interface DialShown {
+  readonly values: readonly number[]
+  readonly unit: string
+  readonly present: number
+  readonly kV: number
+  readonly sheet: DrawnSheet
+  readonly pictures: readonly CardPicture[]
+  /** Chance of finding against size, mm. */
+  readonly curve: Curve
+  readonly expectedMm: number | null
+  /** The piece whose hill is drawn, mm, and its chance of being found. */
+  readonly pieceMm: number
+  readonly chance: number
+  readonly hills: {
+    readonly clean: Curve
+    readonly piece: Curve
+    readonly threshold: number
+    /** Grain asks for more than the noise of the beam and of an even pattern. */
+    readonly beyondNoise: boolean
+  }
+}
+
+/** The values the control can take, the brief's own among them. Null where it has none here. */
+export function dialValues(brief: Brief, asked: Omit<DialAsked, 'stop'>) {
+  const point = brief.points[asked.point]!
+  const [machine] = xrayMachines(brief, point, [asked.machine])
+  const input = knownInput(asked.input)
+  const setup = { point, machine: machine! }
+  if (!isSized(machine!) || !input.appliesAt(point)) return null
+  const now = sizesAt({ point, machine: machine! }, brief.contaminants, asked.contaminant, false)
+  const present = input.present(setup, now)
+  if (present === null) return null
+  const [from, to] = input.range(setup, now)
+  const own = input.values?.(setup)
+  const even = Array.from({ length: STOPS }, (_, i) =>
+    input.scale === 'log' ? from * (to / from) ** (i / (STOPS - 1)) : from + ((to - from) * i) / (STOPS - 1),
+  )
+  const nearest = (list: readonly number[], value: number) =>
+    list.reduce((best, one, i) => (Math.abs(one - value) < Math.abs(list[best]! - value) ? i : best), 0)
+  const values = own ? [...new Set(even.map((value) => own[nearest(own, value)]!))] : [...even]
+  values[nearest(values, present)] = present
+  return { setup, input, now, values, present: values.indexOf(present) }
+}
+
+/** What is seen, and how likely a piece is found, with the control at a stop. Null where the machine sees nothing there. */
+export function dialAt(brief: Brief, asked: DialAsked): DialShown | null {
+  const dial = dialValues(brief, asked)
+  if (!dial) return null
+  const { setup, input, now, values, present } = dial
+  const value = values[Math.min(asked.stop, values.length - 1)]!
+  const changed = input.at(setup, value, now)
+  const machine = changed.machine as XrayMachine
+  const { kV, mA, expectedMm, gap } = sizesAt(
+    { ...changed, machine },
+    brief.contaminants,
+    asked.contaminant,
+    false,
+  )
+  if (kV === null || mA === null || (gap !== null && gap !== 'above-limit' && gap !== 'looks-like-void'))
+    return null
+  const exposed = exposePack(machine, buildOf(machine), changed.point, { kV, mA })
+  if (exposed.channels.count === 0) return null
+  const pieceMm = now.expectedMm ?? expectedMm ?? USUAL_PIECE_MM
+  return {
+    values,
+    unit: input.unit,
+    present,
+    kV,
+    expectedMm,
+    pieceMm,
+    ...pictured(brief, asked, exposed, pieceMm),
+    ...computed(brief, asked, exposed, pieceMm),
+  }
+}
+
+/** A patch of the pack with a row of pieces around one size, drawn and read. */
+function pictured(brief: Brief, asked: DialAsked, exposed: ExposedPack, pieceMm: number) {
+  const what = brief.contaminants[asked.contaminant]!
+  const { point, build } = exposed
+  const patch: Point =
+    point.outline === 'cylinder'
+      ? point
+      : {
+          ...point,
+          lengthMm: Math.min(point.lengthMm, PATCH_MM.lengthMm),
+          widthMm: Math.min(point.widthMm, PATCH_MM.widthMm),
+        }
+  const sizesMm = [0.4, 0.6, 0.8, 1, 1.3, 1.7]
+    .slice(0, PIECES)
+    .map((f) => Math.round(100 * f * pieceMm) / 100)
+  const row: CardRow = { contaminant: asked.contaminant, what, placement: what.placement, sizesMm }
+  const packs = cardPacks(patch, build.beam, 1, [row])
+  const view = viewOf(patch, build.beam)
+  const sheet = inOneRow(row, view.uMm, view.vMm) ?? packs.sheets[0]
+  const done = runCard(
+    exposed,
+    { ...packs, sheets: sheet ? [sheet] : [] },
+    {
+      reading: {
+        gatheredWireMm: PRACTICE.gatheredWireMm,
+        compositionResidual: PRACTICE.compositionResidual,
+        falseRejectsPerPack: point.falseRejectsPerPack,
+        taughtThreshold: taughtOn(exposed),
+        largestMm: sizesMm.at(-1)!,
+      },
+      runs: 1,
+      cleanPacks: 0,
+    },
+  )
+  return {
+    sheet: drawnSheets(done.sheets, packs, done.threshold)[0]!,
+    pictures: pngPictures(done.sheets, 'dial', 1, brief.title),
+  }
+}
+
+/** The pieces in one line through the middle, the same places whatever the control says; null where they do not fit. */
+function inOneRow(
+  { contaminant, what, placement, sizesMm }: CardRow,
+  uMm: number,
+  vMm: number,
+): CardSheet | null {
+  const shapes = sizesMm.map((sizeMm) => {
+    const shape = { shape: what.shape, sizeMm, lengthMm: what.lengthMm ?? 0, faceMm2: what.faceMm2 ?? 0 }
+    return { ...shape, half: halfExtents(shape).alongMm }
+  })
+  const needs = shapes.reduce((sum, { half }) => sum + 2 * half + GAP_MM, -GAP_MM)
+  const room = uMm - 2 * (READ_MARGIN_MM + 6)
+  if (needs > room) return null
+  const gap = GAP_MM + (room - needs) / (shapes.length + 1)
+  let u = (uMm - needs - (gap - GAP_MM) * (shapes.length - 1)) / 2
+  const pieces = shapes.map(({ half, ...shape }) => {
+    const at = u + half
+    u += 2 * half + gap
+    return { ...shape, contaminant, material: what.material, placement, u: at, v: vMm / 2, angle: 0 }
+  })
+  return { pieces, lineEnds: [pieces.length] }
+}
+
+/** Curve and hills from the same scene the sizes come from. */
+function computed(brief: Brief, asked: DialAsked, exposed: ExposedPack, pieceMm: number) {
+  const { build, point, setting } = exposed
+  const contaminant = brief.contaminants[asked.contaminant]!
+  const scene = setScene(build, point, packInBeam(point, build), setting, PRACTICE)
+  const piece = objectIn(scene, contaminant, materialAttenuation(contaminant.material))
+  const curve = Array.from({ length: CURVE_POINTS }, (_, i): readonly [number, number] => {
+    const sizeMm = pieceMm * 0.3 * (2.6 / 0.3) ** (i / (CURVE_POINTS - 1))
+    return [sizeMm, chanceOf(scene, piece, sizeMm)]
+  })
+  const standsOut = detectability(scene.observer, piece, pieceMm)
+  const threshold = piece.threshold(pieceMm)
+  const positions = positionsOf(point, build)
+  const to = Math.max(threshold, standsOut) + 4
+  const along = (density: (x: number) => number): Curve =>
+    Array.from({ length: 121 }, (_, i) => [(to * i) / 120, density((to * i) / 120)] as const)
+  return {
+    curve,
+    chance: chanceOf(scene, piece, pieceMm),
+    hills: {
+      threshold,
+      beyondNoise: threshold > 1.1 * scene.thresholdZ,
+      clean: along((x) => cleanDensity(x, positions)),
+      piece: along((x) => pieceDensity(x, standsOut)),
+    },
+  }
+}
