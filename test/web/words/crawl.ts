@@ -11,7 +11,7 @@ export interface CrawledPage {
 const FURTHEST = 'sauce-jar'
 const OF_A_KIND = 2
 /** Pages that draw for seconds are read with one brief only. */
-const SLOW = ['/card']
+const SLOW = ['/card', '/exercises/spot', '/exercises/dial']
 
 /** A brief with machines from quotes, whose rows of the form no link leads to. */
 const QUOTED = packBrief({
