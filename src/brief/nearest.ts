@@ -12,8 +12,12 @@ function editDistance(a: string, b: string): number {
   return row[b.length]!
 }
 
+/** Characters of a word that may be a slip of another; what is longer is no word. */
+const LONGEST = 100
+
 /** The allowed word nearest to what was given, or null when none is near. */
 export function nearestWord(given: string, allowed: Iterable<string>): string | null {
+  if (given.length > LONGEST) return null
   const word = given.toLowerCase()
   let best: string | null = null
   let bestDistance = Number.POSITIVE_INFINITY

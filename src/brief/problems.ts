@@ -13,9 +13,9 @@ function definitionOf(schema: Schema): Definition {
   return schema._zod.def as unknown as Definition
 }
 
-/** Keys the contract allows at a path of the brief (empty where the path names no object). */
-function keysAt(path: readonly PropertyKey[], input: unknown): string[] {
-  let schemas: Schema[] = [briefSchema]
+/** Keys a schema allows at a path (empty where the path names no object). */
+function keysAt(schema: Schema, path: readonly PropertyKey[], input: unknown): string[] {
+  let schemas: Schema[] = [schema]
   let value = input
   for (const step of [...path, null]) {
     schemas = schemas.flatMap((schema) => openUp(schema, value))
@@ -58,10 +58,10 @@ function at(input: unknown, path: readonly PropertyKey[]): unknown {
   )
 }
 
-function toProblems(issue: Issue, before: readonly PropertyKey[], input: unknown): Problem[] {
+function toProblems(issue: Issue, before: readonly PropertyKey[], input: unknown, schema: Schema): Problem[] {
   const path = [...before, ...issue.path]
   if (issue.code === 'unrecognized_keys') {
-    const allowed = keysAt(path, input)
+    const allowed = keysAt(schema, path, input)
     return unknownKeys(issue.keys, path, allowed)
   }
   if (issue.code === 'invalid_union' && issue.errors.length > 0) {
@@ -73,7 +73,7 @@ function toProblems(issue: Issue, before: readonly PropertyKey[], input: unknown
         ? first?.code !== 'invalid_union' && !rejectsType
         : !(rejectsType && first.expected === 'string')
     })
-    return (branch ?? issue.errors.at(-1)!).flatMap((inner) => toProblems(inner, path, input))
+    return (branch ?? issue.errors.at(-1)!).flatMap((inner) => toProblems(inner, path, input, schema))
   }
   if (issue.code === 'invalid_type' && at(input, path) === undefined && !issue.message.includes('given')) {
     return [{ path: path.join('.'), message: `${String(path.at(-1) ?? 'the brief')} is missing` }]
@@ -95,6 +95,9 @@ const KINDS: Readonly<Record<string, string>> = {
   tuple: 'a list',
   object: 'a group of values',
   record: 'a group of values',
+  int: 'a whole number',
+  number: 'a number',
+  string: 'a text',
 }
 
 /** A list too long or too short, where the contract has no words of its own for it. */
@@ -123,11 +126,15 @@ export function unknownKeys(
 }
 
 /** What the schema has against an input, in words that name the field and what is allowed; the first of many. */
-export function problemsOf(issues: readonly Issue[], input: unknown): Problem[] {
+export function problemsOf(
+  issues: readonly Issue[],
+  input: unknown,
+  schema: Schema = briefSchema,
+): Problem[] {
   const problems: Problem[] = []
   for (const issue of issues) {
     if (problems.length > MOST_PROBLEMS) break
-    problems.push(...toProblems(issue, [], input))
+    problems.push(...toProblems(issue, [], input, schema))
   }
   return firstProblems(problems)
 }

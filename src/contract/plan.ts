@@ -1,21 +1,19 @@
 import { z } from 'zod'
 import { briefSchema, PLACEMENTS, SHAPES } from './brief.ts'
-import { quantity, text } from './quantity.ts'
+import { count, quantity, text } from './quantity.ts'
 
 export const planRequestSchema = z
   .strictObject({
     brief: briefSchema,
-    contaminant: quantity('number of the contaminant, from 0', '', 0, 39).int(),
+    contaminant: count('number of the contaminant, from 0,', 0, 39),
     /** Size to show; the size you must find unless given. */
     sizeMm: quantity('size to show', 'mm', 0.05, 50).optional(),
     confidence: quantity('confidence', '', 0.8, 0.99).optional(),
     power: quantity('power', '', 0.5, 0.99).optional(),
     /** The machine and the inspection point; the best placed machine that finds it unless given. */
     equipment: text('equipment', 60).optional(),
-    point: quantity('number of the inspection point, from 0', '', 0, 11).int().optional(),
-    seed: quantity('seed', '', 0, 2 ** 31 - 1)
-      .int()
-      .optional(),
+    point: count('number of the inspection point, from 0,', 0, 11).optional(),
+    seed: count('seed', 0, 2 ** 31 - 1).optional(),
   })
   .meta({ id: 'PlanRequest', description: 'A brief, and the size that a trial is to show' })
 

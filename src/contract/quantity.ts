@@ -37,3 +37,9 @@ export function yesNo(label: string) {
     error: (issue) => `${label} must be true or false; ${quoted(issue.input)} was given`,
   })
 }
+
+/** A whole number; the error says what was given and what is allowed. */
+export const count = (label: string, from: number, to: number) =>
+  quantity(label, '', from, to).int({
+    error: (issue) => `${label} must be a whole number; ${quoted(issue.input)} was given`,
+  })

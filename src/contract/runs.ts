@@ -1,13 +1,7 @@
 import { z } from 'zod'
 import { briefSchema, PLACEMENTS, SHAPES } from './brief.ts'
-import { oneOf, quantity, text } from './quantity.ts'
+import { count, oneOf, quantity, text } from './quantity.ts'
 import { demonstratedRecordSchema, measuredSchema } from './trial-records.ts'
-
-/** A whole number of packs or runs; the error says what was given and what is allowed. */
-const count = (label: string, from: number, to: number) =>
-  quantity(label, '', from, to).int({
-    error: (issue) => `${label} must be a whole number; ${JSON.stringify(issue.input)} was given`,
-  })
 
 /** One line of a trial: a piece run on a machine; or, with the material empty, packs without pieces. */
 export const runRowSchema = z.strictObject({

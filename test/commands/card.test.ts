@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
 import { cardCommand } from '../../src/commands/card.ts'
 import { InputError } from '../../src/commands/input.ts'
+import { Trouble, writeFiles } from '../../src/commands/output.ts'
 
 const brief = {
   title: 'Butter, 250 g',
@@ -73,5 +74,21 @@ describe('gritwise card', () => {
   it('needs a folder to write to', async () => {
     await expect(cardCommand([file])).rejects.toThrow(/--out DIR/)
     await expect(cardCommand([file, '--out', file])).rejects.toThrow(/is a file/)
+  })
+
+  it.skipIf(!existsSync('/proc/self'))('ends in words where no folder can be made', async () => {
+    for (const out of ['/proc/pictures', '/proc/one/two/three', '/proc/version/pictures']) {
+      const ended = await writeFiles(out, [{ name: 'card.json', content: '{}' }]).catch((error) => error)
+      expect(ended).toBeInstanceOf(Trouble)
+      expect(ended.message).toMatch(
+        /^cannot write into [^:]+: (there is no such folder|a file stands|nothing|it may not)/,
+      )
+    }
+  })
+
+  it('makes the folders above its own', async () => {
+    const out = join(folder, 'a', 'b', 'c')
+    await writeFiles(out, [{ name: 'card.json', content: '{}' }])
+    expect(readdirSync(out)).toEqual(['card.json'])
   })
 })

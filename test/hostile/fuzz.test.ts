@@ -1,21 +1,27 @@
 import { expect, it } from 'vitest'
 import { DOORS, send } from './doors.ts'
 import { faultsIn } from './judge.ts'
+import { neededMb } from './memory.ts'
 import { hostileText, movedBrief, stream } from './mutate.ts'
 import { faultsOfAdvice } from './whole.ts'
 
 const CASES = 500
 const THROUGH_ALL = 30
+/** What pages and answers that are kept may take beyond a warm start; 400 texts that each leave 100 kB go past it. */
+const KEPT_MB = 40
 
 it('2,000 hostile texts (500 through four doors) are taken or refused in words, everywhere alike', async () => {
   const found: string[] = []
+  let warm = 0
   for (let seed = 1; seed <= CASES; seed++) {
+    if (seed === CASES / 5) warm = neededMb()
     const text = hostileText(stream(seed))
     const came = []
     for (const door of DOORS) came.push(await send(text, door))
     for (const fault of faultsIn(came)) found.push(`seed ${seed}: ${fault}`)
   }
   expect(found).toEqual([])
+  expect(neededMb() - warm, 'MB more than after a fifth').toBeLessThan(KEPT_MB)
 }, 240_000)
 
 it('a brief with numbers moved about gets sound advice or a refusal', async () => {

@@ -33,6 +33,39 @@ describe('POST /api/runs', () => {
     expect((await post('/api/runs', { csv })).status).toBe(200)
   })
 
+  it('refuses in the words of every other door', async () => {
+    const clause = { sizeMm: 'wide', pieces: 1.5, mises: 1 }
+    const wrong = await post('/api/runs', { rows, machine: 3, clause })
+    const plan = { brief, contaminant: 0.5, power: 'high', equipment: 3, seed: -1 }
+    const unplanned = await post('/api/plan', plan)
+    for (const answer of [wrong, unplanned]) {
+      expect(answer.status).toBe(422)
+      const { problems } = (await answer.json()) as { problems: { path: string; message: string }[] }
+      expect(problems.length).toBeGreaterThan(3)
+      for (const { message } of problems) {
+        expect(message).not.toMatch(/^Invalid|^Too |^Unrecognized|undefined|NaN|received|expected/)
+        expect(message).toMatch(/given|missing|unknown key|must be/)
+      }
+    }
+  })
+
+  it('says of a table that is none what is wrong, and repeats little of it', async () => {
+    const heading = 'equipment,material,sizeMm,runs,found'
+    for (const csv of [
+      `${heading}\nx,quartz,3,1,"${'a'.repeat(1e6)}`,
+      `${'x'.repeat(19_000)},${heading}\nx,x,quartz,3,1,1`,
+      `${'a,'.repeat(9000)}${heading}\n${'1\n'.repeat(50_000)}`,
+      `${heading}\n${`x,${'q'.repeat(9000)},3,1,${'9'.repeat(9000)}x\n`.repeat(500)}`,
+      `${heading}\n${'x,quartz,three,1,2\n'.repeat(90_000)}`,
+    ]) {
+      const answer = await post('/api/runs', { csv })
+      expect(answer.status).toBe(422)
+      const said = await answer.text()
+      expect(said.length).toBeLessThan(20_000)
+      expect(said).not.toMatch(/Invalid|CSV_|undefined/)
+    }
+  })
+
   it.each([
     [{}, ['csv']],
     [{ rows, csv: '' }, ['csv']],

@@ -1,4 +1,5 @@
 import { type Problem, RUN_COLUMNS, type RunRow } from '../../contract/index.ts'
+import { quoted } from '../../contract/quoted.ts'
 
 const NUMBERS: ReadonlySet<string> = new Set([
   'order',
@@ -30,7 +31,7 @@ export function rowOfCells(
     else
       problems.push({
         path: `row ${line}, ${column}`,
-        message: `${column} must be a plain number, in the unit of its name; ${JSON.stringify(cell)} was given`,
+        message: `${column} must be a plain number, in the unit of its name; ${quoted(cell)} was given`,
       })
   }
   row.material ??= ''

@@ -1,6 +1,9 @@
 import type { z } from 'zod'
 import { nearestWord } from '../../brief/nearest.ts'
 import { type Problem, RUN_COLUMNS, type RunRow, runRowSchema } from '../../contract/index.ts'
+import { quoted, shortened } from '../../contract/quoted.ts'
+import { MOST_PROBLEMS } from '../../intake/bounds.ts'
+import { firstProblems } from '../../intake/problem-list.ts'
 import { materials } from '../../reference/index.ts'
 import { rowOfCells, rowProblems } from './cells.ts'
 import { MOST_ROWS, readTable } from './table.ts'
@@ -54,6 +57,7 @@ function checked(given: readonly Given[], problems: Problem[], options: ReadOpti
   const rows: RunRow[] = []
   const seen = new Map<string, string>()
   for (const { row, where, bad } of given) {
+    if (problems.length > MOST_PROBLEMS) break
     const taken = new Set(bad)
     const say = (more: readonly Problem[]) => {
       for (const problem of more) {
@@ -63,8 +67,11 @@ function checked(given: readonly Given[], problems: Problem[], options: ReadOpti
       }
     }
     const parsed = runRowSchema.safeParse(row)
+    if (typeof row !== 'object' || row === null || Array.isArray(row)) {
+      say([{ path: where(''), message: `a run is a group of values; ${quoted(row)} was given` }])
+      continue
+    }
     if (!parsed.success) say(parsed.error.issues.flatMap((issue) => issueProblems(issue, where)))
-    if (typeof row !== 'object' || row === null) continue
     // Checked on what was given, so that one wrong cell does not hide another.
     const loose = row as Partial<RunRow>
     say(rowProblems(loose, where))
@@ -77,7 +84,7 @@ function checked(given: readonly Given[], problems: Problem[], options: ReadOpti
     else seen.set(same, where('order').replace(/[,.]\s*order$/, ''))
     rows.push(parsed.data)
   }
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, rows }
+  return problems.length > 0 ? { ok: false, problems: firstProblems(problems) } : { ok: true, rows }
 }
 
 type Issue = z.core.$ZodIssue
@@ -85,10 +92,10 @@ type Issue = z.core.$ZodIssue
 function issueProblems(issue: Issue, where: Given['where']): Problem[] {
   if (issue.code !== 'unrecognized_keys')
     return [{ path: where(issue.path.join('.')), message: issue.message }]
-  return issue.keys.map((key) => {
+  return issue.keys.slice(0, MOST_PROBLEMS).map((key) => {
     const near = nearestWord(key, RUN_COLUMNS)
     const meant = near ? `; do you mean ${near}?` : ''
-    return { path: where(key), message: `unknown key ${JSON.stringify(key)}${meant}` }
+    return { path: where(shortened(key)), message: `unknown key ${quoted(key)}${meant}` }
   })
 }
 
@@ -108,7 +115,7 @@ function materialProblems(
   return [
     {
       path: where('material'),
-      message: `unknown material ${JSON.stringify(material)}${near ? `; do you mean ${near}?` : ''}`,
+      message: `unknown material ${quoted(material)}${near ? `; do you mean ${near}?` : ''}`,
     },
   ]
 }

@@ -1,8 +1,13 @@
 import { CsvError, parse } from 'csv-parse/sync'
 import { nearestWord } from '../../brief/nearest.ts'
 import { type Problem, RUN_COLUMNS } from '../../contract/index.ts'
+import { quoted, shortened } from '../../contract/quoted.ts'
 
 export const MOST_ROWS = 100_000
+
+/** Characters of one row, and columns of a table whose rows are looked at: more is no table of runs. */
+const LONGEST_ROW = 20_000
+const MOST_COLUMNS = 2 * RUN_COLUMNS.length
 
 /** Cells of a table by column name, with the line each row stands on in the file. */
 export interface Table {
@@ -30,17 +35,20 @@ export function readTable(text: string): Table {
       bom: true,
       delimiter: separatorOf(text),
       info: true,
+      max_record_size: LONGEST_ROW,
       relax_column_count: true,
       skip_empty_lines: true,
       trim: true,
     }) as unknown as typeof lines
   } catch (error) {
     if (!(error instanceof CsvError)) throw error
-    return refused('', `the table cannot be read: ${error.message}`)
+    return refused('', `the table cannot be read: ${csvTrouble(error)}`)
   }
   const [heading, ...body] = lines
   if (!heading) return refused('', 'the table is empty; its first line names the columns')
   const names = heading.record.map((name) => columnName(name))
+  if (names.length > MOST_COLUMNS)
+    return refused('heading', `at most ${MOST_COLUMNS} columns are read; ${names.length} were given`)
   const problems = headingProblems(names, heading.record)
   if (body.length > MOST_ROWS)
     problems.push({
@@ -65,6 +73,12 @@ export function readTable(text: string): Table {
   return { rows, problems }
 }
 
+/** What the reader of tables has against one, in words; its own message repeats as much as it read. */
+const csvTrouble = ({ code, lines, message }: CsvError & { lines?: number }): string =>
+  code === 'CSV_MAX_RECORD_SIZE'
+    ? `a row has more than ${LONGEST_ROW} characters; is a quote left open${lines ? ` near line ${lines}` : ''}?`
+    : shortened(message, 200)
+
 const refused = (path: string, message: string): Table => ({ rows: [], problems: [{ path, message }] })
 
 function columnName(given: string): string {
@@ -83,7 +97,7 @@ function headingProblems(names: readonly string[], given: readonly string[]): Pr
     return [
       {
         path: `column ${i + 1}`,
-        message: `unknown column ${JSON.stringify(given[i])}${near ? `; do you mean ${near}?` : ''}; known: ${known.join(', ')}`,
+        message: `unknown column ${quoted(given[i])}${near ? `; do you mean ${near}?` : ''}; known: ${known.join(', ')}`,
       },
     ]
   })

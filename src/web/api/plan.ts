@@ -1,5 +1,5 @@
 import type { Context } from 'hono'
-import { parseBrief } from '../../brief/index.ts'
+import { parseBrief, problemsOf } from '../../brief/index.ts'
 import { planRequestSchema } from '../../contract/index.ts'
 import { planTrial } from '../../runs/index.ts'
 import type { Advisor } from '../advisor.ts'
@@ -16,8 +16,10 @@ export const planApi = (advisor: Advisor) => async (c: Context) => {
   const asked = askedSchema.safeParse(rest)
   if (!brief.ok || !asked.success)
     return refuse([
-      ...(brief.ok ? [] : brief.problems.map((one) => ({ ...one, path: `brief.${one.path}` }))),
-      ...(asked.error?.issues ?? []).map(({ path, message }) => ({ path: path.join('.'), message })),
+      ...(brief.ok
+        ? []
+        : brief.problems.map((one) => ({ ...one, path: one.path === '' ? 'brief' : `brief.${one.path}` }))),
+      ...problemsOf(asked.error?.issues ?? [], rest, askedSchema),
     ])
   const planned = planTrial(brief.brief, await advisor.quick(brief.brief), asked.data)
   return planned.ok ? c.json(planned.plan) : refuse(planned.problems)

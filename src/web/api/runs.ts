@@ -1,5 +1,5 @@
 import type { Context } from 'hono'
-import { parseBrief } from '../../brief/index.ts'
+import { parseBrief, problemsOf } from '../../brief/index.ts'
 import { type Brief, clauseSchema, type Problem } from '../../contract/index.ts'
 import { MOST_BYTES_OF_RUNS } from '../../intake/bounds.ts'
 import { heldAgainst, LINKS, readRunRows, readRunsTable, readTrial } from '../../runs/index.ts'
@@ -15,8 +15,10 @@ export const runsApi = (advisor: Advisor) => async (c: Context) => {
     MOST_BYTES_OF_RUNS,
   )
   const { csv, rows, link = 'logit' } = given
-  const machine = typeof given.machine === 'string' ? given.machine : null
   const problems: Problem[] = []
+  const machine = typeof given.machine === 'string' ? given.machine : null
+  if (given.machine !== undefined && machine === null)
+    problems.push({ path: 'machine', message: 'machine must be the id of a machine of the brief' })
   if ((csv === undefined) === (rows === undefined))
     problems.push({ path: 'csv', message: 'give csv (the text of a table) or rows, one of the two' })
   if (csv !== undefined && typeof csv !== 'string')
@@ -24,8 +26,8 @@ export const runsApi = (advisor: Advisor) => async (c: Context) => {
   const asked = LINKS.find((known) => known === link)
   if (!asked) problems.push({ path: 'link', message: `link must be one of ${LINKS.join(', ')}` })
   const clause = given.clause === undefined ? null : clauseSchema.safeParse(given.clause)
-  for (const { path, message } of clause?.error?.issues ?? [])
-    problems.push({ path: ['clause', ...path].join('.'), message })
+  for (const { path, message } of problemsOf(clause?.error?.issues ?? [], given.clause, clauseSchema))
+    problems.push({ path: path === '' ? 'clause' : `clause.${path}`, message })
   const brief = given.brief === undefined ? null : briefOf(given.brief, problems)
   if (problems.length > 0 || !asked) return refuse(problems)
   const options = { ownMaterials: brief?.contaminants.map(({ material }) => material) ?? [] }
@@ -39,6 +41,8 @@ export const runsApi = (advisor: Advisor) => async (c: Context) => {
 function briefOf(given: unknown, problems: Problem[]): Brief | null {
   const parsed = parseBrief(given)
   if (parsed.ok) return parsed.brief
-  problems.push(...parsed.problems.map((one) => ({ ...one, path: `brief.${one.path}` })))
+  problems.push(
+    ...parsed.problems.map((one) => ({ ...one, path: one.path === '' ? 'brief' : `brief.${one.path}` })),
+  )
   return null
 }
