@@ -63,7 +63,7 @@ export function Trialed({ advice, brief, names, trial }: TrialedProps) {
           </tbody>
         </table>
       )}
-      {trial ? <Groups answer={trial.answer} names={names} /> : null}
+      {trial ? <Groups trial={trial} names={names} /> : null}
     </section>
   )
 }
@@ -100,7 +100,10 @@ const placedWords = (shown: Brief['demonstrated'][number]) =>
     .join('; ')
 
 /** The groups of a trial: what each shows, how it agrees with the prediction, and its counts. */
-function Groups({ answer, names }: { answer: ReportTrial['answer']; names: Names }) {
+function Groups({ trial: { answer, before }, names }: { trial: ReportTrial; names: Names }) {
+  const labels = new Map(
+    before.points.flatMap(({ options }) => options.map(({ equipment, label }) => [equipment, label])),
+  )
   return (
     <>
       {answer.missing.map((sentence) => (
@@ -110,7 +113,9 @@ function Groups({ answer, names }: { answer: ReportTrial['answer']; names: Names
         const prediction = answer.prediction?.find((one) => one.group === at) ?? null
         return (
           <section>
-            <h3>{groupTitle(group, names)}</h3>
+            <h3>
+              {groupTitle({ ...group, equipment: labels.get(group.equipment) ?? group.equipment }, names)}
+            </h3>
             <p>
               {group.words}{' '}
               {prediction?.words ??
