@@ -106,7 +106,33 @@ const NAVIGATION: readonly {
   { here: 'examples', words: 'Examples', path: '/examples', needs: 'none' },
 ]
 
+/** On a narrow screen these stand behind "More", so that the head takes two lines. */
+const SELDOM: readonly Here[] = ['card', 'trade-offs', 'exercises', 'rules', 'examples']
+const isSeldom = (page: Here, here: Here) => SELDOM.includes(page) && page !== here
+/** So many fit into two lines. */
+const FEW_PAGES = 5
+
+function PageLink({
+  page,
+  packed,
+  here,
+}: {
+  page: (typeof NAVIGATION)[number]
+  packed: string | null
+  here: Here
+}) {
+  return (
+    <a
+      href={packed && page.needs !== 'none' ? `${page.path}?b=${packed}` : page.path}
+      {...(page.here === here ? { 'aria-current': 'page' as const } : {})}
+    >
+      {page.words}
+    </a>
+  )
+}
+
 function Masthead({ packed, here }: { packed: string | null; here: Here }) {
+  const pages = NAVIGATION.filter(({ needs }) => packed || needs !== 'brief')
   return (
     <header class="masthead">
       <a class="wordmark" href="/">
@@ -114,17 +140,26 @@ function Masthead({ packed, here }: { packed: string | null; here: Here }) {
       </a>
       <nav aria-label="Pages">
         <ul>
-          {NAVIGATION.filter(({ needs }) => packed || needs !== 'brief').map((page) => (
-            <li>
-              <a
-                href={packed && page.needs !== 'none' ? `${page.path}?b=${packed}` : page.path}
-                {...(page.here === here ? { 'aria-current': 'page' as const } : {})}
-              >
-                {page.words}
-              </a>
+          {pages.map((page) => (
+            <li {...(isSeldom(page.here, here) ? { class: 'seldom' } : {})}>
+              <PageLink page={page} packed={packed} here={here} />
             </li>
           ))}
         </ul>
+        {pages.length > FEW_PAGES ? (
+          <details class="more-pages">
+            <summary>More</summary>
+            <ul>
+              {pages
+                .filter((page) => isSeldom(page.here, here))
+                .map((page) => (
+                  <li>
+                    <PageLink page={page} packed={packed} here={here} />
+                  </li>
+                ))}
+            </ul>
+          </details>
+        ) : null}
       </nav>
     </header>
   )

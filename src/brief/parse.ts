@@ -7,14 +7,16 @@ import {
   type Problem,
 } from '../contract/index.ts'
 import { firstProblems } from '../intake/problem-list.ts'
-import { archetypes } from '../reference/index.ts'
+import { archetypes, materials } from '../reference/index.ts'
 import { workProblems } from './asked-work.ts'
 import { contaminantMaterial } from './contaminant-material.ts'
 import { geometryProblems } from './geometry.ts'
+import { materialOf, TAKEN_FOR, withMaterialIds } from './material-words.ts'
 import { nearestWord } from './nearest.ts'
 import { fillPoint } from './point-defaults.ts'
 import { problemsOf } from './problems.ts'
 import { recordProblems } from './record-problems.ts'
+import { usualContaminants } from './usual-contaminants.ts'
 
 export type Parsed = { ok: true; brief: Brief } | { ok: false; problems: Problem[] }
 
@@ -94,7 +96,7 @@ function fillContaminant(
       'basis',
       'basis of the size to find',
       input.mustFindMm === undefined ? 'best-achievable' : 'customer',
-      'not said',
+      'not stated',
     )
   if (input.mustFindMm === undefined && basis !== 'best-achievable') {
     problems.push({
@@ -120,6 +122,24 @@ function fillContaminant(
   }
 }
 
+const labelOf = (material: string) => materials.get(material)?.label ?? material
+
+/** A word that names no kind of material: what was taken for it. */
+function materialTaken(word: string, index: number): Assumption[] {
+  const because = TAKEN_FOR[word.trim().toLowerCase()]
+  if (because === undefined) return []
+  const value = labelOf(materialOf(word))
+  return [{ path: `contaminants.${index}.material`, label: 'material', value, range: null, because }]
+}
+
+const usualAssumed = (contaminants: readonly ContaminantInput[]): Assumption => ({
+  path: 'contaminants',
+  label: 'contaminants',
+  value: contaminants.map(({ material }) => labelOf(material)).join('; '),
+  range: null,
+  because: 'none named: what is looked for first (common practice, no source); no size is asked of them',
+})
+
 /** Same path assumed twice (product shared by several points) is said once. */
 function once(assumed: readonly Assumption[]): Assumption[] {
   return [...new Map(assumed.map((a) => [a.path, a])).values()]
@@ -132,9 +152,15 @@ function once(assumed: readonly Assumption[]): Assumption[] {
 export function parseBrief(input: unknown): Parsed {
   const parsed = briefSchema.safeParse(input)
   if (!parsed.success) return { ok: false, problems: problemsOf(parsed.error.issues, input) }
-  const given = parsed.data
+  const unnamed = parsed.data.contaminants.length === 0
+  const given = withMaterialIds(
+    unnamed ? { ...parsed.data, contaminants: usualContaminants(parsed.data.product) } : parsed.data,
+  )
   const problems: Problem[] = []
-  const assumed: Assumption[] = []
+  const assumed: Assumption[] = parsed.data.contaminants.flatMap(({ material }, i) =>
+    materialTaken(material, i),
+  )
+  if (unnamed) assumed.push(usualAssumed(given.contaminants))
   const filled = given.points.map((point, i) => fillPoint(point, i, given.product))
   for (const { assumed: more, problems: wrong } of filled) {
     assumed.push(...more)
@@ -203,10 +229,10 @@ export function parseBrief(input: unknown): Parsed {
     assumed: once([
       ...(given.market
         ? []
-        : [{ path: 'market', label: 'market', value: 'other', range: null, because: 'not said' }]),
+        : [{ path: 'market', label: 'market', value: 'other', range: null, because: 'not stated' }]),
       ...(given.consumer
         ? []
-        : [{ path: 'consumer', label: 'consumer', value: 'general', range: null, because: 'not said' }]),
+        : [{ path: 'consumer', label: 'consumer', value: 'general', range: null, because: 'not stated' }]),
       ...(given.readyToEat !== undefined
         ? []
         : [
@@ -215,7 +241,7 @@ export function parseBrief(input: unknown): Parsed {
               label: 'ready to eat',
               value: true,
               range: null,
-              because: 'not said; the stricter case',
+              because: 'not stated; the stricter case',
             },
           ]),
       ...assumed,

@@ -1,4 +1,4 @@
-import type { Assumption, Part, Point, PointInput, Problem, ProductInput } from '../contract/index.ts'
+import type { Assumption, Part, Point, PointInput, Problem, ProductInput, Stage } from '../contract/index.ts'
 import { materials } from '../reference/index.ts'
 import { fillingOf } from './filling.ts'
 import { nearestWord } from './nearest.ts'
@@ -12,6 +12,23 @@ interface Filled {
   point: Point | null
   assumed: Assumption[]
   problems: Problem[]
+}
+
+interface Extent {
+  readonly value: number
+  readonly range: readonly [number, number] | null
+  readonly because: string
+}
+
+/** Width or length, mm, where none is given (common practice, no source); in a pipe as wide and long as high. */
+function usualExtent(stage: Stage, field: 'widthMm' | 'lengthMm', heightMm: number | undefined): Extent {
+  const because = 'not stated; usual, no source'
+  if (stage === 'loose') return { value: 400, range: [200, 800], because }
+  if (stage === 'packed')
+    return field === 'widthMm'
+      ? { value: 150, range: [60, 300], because }
+      : { value: 200, range: [80, 300], because }
+  return { value: heightMm ?? Number.NaN, range: null, because: 'the flow taken as round: its height' }
 }
 
 /** One inspection point with every value present, its product laid over the brief's. */
@@ -29,13 +46,17 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
     assumed.push({ path: `${path}.${field}`, label, value, range: rounded(range), because })
     return value
   }
-  const stage = input.stage ?? assume('stage', 'stage', 'packed', null, 'not said')
+  const stage = input.stage ?? assume('stage', 'stage', 'packed', null, 'not stated')
   const inPipe = (stage === 'pumped' || stage === 'free-fall') && input.pipeDiameterMm !== undefined
   const need = (field: 'heightMm' | 'widthMm' | 'lengthMm' | 'speedMPerMin', label: string): number => {
     const given = input[field]
     if (given !== undefined) return given
     if (inPipe && field !== 'speedMPerMin') {
       return assume(field, label, input.pipeDiameterMm!, null, 'the pipe filled: its diameter')
+    }
+    if (field === 'widthMm' || field === 'lengthMm') {
+      const { value, range, because } = usualExtent(stage, field, input.heightMm)
+      return assume(field, label, value, range, because)
     }
     const unit = field === 'speedMPerMin' ? 'm/min' : 'mm'
     problems.push({ path: `${path}.${field}`, message: `give the ${label} in ${unit}` })
@@ -80,7 +101,7 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
   problems.push(...filled.problems)
   if (problems.length > 0 || !filled.product) return { point: null, assumed, problems }
 
-  const outline = input.outline ?? assume('outline', 'outline', 'box', null, 'not said')
+  const outline = input.outline ?? assume('outline', 'outline', 'box', null, 'not stated')
   const { massG = null } = input
   const filling = fillingOf(
     {
@@ -109,7 +130,7 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
   if (filling.packingFromMass)
     assume(
       'product.packing',
-      'packing fraction',
+      'fill fraction',
       packing,
       [packing * 0.9, Math.min(1, packing * 1.1)],
       `follows from ${massG} g in ${filledMm} × ${widthMm} × ${lengthMm} mm`,

@@ -39,7 +39,7 @@ function keysAt(schema: Schema, path: readonly PropertyKey[], input: unknown): s
 /** Wrappers taken off; of a union the branch that fits the value's family (or all). */
 function openUp(schema: Schema, value: unknown): Schema[] {
   const def = definitionOf(schema)
-  if (def.type === 'optional') return openUp(def.innerType as Schema, value)
+  if (def.type === 'optional' || def.type === 'default') return openUp(def.innerType as Schema, value)
   if (def.type !== 'union') return [schema]
   const options = (def.options as Schema[]).flatMap((option) => openUp(option, value))
   const family = (value as { family?: unknown } | undefined)?.family

@@ -88,7 +88,7 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
       'structure',
       food?.structure ?? 'solid',
       null,
-      food ? because : 'not said; taken as solid',
+      food ? because : 'not stated; taken as solid',
     )
   const gaps = HAS_GAPS.includes(structure)
   if (!gaps && input.packing !== undefined && input.packing !== 1) {
@@ -127,7 +127,7 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
       input.packing ??
       assume(
         'packing',
-        'packing fraction',
+        'fill fraction',
         listed ?? PACKING.typical,
         listed ? [listed * 0.9, Math.min(1, listed * 1.1)] : PACKING.range,
         listed ? because : 'usual for loose pieces',
@@ -183,7 +183,7 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
           null,
           holdsPieces(input.food)
             ? `${because}: a piece stays where it fell`
-            : 'not said; a piece sinks or floats',
+            : 'not stated; a piece sinks or floats',
         ))
       : false,
     temperatureC,

@@ -88,7 +88,7 @@ export function BarDefs({ axis }: { axis: MmAxis }) {
 const CLOSE = 12
 
 /** The ticks that have room for their label, from the left. */
-function labelled({ ticksMm, percent }: MmAxis): number[] {
+export function labelled({ ticksMm, percent }: MmAxis): number[] {
   const shown: number[] = []
   for (const mm of ticksMm) {
     const last = shown.at(-1)

@@ -125,6 +125,6 @@ function summary(card: Card): string {
       ? `  ${m.equipment}: left out, ${m.leftOut}`
       : `  ${m.equipment}: ${m.found} of ${m.pieces} pieces found, ${m.falseAlarms} false alarms, ${m.pictures.length} pictures (${m.kV} kV)`,
   )
-  const head = `${card.title}, ${card.point.name}: simulated test card, seed ${card.seed}`
+  const head = `${card.title}, ${card.point.name}: simulated x-ray pictures, seed ${card.seed}`
   return `${[head, ...lines, ...card.notes.map((note) => `  ${note}`)].join('\n')}\n`
 }

@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util'
 import { loadRulebook } from '../advice/book/rulebook.ts'
 import { advise } from '../advise.ts'
 import { parseBrief } from '../brief/index.ts'
+import { enteredOf } from '../brief/usual-contaminants.ts'
 import type { Brief, Problem } from '../contract/index.ts'
 import { changesSince } from '../report/changes.ts'
 import { isReportData, otherVersions, type ReportData, reportDataSchema } from '../report/report-data.ts'
@@ -71,7 +72,7 @@ export async function reportCommand(args: string[]): Promise<number> {
   const others = kept ? otherVersions(kept.versions, advice.versions) : []
   if (others.length > 0)
     process.stderr.write(`gritwise report: made by other versions, so it may differ: ${others.join('; ')}\n`)
-  await write(values.out, reportFile(brief, advice, packBrief(brief.given), asked))
+  await write(values.out, reportFile(brief, advice, packBrief(enteredOf(brief)), asked))
   if (values.json)
     await write(
       values.out.replace(/\.html$/, '.json'),

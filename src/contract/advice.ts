@@ -87,6 +87,8 @@ export const whyNotSchema = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('size'),
     contaminant: z.number().int(),
+    /** Further contaminants of which the same sentence holds. */
+    others: z.array(z.number().int()),
     gapMm: z.number().nullable(),
     text: z.string(),
   }),

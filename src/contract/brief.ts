@@ -60,7 +60,7 @@ const productFields = {
   densityGPerCm3: quantity('density of the solid food', 'g/cm³', 0.02, 5).optional(),
   structure: oneOf('structure', STRUCTURES).optional(),
   grainMm: quantity('grain size', 'mm', 0.01, 200).optional(),
-  packing: quantity('packing fraction', '', 0.05, 1).optional(),
+  packing: quantity('fill fraction', '', 0.05, 1).optional(),
   unevennessMm: quantity('unevenness', 'mm', 0, 20).optional(),
   voidFree: yesNo('void-free').optional(),
   stiff: yesNo('stiff').optional(),
@@ -175,8 +175,12 @@ export const briefSchema = z
       .max(12, { error: 'a brief takes at most 12 inspection points' }),
     contaminants: z
       .array(contaminantSchema)
-      .min(1, { error: 'a brief needs at least one contaminant; none was given' })
-      .max(40, { error: 'a brief takes at most 40 contaminants' }),
+      .min(1, {
+        error: 'name at least one contaminant, or leave the list out: the usual ones are then assumed',
+      })
+      .max(40, { error: 'a brief takes at most 40 contaminants' })
+      // Left out: filled when the brief is read, by its food.
+      .default(() => []),
     quotes: z.array(quoteSchema).max(40).optional(),
     equipment: z
       .array(z.union([text('equipment', 60), machineSchema]))

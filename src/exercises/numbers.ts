@@ -1,11 +1,9 @@
+import { roundedUp } from '../numerics/rounded-up.ts'
+
 /** Sizes and counts as exercises write them. */
 
-/** mm, rounded up to 0.1 (below 1 mm to 0.01), so that no answer promises better than was computed. */
-export function mm(size: number | null): string {
-  if (size === null) return 'none'
-  const step = size < 1 ? 100 : 10
-  return `${(Math.ceil(size * step - 1e-9) / step).toFixed(size < 1 ? 2 : 1)} mm`
-}
+/** A size as every table shows it; "none" where there is none. */
+export const mm = (size: number | null): string => (size === null ? 'none' : `${roundedUp(size)} mm`)
 
 const whole = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 0 })
 

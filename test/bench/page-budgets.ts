@@ -1,17 +1,23 @@
 /**
- * How long, heavy and wordy the pages are, for every demo brief and the briefs of test/practice (npm run pages):
- * screens at 1280 × 900 and 390 × 844, words a reader sees, elements, kB before compression, sheets of A4, processor
- * time of the first view over the advice (worked out before), in ms. A figure over its budget is marked with "!".
+ * How long, heavy and wordy the pages are, for every demo brief and the briefs of test/practice (npm run pages;
+ * -- --demos for the demo briefs alone): screens at 1280 × 900 and 390 × 844, words a reader sees, elements, stops of
+ * the tab key, kB before compression, sheets of A4 and of Letter, and processor time of the first view over an advice
+ * that is there already, ms (the program warm, the page drawn afresh). A figure over its budget is marked with "!",
+ * and the script ends with 1.
  */
+import { serve } from '@hono/node-server'
 import { chromium, type Page } from 'playwright-core'
 import { advise } from '../../src/advise.ts'
 import { demos } from '../../src/brief/demos.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { Advice } from '../../src/contract/index.ts'
-import { createApp } from '../../src/web/app.ts'
+import { createPages } from '../../src/web/app.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
-import { serve } from '../../src/web/serving/serve.ts'
+import { door } from '../../src/web/serving/door.ts'
+import { shortAddresses } from '../../src/web/serving/short-address.ts'
 import { startBrowser } from '../browser/chromium.ts'
+import { sheetsOf } from '../browser/on-paper.ts'
+import { tabStops } from '../browser/tab-stops.ts'
 import { BRIEFS } from '../practice/expert-briefs.ts'
 import { UNSEEN } from '../practice/unseen-briefs.ts'
 
@@ -20,18 +26,22 @@ interface Budget {
   readonly phone?: number
   readonly words?: number
   readonly nodes?: number
+  readonly stops?: number
   readonly kB?: number
   readonly sheets?: number
 }
 
 const PAGES: readonly (readonly [name: string, path: string, budget: Budget])[] = [
   ['advice', 'advice', { desk: 5, phone: 9, words: 900, nodes: 2500, kB: 250 }],
-  ['brief', 'brief', { desk: 4 }],
+  ['brief', 'brief', { desk: 4, stops: 80 }],
   ['compare', 'compare', { desk: 4 }],
   ['one page', 'advice?print=page', { sheets: 1 }],
   ['in short', 'advice?print=short', { sheets: 4 }],
   ['everything', 'advice?print=1', { sheets: 15 }],
 ]
+const MOST_MS = 10
+/** First views drawn, of which the median counts. */
+const TIMES = 5
 
 const quickly = process.argv.includes('--demos')
 const briefs: readonly (readonly [string, unknown])[] = [
@@ -46,13 +56,20 @@ const SEEN = `(() => {
   return { words, nodes: document.querySelectorAll('*').length }
 })()`
 
-const { address, stop } = await serve({ port: 0, listen: '127.0.0.1' })
-const server = await startBrowser()
-const browser = await chromium.connect(server.wsEndpoint())
+const known = new Map<string, Advice>()
+const pages = () =>
+  door(
+    shortAddresses(
+      createPages(async (brief) => known.get(JSON.stringify(brief.given)) ?? advise(brief)).fetch,
+    ),
+  )
+const server = serve({ fetch: pages().fetch, port: 0, hostname: '127.0.0.1' })
+const address = await new Promise<string>((resolve) => {
+  server.once('listening', () => resolve(`http://127.0.0.1:${(server.address() as { port: number }).port}/`))
+})
+const chrome = await startBrowser()
+const browser = await chromium.connect(chrome.wsEndpoint())
 const page = await browser.newPage()
-
-const shown = (value: number, budget: number | undefined) =>
-  `${value}${budget !== undefined && value > budget ? '!' : ''}`.padStart(7)
 
 async function screens(at: Page, url: string, width: number, height: number): Promise<number> {
   await at.setViewportSize({ width, height })
@@ -61,54 +78,63 @@ async function screens(at: Page, url: string, width: number, height: number): Pr
   return Number((high / height).toFixed(1))
 }
 
-async function sheetsOf(at: Page, url: string): Promise<number> {
+/** Sheets it takes on the paper that needs more. */
+async function mostSheets(at: Page, url: string): Promise<number> {
   await at.goto(url)
-  const pdf = (await at.pdf({ format: 'A4', preferCSSPageSize: false })).toString('latin1')
-  return [...pdf.matchAll(/\/Type\s*\/Page\b(?!s)/g)].length
+  return Math.max(await sheetsOf(at, 'A4'), await sheetsOf(at, 'Letter'))
 }
 
-/** Processor time of drawing a page over an advice that is there already, the first time it is asked for. */
-async function firstViewMs(advice: Advice, path: string): Promise<number> {
-  const app = createApp(async () => advice)
-  await app.request('/examples')
-  const start = process.cpuUsage()
-  await (await app.request(path)).arrayBuffer()
-  const { user, system } = process.cpuUsage(start)
-  return Math.round((user + system) / 1000)
+/** Median processor time of drawing a page over an advice that is there, each time as for a first reader. */
+async function firstViewMs(key: string, path: string): Promise<number> {
+  const times: number[] = []
+  for (let k = 0; k < TIMES; k++) {
+    const app = pages()
+    await app.request('/examples')
+    known.set(key, structuredClone(known.get(key)!))
+    const start = process.cpuUsage()
+    await (await app.request(path)).arrayBuffer()
+    const { user, system } = process.cpuUsage(start)
+    times.push((user + system) / 1000)
+  }
+  return Math.round(times.sort((a, b) => a - b)[TIMES >> 1]!)
 }
 
-console.log(`${'brief'.padEnd(24)}${'page'.padEnd(12)}   desk  phone  words  nodes     kB sheets     ms`)
 let over = 0
+function shown(value: number | undefined, budget: number | undefined): string {
+  const isOver = value !== undefined && budget !== undefined && value > budget
+  if (isOver) over++
+  return `${value ?? ''}${isOver ? '!' : ''}`.padStart(7)
+}
+
+console.log(
+  `${'brief'.padEnd(20)}${'page'.padEnd(11)}   desk  phone  words  nodes  stops     kB sheets     ms`,
+)
 for (const [name, brief] of briefs) {
   const parsed = parseBrief(structuredClone(brief))
   if (!parsed.ok) throw new Error(`${name} is no brief`)
   const packed = packBrief(parsed.brief.given)
-  const advice = await advise(parsed.brief)
+  const key = JSON.stringify(parsed.brief.given)
+  known.set(key, await advise(parsed.brief))
   for (const [words, path, budget] of PAGES) {
     const url = `${address}b/${packed}/${path}`
-    const onPaper = budget.sheets !== undefined
-    const phone = onPaper ? 0 : await screens(page, url, 390, 844)
-    const desk = onPaper ? 0 : await screens(page, url, 1280, 900)
-    const seen = onPaper
-      ? { words: 0, nodes: 0 }
-      : await page.evaluate<{ words: number; nodes: number }>(SEEN)
-    const kB = Math.round((await (await fetch(url)).arrayBuffer()).byteLength / 1024)
-    const sheets = onPaper ? await sheetsOf(page, url) : 0
-    const ms = await firstViewMs(advice, `/${path}${path.includes('?') ? '&' : '?'}b=${packed}`)
-    const line = [
-      shown(desk, budget.desk),
-      shown(phone, budget.phone),
-      shown(seen.words, budget.words),
-      shown(seen.nodes, budget.nodes),
-      shown(kB, budget.kB),
-      shown(sheets, budget.sheets),
-      shown(ms, 10),
-    ].join('')
-    over += [...line.matchAll(/!/g)].length
-    console.log(`${name.padEnd(24)}${words.padEnd(12)}${line}`)
+    const figures: { -readonly [what in keyof Budget]: Budget[what] } = {}
+    if (budget.sheets !== undefined) figures.sheets = await mostSheets(page, url)
+    else {
+      figures.phone = await screens(page, url, 390, 844)
+      figures.desk = await screens(page, url, 1280, 900)
+      figures.stops = await tabStops(page)
+      Object.assign(figures, await page.evaluate<{ words: number; nodes: number }>(SEEN))
+    }
+    figures.kB = Math.round((await (await fetch(url)).arrayBuffer()).byteLength / 1024)
+    const line = (['desk', 'phone', 'words', 'nodes', 'stops', 'kB', 'sheets'] as const)
+      .map((what) => shown(figures[what], budget[what]))
+      .join('')
+    const ms = await firstViewMs(key, `/b/${packed}/${path}`)
+    console.log(`${name.padEnd(20)}${words.padEnd(11)}${line}${shown(ms, MOST_MS)}`)
   }
 }
-console.log(`${over} figures over their budget`)
+console.log(over === 0 ? 'every figure within its budget' : `${over} figures over their budget`)
 await browser.close()
-await server.close()
-await stop()
+await chrome.close()
+server.close()
+process.exitCode = over === 0 ? 0 : 1

@@ -33,3 +33,9 @@ export async function printed(page: Page): Promise<string> {
   expect(pdf.subarray(0, 5).toString()).toBe('%PDF-')
   return wordsOf(pdf)
 }
+
+/** Sheets a page takes on "A4" or "Letter". */
+export async function sheetsOf(page: Page, format: string): Promise<number> {
+  const pdf = (await page.pdf({ format, preferCSSPageSize: false })).toString('latin1')
+  return [...pdf.matchAll(/\/Type\s*\/Page\b(?!s)/g)].length
+}

@@ -29,7 +29,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     await type(page, /^A good pack rejected$/, '1,5')
     await enter(page, /^Work out the cost$/)
     expect(await page.locator('#costs').locator('..').textContent()).toMatch(/Good packs rejected18,000/)
-    await enter(page, /^For paper$/)
+    await enter(page, /^Print$/)
     const paper = await printed(page)
     for (const words of [
       'What the dearer one adds',
@@ -87,7 +87,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     await enter(page, /^Record of this sitting$/)
     await type(page, /^Name$/, 'A. Person')
     await enter(page, /^Write the names in$/)
-    await enter(page, /^For paper$/)
+    await enter(page, /^Print$/)
     const record = await printed(page)
     for (const words of ['Assessment record', 'A. Person', '2 of 2 predictions right', '115', 'Signature'])
       expect(record).toContain(words)

@@ -37,7 +37,7 @@ describe.skipIf(!hasBrowser)('trade-offs in a browser', () => {
     await page.getByRole('button', { name: 'Draw' }).click()
     await page.getByRole('heading', { name: 'Findable size against tube voltage' }).waitFor()
     expect(new URL(page.url()).searchParams.get('input')).toBe('kV')
-    await page.getByRole('link', { name: 'Inside the metal detector' }).click()
+    await page.getByRole('link', { name: 'Metal detector response' }).click()
     await page.locator('#choose-angle').fill('60')
     await page.getByRole('button', { name: 'Draw' }).click()
     expect(await page.locator('main').textContent()).toContain('at 60° to the travel')

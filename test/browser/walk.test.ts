@@ -30,7 +30,7 @@ describe.skipIf(!hasBrowser)('in a browser', () => {
     expect(new URL(page.url()).pathname).toMatch(/^\/b\/[\w-]+\/advice$/)
     await page.locator('#why').getByText('Every rule that was tried').click()
     await page
-      .getByText(/Did not fire/)
+      .getByText(/Does not apply/)
       .first()
       .waitFor()
     await page.goBack()

@@ -16,7 +16,7 @@ const findings = (changes: Partial<CoilInput> = {}) =>
 const withParameters = (changes: Partial<CoilParameters>) =>
   findings({ parameters: { ...COIL_PARAMETERS, ...changes } })
 
-describe('the size to promise no better than', () => {
+describe('the size that is safe to promise', () => {
   test('takes noise × 1.3, both residuals × 1.5 and leaves the amplitude', () => {
     const cautious = cautiousParameters(COIL_PARAMETERS)
     expect(cautious.noiseM3).toBeCloseTo(1.3 * COIL_PARAMETERS.noiseM3, 20)

@@ -31,7 +31,7 @@ describe('gritwise advise', () => {
     const { out } = await advise(beans, '--reasons')
     const [, calculation] = /(p0\.xray-dual\.c0\.\w+)\n/.exec(out) ?? []
     expect((await advise(beans, '--trail', calculation!)).out).toMatch(/source/)
-    const [, rule] = /Mind:\n.*\[([\w-]+)\]\n/.exec(out) ?? []
+    const [, rule] = /Cautions:\n.*\[([\w-]+)\]\n/.exec(out) ?? []
     expect((await advise(beans, '--rule', rule!)).code).toBe(0)
     expect(out).toMatch(/why not: /)
     expect(out, 'wood that no machine finds').toContain('keep it out')
@@ -50,8 +50,8 @@ describe('gritwise advise', () => {
   })
   it('--rule shows one rule wherever it was asked, fired or not', async () => {
     const { out } = await advise(beans, '--rule', 'second-energy-pays')
-    expect(out).toMatch(/xray-dual: fired {2}\(p0\.xray-dual\.second-energy-pays\)/)
-    expect(out).toMatch(/xray-single: did not fire/)
+    expect(out).toMatch(/xray-dual: applies {2}\(p0\.xray-dual\.second-energy-pays\)/)
+    expect(out).toMatch(/xray-single: does not apply/)
     expect(out).toMatch(/does not hold: energy channels is at least 2; here 1 .*settles it/)
     for (const line of ['because: ', 'except: ', 'source '])
       expect(out.split('\n').some((one) => one.startsWith(line))).toBe(true)
@@ -64,7 +64,7 @@ describe('gritwise advise', () => {
   it('--rather sets two machines side by side', async () => {
     const { out } = await advise(beans, '--rather', 'xray-dual', 'xray-single')
     expect(out).toMatch(
-      /^belt to the packing hall: x-ray from above, dual energy rather than .*single energy/,
+      /^belt to the packing hall, two machines: x-ray from above, dual energy, .*single energy/,
     )
     const [contrast] = JSON.parse((await advise('--rather', 'xray-dual', 'xray-single', beans, '--json')).out)
     expect(contrastSchema.safeParse(contrast).success).toBe(true)
@@ -85,7 +85,7 @@ describe('gritwise advise', () => {
     writeFileSync(join(own, 'thresholds.json'), JSON.stringify([threshold]))
     const { out } = await advise(beans, '--rules', own, '--difference')
     expect(out).toMatch(/^From gritwise .* to gritwise .* \+ own/)
-    expect(out).toMatch(/\[second-energy-pays\] .*: fired → did not fire/)
+    expect(out).toMatch(/\[second-energy-pays\] .*: applies → does not apply/)
     const json = JSON.parse((await advise(beans, '--rules', own, '--difference', '--json')).out)
     expect(differenceSchema.safeParse(json).success).toBe(true)
     await expect(advise(beans, '--difference')).rejects.toThrow(/--rules DIR/)

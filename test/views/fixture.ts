@@ -148,7 +148,7 @@ const single = option('xray-single', 'x-ray from above, single energy', {
     wire({ bestMm: 0.4, halfMm: 0.6, expectedMm: 0.72, sureMm: 0.9, cautiousMm: 1.04, meets: 'no' }),
     wood,
   ],
-  whyNot: [{ kind: 'size', contaminant: 1, gapMm: 0.12, text: 'The wire is missed by 0.12 mm.' }],
+  whyNot: [{ kind: 'size', contaminant: 1, others: [], gapMm: 0.12, text: 'The wire is missed by 0.12 mm.' }],
 })
 
 const coil = option('coil-multi', 'metal detector, several frequencies together', {

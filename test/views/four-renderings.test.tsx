@@ -48,13 +48,15 @@ const page = (of: Advice = advice) => {
   ])
   const parts = PARTS.filter((part) => part !== 'why' && part !== 'device')
   const opened = [...parts.map((part) => ({ part, point: 0, equipment: '' })), ...machines].map((one) =>
-    String(<Part {...shown(of)} {...one} doseLaw={NO_LAW} />),
+    String(<Part {...shown(of)} {...one} contaminant={0} doseLaw={NO_LAW} />),
   )
   return flat([String(<AdvicePage {...shown(of)} changeLinks={[]} hasDose />), ...opened].join(' '))
 }
 
 const print = (of: Advice = advice) =>
-  flat(String(<PaperPage {...shown(of)} printedOn="1 May 2026" short={false} doseLaw={NO_LAW} />))
+  flat(
+    String(<PaperPage {...shown(of)} brief={brief} printedOn="1 May 2026" short={false} doseLaw={NO_LAW} />),
+  )
 
 /** The advice in its four renderings, all from one fixture. */
 const RENDERINGS = {
@@ -187,7 +189,7 @@ describe('6: A rather than B', () => {
     for (const rendered of [html(false), html(true), text]) {
       expect(rendered).toContain('best fit to this brief')
       expect(rendered).toContain('0.40 / 0.55 mm, yes')
-      expect(rendered).toMatch(/Grain hides stones.* fired .*did not fire/)
+      expect(rendered).toMatch(/Grain hides stones.* applies .*does not apply/)
       expect(rendered).not.toContain('quartz')
     }
   })
@@ -227,7 +229,7 @@ describe('8: permanent names, versions, and the same brief under another book', 
     )
     for (const rendered of [html, plain(differenceText(brief, difference))]) {
       expect(rendered).toContain('From r1 to r2')
-      expect(rendered).toMatch(/Grain hides stones.*: fired → did not fire/)
+      expect(rendered).toMatch(/Grain hides stones.*: applies → does not apply/)
       expect(rendered).toContain('best fit to this brief, place 1 → suitable with conditions, place 1')
     }
   })

@@ -67,7 +67,7 @@ describe('the rules tried', () => {
 
   it('are sorted by what came of them', () => {
     expect(words).toMatch(
-      /Fired \(1\) Grain hides stones grain-limits-one-energy .* Not applicable here \(1\) Foil closes the coil/,
+      /Applies \(1\) Grain hides stones grain-limits-one-energy .* Does not concern it \(1\) Foil closes the coil/,
     )
   })
 })

@@ -94,13 +94,13 @@ describe('the form sent', () => {
     }
   })
 
-  it('asks for the food and the contaminant of an empty form, in its own words', async () => {
+  it('asks for food, height and speed of an empty form, in its own words, and for nothing else', async () => {
     const { status, body } = await send({ 'points.0': 'row', 'contaminants.0': 'row', action: 'advise' })
     expect(status).toBe(422)
     expect(body).toContain('<a href="#product.food">Choose the food</a>')
-    expect(body).toContain(
-      '<a href="#contaminants">A brief needs at least one contaminant; none was given</a>',
-    )
+    for (const needed of ['points.0.heightMm', 'points.0.speedMPerMin'])
+      expect(body).toContain(`<a href="#${needed}">`)
+    expect(body).not.toMatch(/<a href="#(?:contaminants|points\.0\.widthMm)/)
   })
 
   it('adds and removes rows without script, keeping what was typed, the place, and the field to go on in', async () => {

@@ -95,7 +95,7 @@ describe('the rule book', () => {
   it('says what a rule did for the brief in hand, place by place', async () => {
     const said = text((await get(`/rules/second-energy-pays?b=${beans}`, house)).body)
     expect(said).toMatch(/dual energy: fired/)
-    expect(said).toMatch(/single energy: did not fire/)
+    expect(said).toMatch(/single energy: does not apply/)
   })
   it('knows no rule of another name', async () => {
     expect((await get('/rules/nothing')).status).toBe(404)
@@ -107,7 +107,9 @@ describe('A rather than B', () => {
     const said = text(
       (await get(`/advice/rather?b=${beans}&point=0&first=xray-single&second=xray-dual`, house)).body,
     )
-    expect(said).toContain('x-ray from above, single energy rather than x-ray from above, dual energy')
+    expect(said).toContain(
+      'Compare two machines: x-ray from above, single energy, x-ray from above, dual energy',
+    )
     expect(said).toContain('Only what differs')
   })
   it('is nowhere where the point has no such machine', async () => {
@@ -124,7 +126,7 @@ describe('another rule book', () => {
   it('shows what a moved threshold changes, at an address that can be kept', async () => {
     const { status, body } = await get(`/advice/difference?b=${beans}&threshold=twoEnergies&value=3`, house)
     expect(status).toBe(200)
-    expect(text(body)).toMatch(/second energy pays.*: fired → did not fire/)
+    expect(text(body)).toMatch(/second energy pays.*: applies → does not apply/)
   })
   it('takes pasted rules, keeps nothing, and says what is wrong with them', async () => {
     const post = (pasted: string) => house.request(`/advice/difference?b=${beans}`, formOf({ pasted }))

@@ -45,6 +45,7 @@ export function sizeLink(links: Links, finding: Finding, size: SizeName): string
 
 /** What can be opened on the advice: by htmx in its place, without script as a page of its own. */
 export const PARTS = [
+  'ladder',
   'why',
   'device',
   'points',
@@ -54,6 +55,7 @@ export const PARTS = [
   'missing',
   'quotes',
   'cautions',
+  'law',
   'assumed',
   'dose',
   'sources',
@@ -67,3 +69,7 @@ export const partLink = (
   equipment?: string,
 ) =>
   `/advice/part?b=${packed}&part=${part}${point === undefined ? '' : `&point=${point}`}${equipment === undefined ? '' : `&equipment=${encodeURIComponent(equipment)}`}`
+
+/** The ladder of one contaminant. */
+export const ladderLink = (links: Pick<Links, 'packed'>, contaminant: number) =>
+  `${partLink(links, 'ladder')}&contaminant=${contaminant}`

@@ -14,9 +14,8 @@ export function Versions({ advice, packed, printedOn }: Props) {
   if (printedOn === null)
     return (
       <p class="versions">
-        {versions} <a href={`/advice/difference?b=${packed}`}>Judge it by another rule book</a>. The whole
-        brief is in the address of this page: kept as a bookmark, it gives this answer again with the same
-        versions.
+        {versions} <a href={`/advice/difference?b=${packed}`}>Judge it by another rule book</a>. A bookmark of
+        this page keeps the brief.
       </p>
     )
   return (

@@ -75,7 +75,7 @@ export function BriefPage(props: BriefPageProps) {
             wrong={imported?.wrong ?? null}
           />
         </form>
-        <aside class="answer-so-far" aria-labelledby="so-far" tabindex={0}>
+        <aside class="answer-so-far" aria-labelledby="so-far">
           <h2 id="so-far">The answer so far</h2>
           <div
             id="headline"

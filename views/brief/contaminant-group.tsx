@@ -1,6 +1,7 @@
 import { rowsOf } from '../../src/brief/form/form-index.ts'
 import { Choose, Line, Measure } from './field.tsx'
 import { Fold } from './fold.tsx'
+import { NoteLine } from './note-line.tsx'
 import { AddRow, ListError, RowEnd } from './row-buttons.tsx'
 import type { Sheet } from './sheet.ts'
 
@@ -12,6 +13,7 @@ export function ContaminantGroup({ sheet }: { sheet: Sheet }) {
         <h2>Contaminants</h2>
       </legend>
       <ListError sheet={sheet} list="contaminants" />
+      <NoteLine path="contaminants" note={sheet.notes.get('contaminants')} />
       <table class="rows">
         <caption class="unseen">What must not reach the eater, one line each</caption>
         <thead>
@@ -19,12 +21,7 @@ export function ContaminantGroup({ sheet }: { sheet: Sheet }) {
             <th scope="col">Material</th>
             <th scope="col">Shape</th>
             <th scope="col">Size you must find</th>
-            <th scope="col">Why that size</th>
-            <th scope="col">Severity</th>
-            <th scope="col">Likelihood</th>
-            <th scope="col">
-              <span class="unseen">Take out</span>
-            </th>
+            <th scope="col">More</th>
           </tr>
         </thead>
         {rows.map((row, at) => (
@@ -37,6 +34,7 @@ export function ContaminantGroup({ sheet }: { sheet: Sheet }) {
 }
 
 const OWN = ['ownName', 'kind', 'densityGPerCm3', 'elements']
+const CHOSEN = ['basis', 'severity', 'likelihood']
 const DETAILS = ['lengthMm', 'faceMm2', 'placement', 'foundPerMillionPacks', 'entersAt']
 
 function ContaminantRow({ sheet, row, number }: { sheet: Sheet; row: number; number: number }) {
@@ -58,26 +56,15 @@ function ContaminantRow({ sheet, row, number }: { sheet: Sheet; row: number; num
         <td>
           <Measure sheet={sheet} path={at('mustFindMm')} inTable />
         </td>
-        <td>
-          <Choose sheet={sheet} path={at('basis')} empty="Not stated" inTable />
-        </td>
-        <td>
-          <Choose sheet={sheet} path={at('severity')} empty="Not stated" inTable />
-        </td>
-        <td>
-          <Choose sheet={sheet} path={at('likelihood')} empty="Not stated" inTable />
-        </td>
-        <td>
-          <RowEnd row={`contaminants.${row}`} words={`contaminant ${number}`} short />
-        </td>
-      </tr>
-      <tr class="details">
-        <td colspan={7}>
+        <td class="details">
           <Fold
             sheet={sheet}
-            paths={[...OWN, ...DETAILS].map(at).concat(at('entries.'))}
-            summary="Wire length, flake face, where it lies and enters, own material"
+            paths={[...DETAILS, ...CHOSEN, ...OWN].map(at).concat(at('entries.'))}
+            summary={`Details ${number}`}
           >
+            {CHOSEN.map((key) => (
+              <Choose sheet={sheet} path={at(key)} empty="Not stated" />
+            ))}
             {DETAILS.map((key) =>
               key === 'placement' ? (
                 <Choose sheet={sheet} path={at(key)} empty="Not stated" />
@@ -95,6 +82,9 @@ function ContaminantRow({ sheet, row, number }: { sheet: Sheet; row: number; num
               <Line sheet={sheet} path={at('elements')} />
             </fieldset>
             <EntryRows sheet={sheet} contaminant={row} />
+            <div class="row-end">
+              <RowEnd row={`contaminants.${row}`} words={`Remove contaminant ${number}`} />
+            </div>
           </Fold>
         </td>
       </tr>

@@ -34,23 +34,27 @@ export function Fold({
   paths,
   summary,
   id,
+  holds = held({ sheet, paths }),
+  stacked = false,
   children,
 }: Inside & {
   summary: string
   /** Where a problem of the whole group leads. */
   id?: string
+  holds?: string
+  /** True where what is inside stands line under line, not field beside field. */
+  stacked?: boolean
   children: Child
 }) {
   const inside = isInside(paths)
   const wrong = [...sheet.problems.keys(), ...(sheet.focus ? [sheet.focus] : [])].some(inside)
-  const holds = held({ sheet, paths })
   return (
     <details class="fold" {...(id ? { id } : {})} {...(wrong ? { open: true } : {})}>
       <summary>
         {summary}
         {holds ? <span class="held">: {holds}</span> : null}
       </summary>
-      <div class="fields">{children}</div>
+      <div class={stacked ? 'stacked' : 'fields'}>{children}</div>
     </details>
   )
 }

@@ -1,5 +1,6 @@
 import { rowsOf } from '../../src/brief/form/form-index.ts'
 import { Choose, Measure } from './field.tsx'
+import { Fold } from './fold.tsx'
 import { AddRow, RowEnd } from './row-buttons.tsx'
 import type { Sheet } from './sheet.ts'
 
@@ -7,8 +8,14 @@ import type { Sheet } from './sheet.ts'
 export function PartRows({ sheet, point }: { sheet: Sheet; point: number }) {
   const list = `points.${point}.parts`
   return (
-    <fieldset class="sub" id={list}>
-      <legend>Packaging</legend>
+    <Fold
+      sheet={sheet}
+      paths={[list, `${list}.`]}
+      summary="Packaging"
+      id={list}
+      holds={heldParts(sheet, list)}
+      stacked
+    >
       {rowsOf(sheet.answers, list).map((row, at) => (
         <div class="fields part tight" id={`${list}.${row}`}>
           <Choose
@@ -27,6 +34,22 @@ export function PartRows({ sheet, point }: { sheet: Sheet; point: number }) {
         </div>
       ))}
       <AddRow list={list} words="Add a packaging part" />
-    </fieldset>
+    </Fold>
   )
+}
+
+/** "polyethylene (PE) 0.08 mm as wrap": each part in a few words. */
+function heldParts(sheet: Sheet, list: string): string {
+  const names = new Map(
+    sheet.packaging.flatMap(({ options }) => options).map(({ value, words }) => [value, words]),
+  )
+  return rowsOf(sheet.answers, list)
+    .map((row) => {
+      const [material = '', mm = '', place = ''] = ['material', 'mm', 'place'].map(
+        (key) => sheet.answers[`${list}.${row}.${key}`] ?? '',
+      )
+      return [names.get(material) ?? material, mm, place].filter(Boolean).join(' ')
+    })
+    .filter(Boolean)
+    .join(', ')
 }

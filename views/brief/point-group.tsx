@@ -6,9 +6,18 @@ import { ProductFields } from './product-group.tsx'
 import { AddRow, ListError, RowEnd } from './row-buttons.tsx'
 import type { Sheet } from './sheet.ts'
 
-const SIZE = ['heightMm', 'widthMm', 'lengthMm', 'massG', 'filledMm']
-const PACE = ['speedMPerMin', 'packsPerMin', 'kgPerHour', 'falseRejectsPerPack']
+const ASKED = [
+  'heightMm',
+  'widthMm',
+  'lengthMm',
+  'massG',
+  'speedMPerMin',
+  'packsPerMin',
+  'falseRejectsPerPack',
+]
 const LESS_ASKED = [
+  'filledMm',
+  'kgPerHour',
   'lanes',
   'hoursPerDay',
   'checkIntervalMin',
@@ -47,36 +56,31 @@ function Point({ sheet, row, number, only }: { sheet: Sheet; row: number; number
       <div class="fields tight">
         <Line sheet={sheet} path={at('name')} />
         <Choose sheet={sheet} path={at('stage')} empty="In packs" />
-        <Choose sheet={sheet} path={at('outline')} empty="Box" />
-        {[...SIZE, ...PACE].map((key) => (
+        {ASKED.map((key) => (
           <Measure sheet={sheet} path={at(key)} />
         ))}
       </div>
       <PartRows sheet={sheet} point={row} />
       <Fold
         sheet={sheet}
-        paths={['inserts', ...LESS_ASKED].map(at)}
-        summary="Inserts, lanes, hours, checks, opening, fall, pipe"
+        paths={[...['outline', 'inserts', 'line', 'afterStep', 'reject.', 'product.'], ...LESS_ASKED].map(at)}
+        summary="More: outline, inserts, hours, checks, opening, pipe, line, reject, what differs in the food here"
       >
+        <Choose sheet={sheet} path={at('outline')} empty="Box" />
         <Line sheet={sheet} path={at('inserts')} />
         {LESS_ASKED.map((key) => (
           <Measure sheet={sheet} path={at(key)} />
         ))}
-      </Fold>
-      <Fold
-        sheet={sheet}
-        paths={[at('line'), at('afterStep'), at('reject.')]}
-        summary="Line, place in the flow, and how packs are taken out"
-      >
         <Line sheet={sheet} path={at('line')} />
         <Line sheet={sheet} path={at('afterStep')} />
         <Choose sheet={sheet} path={at('reject.type')} empty="Not stated" />
         {REJECT.map((key) => (
           <Measure sheet={sheet} path={at(`reject.${key}`)} />
         ))}
-      </Fold>
-      <Fold sheet={sheet} paths={[at('product.')]} summary="What differs in the food at this point">
-        <ProductFields sheet={sheet} prefix={at('product')} empty="The same food" />
+        <fieldset class="sub wide">
+          <legend>What differs in the food at this point</legend>
+          <ProductFields sheet={sheet} prefix={at('product')} empty="The same food" />
+        </fieldset>
       </Fold>
       {only ? (
         <input type="hidden" name={`points.${row}`} value="row" />

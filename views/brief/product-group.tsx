@@ -6,6 +6,13 @@ import type { Sheet } from './sheet.ts'
 const COMPOSITION = ['waterPct', 'proteinPct', 'fatPct', 'carbohydratePct', 'ashPct']
 const LESS_ASKED = ['densityGPerCm3', 'packing', 'unevennessMm', 'ironMgPerKg', 'conductivitySPerM']
 
+const CHOICES: readonly (readonly [key: string, empty: string])[] = [
+  ['structure', 'As usual for the food'],
+  ['voidFree', 'Not stated'],
+  ['stiff', 'As usual for the food'],
+  ['boneIn', 'Not stated'],
+]
+
 /** The food. `prefix` is "product" for the brief, "points.0.product" for what differs at a point. */
 export function ProductFields({ sheet, prefix, empty }: { sheet: Sheet; prefix: string; empty: string }) {
   const at = (key: string) => `${prefix}.${key}`
@@ -17,36 +24,39 @@ export function ProductFields({ sheet, prefix, empty }: { sheet: Sheet; prefix: 
     <>
       <div class="fields tight">
         <Choose sheet={sheet} path={at('food')} groups={foods} empty={empty} />
-        <Choose sheet={sheet} path={at('structure')} empty="As usual for the food" />
         <Measure sheet={sheet} path={at('grainMm')} />
         <Measure sheet={sheet} path={at('temperatureC')} />
         <Measure sheet={sheet} path={at('saltPct')} />
-        <Choose sheet={sheet} path={at('voidFree')} empty="Not stated" />
-        <Choose sheet={sheet} path={at('stiff')} empty="As usual for the food" />
-        <Choose sheet={sheet} path={at('boneIn')} empty="Not stated" />
-        {prefix === 'product' ? (
-          <Choose sheet={sheet} path="product.foodClass" empty="As the list says" />
-        ) : null}
       </div>
       <Fold
         sheet={sheet}
-        paths={[at('composition'), `${prefix}.composition.`]}
-        summary="Composition, per 100 g"
+        paths={[
+          at('composition'),
+          `${prefix}.composition.`,
+          ...CHOICES.map(([key]) => at(key)),
+          ...LESS_ASKED.map(at),
+        ]}
+        summary="More: structure, composition, density, fill fraction, unevenness, conductivity"
         id={at('composition')}
       >
-        <ListError sheet={sheet} list={at('composition')} />
-        {COMPOSITION.map((key) => (
-          <Measure sheet={sheet} path={at(`composition.${key}`)} />
+        {CHOICES.map(([key, empty]) => (
+          <Choose sheet={sheet} path={at(key)} empty={empty} />
         ))}
-      </Fold>
-      <Fold
-        sheet={sheet}
-        paths={LESS_ASKED.map(at)}
-        summary="Density, fill fraction, unevenness, iron, conductivity"
-      >
+        {prefix === 'product' ? (
+          <Choose sheet={sheet} path="product.foodClass" empty="As the list says" />
+        ) : null}
         {LESS_ASKED.map((key) => (
           <Measure sheet={sheet} path={at(key)} />
         ))}
+        <fieldset class="sub wide">
+          <legend>Composition, per 100 g</legend>
+          <ListError sheet={sheet} list={at('composition')} />
+          <div class="fields tight">
+            {COMPOSITION.map((key) => (
+              <Measure sheet={sheet} path={at(`composition.${key}`)} />
+            ))}
+          </div>
+        </fieldset>
       </Fold>
     </>
   )

@@ -31,7 +31,7 @@ interface Props {
 export function CardPage(props: Props) {
   const { title, packed, card } = props
   return (
-    <Page title={`Test card: ${title}`} packed={packed} here="card">
+    <Page title={`Simulated x-ray pictures: ${title}`} packed={packed} here="card">
       <p class="over-title">Test card</p>
       <h1>{title}</h1>
       <p>

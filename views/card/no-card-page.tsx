@@ -3,7 +3,7 @@ import { Page } from '../page.tsx'
 /** Where no inspection point of a brief has an x-ray machine: why there is no picture, and where to look instead. */
 export function NoCardPage({ title, packed }: { title: string; packed: string }) {
   return (
-    <Page title={`Test card: ${title}`} packed={packed} here="card">
+    <Page title={`Simulated x-ray pictures: ${title}`} packed={packed} here="card">
       <p class="over-title">Test card</p>
       <h1>{title}</h1>
       <p>

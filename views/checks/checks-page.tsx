@@ -27,7 +27,7 @@ export function ChecksPage({ advice, title, packed, packs }: ChecksPageProps) {
           <a href={`/register?b=${packed}`}>Hazard register</a>
         </li>
         <li>
-          <a href={`/report?b=${packed}`}>Report for paper</a>
+          <a href={`/report?b=${packed}`}>Print the report</a>
         </li>
       </ul>
       {points.length === 0 ? (

@@ -77,7 +77,7 @@ export function RecordPage(props: RecordPageProps) {
       {print ? null : (
         <ul class="acts">
           <li>
-            <a href={printLink}>For paper</a>
+            <a href={printLink}>Print</a>
           </li>
           <li>
             <a href={listLink(sitting)}>All exercises</a>

@@ -68,7 +68,7 @@ function ForOneReader(props: RevealPageProps) {
           <a href={listLink(sitting)}>All exercises</a>
         </li>
         <li>
-          <a href={handoutLink(sitting, true, id)}>This one for paper</a>
+          <a href={handoutLink(sitting, true, id)}>Print this one</a>
         </li>
         <li>
           <a href={recordLink(sitting)}>Record of this sitting</a>

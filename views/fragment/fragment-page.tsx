@@ -21,7 +21,7 @@ export function FragmentPage(props: FragmentPageProps) {
   const { title, packed, answers, problems, contaminants, answer } = props
   return (
     <Page
-      title={`${problems.size > 0 ? 'Error: ' : ''}Found fragment: ${title}`}
+      title={`${problems.size > 0 ? 'Error: ' : ''}Check a found piece: ${title}`}
       packed={packed}
       here="other"
     >
@@ -29,7 +29,7 @@ export function FragmentPage(props: FragmentPageProps) {
       <p class="over-title">
         <a href={`/advice?b=${packed}`}>Advice</a>
       </p>
-      <h1>Would we have found this?</h1>
+      <h1>Check a found piece</h1>
       <p class="standfirst">
         {`A piece that came to light, and the line of this brief (${title}): the chance of finding it at each point and machine, each at the settings it runs at.`}
       </p>
@@ -146,7 +146,7 @@ function PointAnswer({
                 {label}:{' '}
                 {unsuitable === ''
                   ? `removes ${shareRemoved[1] === 0 ? 'none' : shareWords(shareRemoved)} of such pieces. ${because}`
-                  : `not for this. ${unsuitable}`}
+                  : `not suitable. ${unsuitable}`}
               </li>
             ))}
           </ul>

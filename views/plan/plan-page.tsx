@@ -47,7 +47,7 @@ function Planned(props: PlanPageProps & { plan: Plan }) {
         {plan.chosen ? (
           <ul class="acts">
             <li>
-              <a href={`/plan/sheet?${query}`}>Record sheet for paper</a>
+              <a href={`/plan/sheet?${query}`}>Print the record sheet</a>
             </li>
             <li>
               <a href={`/runs/enter?${query}`}>Enter it on a phone</a>

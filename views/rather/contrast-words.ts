@@ -1,11 +1,12 @@
 import type { Contrast } from '../../src/contract/reasoning.ts'
+import { OUTCOME_WORDS } from '../words/outcome.ts'
 import { sizeWords } from '../words/size.ts'
 import { MEETS_WORDS } from '../words/verdict.ts'
 
 type SizeRow = Contrast['sizes'][number]
 type RuleRow = Contrast['rules'][number]
 
-/** "2.5 / 3.0 mm, yes": expected, promise no better than, and whether the size asked is met. */
+/** "2.5 / 3.0 mm, yes": expected, safe to promise, and whether the size asked is met. */
 export function sideWords({ expectedMm, cautiousMm, meets }: SizeRow, side: 0 | 1): string {
   const { words } = MEETS_WORDS[meets[side]]
   const [expected, cautious] = [expectedMm[side], cautiousMm[side]]
@@ -30,13 +31,6 @@ export function ruleLines(rules: readonly RuleRow[]): RuleLine[] {
   }
   return [...lines.values()]
 }
-
-const OUTCOME_WORDS = {
-  fired: 'fired',
-  'not-fired': 'did not fire',
-  unknown: 'not known',
-  'not-applicable': 'does not apply',
-} as const
 
 export const outcomeWords = (outcome: RuleRow['outcomes'][number]): string =>
   outcome === null ? 'not asked' : OUTCOME_WORDS[outcome]

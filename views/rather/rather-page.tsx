@@ -23,12 +23,12 @@ export function RatherPage(props: RatherPageProps) {
   const [a, b] = [label(contrast.first), label(contrast.second)]
   const rules = ruleLines(contrast.rules)
   return (
-    <Page title={`${a} rather than ${b}`} packed={packed} here="other" print={print}>
+    <Page title={`Compare two machines: ${a}, ${b}`} packed={packed} here="other" print={print}>
       <p class="over-title">
         <a href={`/advice?b=${packed}#rather`}>Advice</a>
       </p>
       <h1>
-        {a} rather than {b}
+        Compare two machines: {a}, {b}
       </h1>
       <p class="standfirst">{`${pointName}: ${contrast.because}`}</p>
       {print ? null : <Chooser {...props} />}
@@ -51,11 +51,15 @@ export function RatherPage(props: RatherPageProps) {
               />
             ) : null}
             {contrast.burden ? (
-              <Row what="Burden, 1 to 5" first={`${contrast.burden[0]}`} second={`${contrast.burden[1]}`} />
+              <Row
+                what="Cost and effort, 1 to 5"
+                first={`${contrast.burden[0]}`}
+                second={`${contrast.burden[1]}`}
+              />
             ) : null}
             {contrast.sizes.map((size) => (
               <Row
-                what={`${pieces[size.contaminant] ?? ''}: expected / promise no better than`}
+                what={`${pieces[size.contaminant] ?? ''}: expected / safe to promise`}
                 first={sideWords(size, 0)}
                 second={sideWords(size, 1)}
               />
@@ -111,7 +115,7 @@ function Chooser({ contrast, machines, point, packed }: RatherPageProps) {
       <input type="hidden" name="b" value={packed} />
       <input type="hidden" name="point" value={String(point)} />
       {choose('first', 'Machine')}
-      {choose('second', 'Rather than')}
+      {choose('second', 'Beside it')}
       <p>
         <button type="submit">Compare</button>
       </p>

@@ -32,7 +32,7 @@ export function RegisterPage({ advice, title, packed }: RegisterPageProps) {
           <a href={`/checks?b=${packed}`}>Check plan</a>
         </li>
         <li>
-          <a href={`/report?b=${packed}`}>Report for paper</a>
+          <a href={`/report?b=${packed}`}>Print the report</a>
         </li>
         <li>
           <a href={`/brief?b=${packed}#finds`}>Log what was found</a>

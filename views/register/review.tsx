@@ -11,7 +11,7 @@ export function Plant({ register, ink }: { register: Register; ink: Ink }) {
         <>
           <dt>{label}</dt>
           <dd>
-            {value === '' ? (ink.paper ? '........................................' : 'not said') : value}
+            {value === '' ? (ink.paper ? '........................................' : 'not stated') : value}
             <ByRule ink={ink} rule={rule} />
             {ink.paper ? null : (
               <>

@@ -2,8 +2,9 @@ import { ruleLink } from '../advice/links.ts'
 import { Page } from '../page.tsx'
 import { EVIDENCE_WORDS } from '../words/evidence.ts'
 import { grouped } from '../words/grouped.ts'
+import { OUTCOME_WORDS } from '../words/outcome.ts'
 import { filtered, outcomeOf, type RuleCard, type RuleFilter } from './rule-card.ts'
-import { EFFECT_WORDS, groundWords, OUTCOME_WORDS } from './rule-words.ts'
+import { EFFECT_WORDS, groundWords } from './rule-words.ts'
 
 export interface RuleBookProps {
   readonly cards: readonly RuleCard[]

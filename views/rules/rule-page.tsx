@@ -2,10 +2,11 @@ import { rulesLink } from '../advice/links.ts'
 import { Page } from '../page.tsx'
 import { EVIDENCE_WORDS } from '../words/evidence.ts'
 import { MARK_WORDS } from '../words/mark.ts'
+import { OUTCOME_WORDS } from '../words/outcome.ts'
 import { valueWords } from '../words/size.ts'
 import type { RuleCard } from './rule-card.ts'
 import { RuleCondition } from './rule-condition.tsx'
-import { EFFECT_WORDS, groundWords, OUTCOME_WORDS } from './rule-words.ts'
+import { EFFECT_WORDS, groundWords } from './rule-words.ts'
 
 interface Props {
   readonly card: RuleCard
@@ -26,7 +27,7 @@ export function RulePage({ card, version, packed }: Props) {
       <dl class="uses">
         <dt>Because</dt>
         <dd>{card.because}</dd>
-        <dt>But</dt>
+        <dt>Exception</dt>
         <dd>{card.exception}</dd>
         <dt>What it does</dt>
         <dd>
@@ -41,7 +42,7 @@ export function RulePage({ card, version, packed }: Props) {
         </dd>
       </dl>
       <section aria-labelledby="condition">
-        <h2 id="condition">It fires when</h2>
+        <h2 id="condition">It applies when</h2>
         <div class="rule-condition">
           <RuleCondition node={card.conditions} />
         </div>

@@ -1,11 +1,4 @@
-import type { Outcome, RuleCard } from './rule-card.ts'
-
-export const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {
-  fired: 'fired',
-  'not-fired': 'did not fire',
-  unknown: 'not known, a value is missing',
-  'not-applicable': 'does not apply here',
-}
+import type { RuleCard } from './rule-card.ts'
 
 export const EFFECT_WORDS: Readonly<Record<RuleCard['type'], string>> = {
   excludes: 'excludes',

@@ -5,7 +5,7 @@ export function HowToRead({ series }: { series: readonly Series[] }) {
   const skipped = series.some((one) => one.steps.some(({ cautiousKnown }) => !cautiousKnown))
   return (
     <p class="small">
-      Thick line: expected. Grey up from it: promise no better than its upper edge; hatched to the top where
+      Thick line: expected. Grey up from it: safe to promise at its upper edge; hatched to the top where
       nothing can be promised. Thin line: best possible. A break is a place without a size, with the reason
       under it. A dotted join is a change of setting, for the contaminants the machine finds hardest: where
       between the two points it changes is not worked out. The strip beneath says how it is set.

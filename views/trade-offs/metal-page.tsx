@@ -13,11 +13,11 @@ import { TurnedSection } from './sections/turned-section.tsx'
 export function MetalDetectorPage(props: MetalProps) {
   const { packed, title, print } = props
   return (
-    <Page title={`Inside the metal detector: ${title}`} packed={packed} here="trade-offs" print={print}>
+    <Page title={`Metal detector response: ${title}`} packed={packed} here="trade-offs" print={print}>
       <p class="over-title">
         <a href={`/trade-offs?b=${packed}`}>Trade-offs</a>
       </p>
-      <h1>Inside the metal detector</h1>
+      <h1>Metal detector response</h1>
       <p class="standfirst">{title}</p>
       <div id="trade-off">
         <MetalPart {...props} />
@@ -40,7 +40,7 @@ export function MetalPart(props: MetalProps) {
                 <a href={metalAddress(packed, asked)}>Address of this picture</a>
               </li>
               <li>
-                <a href={metalAddress(packed, asked, true)}>For paper, everything open</a>
+                <a href={metalAddress(packed, asked, true)}>Print, everything open</a>
               </li>
             </ul>
           )}
@@ -63,8 +63,7 @@ export function MetalPart(props: MetalProps) {
 
 function Answer({ picture }: { picture: MetalPicture }) {
   const { label, piece, measure, frequenciesKHz, refused, expectedMm, cautiousMm, conductivity } = picture
-  const promise =
-    cautiousMm === null ? 'nothing to promise' : `promise no better than ${sizeWords(cautiousMm)} mm`
+  const promise = cautiousMm === null ? 'nothing to promise' : `safe to promise ${sizeWords(cautiousMm)} mm`
   const sizes = expectedMm === null ? 'no size to expect' : `${sizeWords(expectedMm)} mm expected, ${promise}`
   return (
     <p class="answer">

@@ -47,7 +47,7 @@ function Numbers({ id, heading, series, unit }: NumbersRow) {
               Expected, mm
             </th>
             <th scope="col" class="n">
-              Promise no better than, mm
+              Safe to promise, mm
             </th>
             <th scope="col">{xray ? 'Tube' : 'Frequencies'}</th>
             <th scope="col">Without a size because</th>

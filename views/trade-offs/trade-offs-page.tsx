@@ -36,7 +36,7 @@ export function TradeOff(props: TradeOffsProps) {
             <a href={addressOf(packed, asked)}>Address of this picture</a>
           </li>
           <li>
-            <a href={addressOf(packed, asked, true)}>For paper, everything open</a>
+            <a href={addressOf(packed, asked, true)}>Print, everything open</a>
           </li>
           {choices.metalDetector ? (
             <li>

@@ -12,10 +12,10 @@ interface Props {
 }
 
 const OUTCOMES = [
-  ['fired', 'Fired'],
+  ['fired', 'Applies'],
   ['unknown', 'Not known, because a value is missing'],
-  ['not-fired', 'Did not fire'],
-  ['not-applicable', 'Not applicable here'],
+  ['not-fired', 'Does not apply'],
+  ['not-applicable', 'Does not concern it'],
 ] as const
 
 /** Every rule tried on one machine at one point, as a part of the advice page. */

@@ -29,6 +29,6 @@ export function pieceShort(piece: Piece, names: Names): string {
       : piece.shape === 'flake'
         ? ` flake${piece.faceMm2 === null ? '' : `, ${piece.faceMm2} mm²`}`
         : ''
-  const name = (names.get(piece.material) ?? piece.material).replace(/\s*\([^)]*\)/g, '')
+  const name = (names.get(piece.material) ?? piece.material).replace(/\s*\([^)]*\)|, kind not known$/g, '')
   return `${name}${form}${piece.placement === 'outside' ? ', on the pack' : ''}`
 }

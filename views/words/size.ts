@@ -1,13 +1,7 @@
-/**
- * A size as a reader may rely on it: rounded up, to 0.1 mm (0.01 mm below 1 mm), so that no page
- * promises better than was computed. A dash where there is none.
- */
-export function sizeWords(mm: number | null): string {
-  if (mm === null) return '–'
-  const places = mm < 1 ? 2 : 1
-  const step = 10 ** places
-  return (Math.ceil(mm * step - 1e-9) / step).toFixed(places)
-}
+import { roundedUp } from '../../src/numerics/rounded-up.ts'
+
+/** A size as a reader may rely on it: rounded up; a dash where there is none. */
+export const sizeWords = (mm: number | null): string => (mm === null ? '–' : roundedUp(mm))
 
 /** A number of a calculation: four significant digits, powers of ten where it is very small or large. */
 export function valueWords(value: number | string | boolean | null): string {

@@ -18,9 +18,9 @@ export const INPUT_WORDS: Readonly<Record<InputId, InputWords>> = {
     held: 'Half as deep runs twice as fast: as many kg pass in an hour all along the curve.',
   },
   speed: { name: 'speed', held: 'Packs and kg per hour go with the speed.' },
-  grain: { name: 'grain size', held: 'Packing and height stay.' },
+  grain: { name: 'grain size', held: 'Fill fraction and height stay.' },
   packing: {
-    name: 'packing (share of the bed that is food)',
+    name: 'fill fraction (share of the bed that is food)',
     held: 'Height and grain stay, so the weight moves.',
   },
   unevenness: {

@@ -1,7 +1,7 @@
 import { entersBehind } from '../../brief/entry.ts'
 import type { Advice, Brief, Option } from '../../contract/index.ts'
 import { isPromised } from '../assess/meets.ts'
-import { contaminantWords, wordList } from '../say/words.ts'
+import { nameWords, wordList } from '../say/words.ts'
 
 type Points = readonly { readonly name: string; readonly options: readonly Option[] }[]
 type Change = Advice['changes'][number]
@@ -25,7 +25,7 @@ export function changesOfPoint(brief: Brief, points: Points, option: Option, fro
     if (to === from || !there || there.verdict === 'not-suitable') return []
     const pieces = gained(brief, option, there, to)
     if (pieces.length === 0) return []
-    const words = wordList(pieces.map((c) => contaminantWords(brief, c)))
+    const words = wordList(pieces.map((c) => nameWords(brief, c)))
     const behind =
       to < from ? '; what enters behind that point it does not see' : '; it is then found later in the flow'
     return [

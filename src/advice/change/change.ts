@@ -1,7 +1,7 @@
 import type { Advice, Brief, Option } from '../../contract/index.ts'
 import { lineUp } from '../assess/line-up.ts'
 import { isPromised, meetsAll } from '../assess/meets.ts'
-import { contaminantWords } from '../say/words.ts'
+import { nameWords } from '../say/words.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import { changesOfPoint } from './another-point.ts'
 import { changesFor, type Found, type Named, sizeOf, trialOf } from './change-search.ts'
@@ -96,7 +96,7 @@ function targetsOf(pairs: readonly Pair[]): Pair[] {
 
 function changeOf(brief: Brief, { pair, words }: Found, moves: readonly Move[], option: Option) {
   const more = meetsAll(option.findings) ? ', and with it every size you must find' : ''
-  const effect = `${option.label} then meets ${contaminantWords(brief, pair.contaminant)}${more} (${words})`
+  const effect = `${option.label} then meets ${nameWords(brief, pair.contaminant)}${more} (${words})`
   return { inputs: [...moves], effect, verified: true }
 }
 

@@ -29,7 +29,7 @@ export function factsForXray(
   write.computed('setting.kV', assessment.setting.kV, at('kV'))
   write.computed('setting.mA', assessment.setting.mA, at('mA'))
   write.computed('beam.pathMm', assessment.pathMm)
-  write.derived('beam.solidPathMm', assessment.solidPathMm, 'φ·L', 'food in the beam × packing fraction', [
+  write.derived('beam.solidPathMm', assessment.solidPathMm, 'φ·L', 'food in the beam × fill fraction', [
     'beam.pathMm',
     'food.packing',
   ])

@@ -1,6 +1,5 @@
 import type { Brief, Finding, FragmentAnswer, FragmentOption, Option } from '../../contract/index.ts'
-
-const mm = (value: number) => `${value.toFixed(value < 1 ? 2 : 1)} mm`
+import { mm } from '../say/words.ts'
 
 /** A chance as packs, without a certainty the model cannot have. */
 export function inPacks(chance: number): string {
@@ -15,7 +14,7 @@ export function inPacks(chance: number): string {
 export function becauseOf(finding: Finding, sizeMm: number): string[] {
   const { bestMm, expectedMm, cautiousMm, note, widest } = finding
   if (bestMm === null || expectedMm === null) return note ? [note] : []
-  const promise = cautiousMm === null ? 'no size can be promised' : `promise no better than ${mm(cautiousMm)}`
+  const promise = cautiousMm === null ? 'no size can be promised' : `safe to promise from ${mm(cautiousMm)}`
   const sizes = `Nine in ten are expected to be found from ${mm(expectedMm)} (${promise}); this piece has ${mm(sizeMm)}.`
   const below = sizeMm < bestMm ? `Below ${mm(bestMm)} nothing of this build finds it nine times in ten.` : ''
   const wide = widest ? `What widens the range most: ${widest}.` : ''

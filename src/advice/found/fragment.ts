@@ -13,7 +13,7 @@ import type { AdviseGiven } from '../change/advise-given.ts'
 import { standing } from '../order/order.ts'
 import { seenTwice } from '../order/seen-twice.ts'
 import { independenceWords, type Placed } from '../say/independence.ts'
-import { contaminantWords } from '../say/words.ts'
+import { nameWords } from '../say/words.ts'
 import { becauseOf, fragmentSummary, inPacks, QUESTIONS, settingsText } from './fragment-words.ts'
 
 /** Advice on the piece alone at one point, every machine held at the settings it runs at. */
@@ -123,7 +123,7 @@ export async function wouldHaveFound(
     const behind = line.combination.stillEnters[at]?.text ?? ''
     points.push({ name, options: found, removals: there.removals, stillEnters: behind })
   }
-  const words = `${contaminantWords(alone, 0)}, ${sizeMm} mm ${piece.shape === 'sphere' ? 'across' : 'thick'}`
+  const words = `${nameWords(alone, 0)}, ${sizeMm} mm ${piece.shape === 'sphere' ? 'across' : 'thick'}`
   return {
     fragment: {
       material: piece.material,

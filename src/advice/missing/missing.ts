@@ -3,7 +3,7 @@ import type { Advice, Assumption, Brief, Finding, Machine, Missing } from '../..
 import type { AdviseGiven } from '../change/advise-given.ts'
 import { withValue } from '../change/with-value.ts'
 import { Allowance, workOf } from '../change/work.ts'
-import { contaminantWords, wordList } from '../say/words.ts'
+import { nameWords, wordList } from '../say/words.ts'
 import { type Effect, effectOf } from './missing-effect.ts'
 import { conductivityOf, feeling, worthTrying } from './missing-order.ts'
 import { briefAt, pathAt, type Stand, standsOf } from './missing-trial.ts'
@@ -71,7 +71,7 @@ const HOW: Readonly<Record<Finding['meets'], string>> = {
 function effectWords(brief: Brief, path: string, tried: readonly Tried[]): string {
   const turns = tried.flatMap(({ stand, value, effect }) =>
     effect.turned.map(({ option, finding }) => {
-      const piece = contaminantWords(brief, stand.contaminants[finding.contaminant]!)
+      const piece = nameWords(brief, stand.contaminants[finding.contaminant]!)
       const how = HOW[finding.meets]
       return `at ${measured(path, value)}, ${option.label} ${how} ${piece}`
     }),
@@ -80,7 +80,7 @@ function effectWords(brief: Brief, path: string, tried: readonly Tried[]): strin
   const moved = tried.reduce((a, b) => ((b.effect.most?.factor ?? 1) > (a.effect.most?.factor ?? 1) ? b : a))
   const { most } = moved.effect
   if (most && most.factor > 1.01) {
-    const piece = contaminantWords(brief, moved.stand.contaminants[most.finding.contaminant]!)
+    const piece = nameWords(brief, moved.stand.contaminants[most.finding.contaminant]!)
     return `Moves the size of ${piece} with ${most.option.label} by up to ${Math.round(100 * (most.factor - 1))} %, at ${measured(path, moved.value)}; turns no answer by itself.`
   }
   const rules = [...new Set(tried.flatMap(({ effect }) => effect.rules))]

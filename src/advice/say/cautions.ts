@@ -1,7 +1,7 @@
 import type { Brief, Caution } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
 import type { PlacedOutcome } from '../stages.ts'
-import { contaminantWords, wordList } from './words.ts'
+import { nameWords, wordList } from './words.ts'
 
 type Fired = Pick<PlacedOutcome, 'rule' | 'text' | 'sources' | 'contaminant' | 'pointIndex'>
 
@@ -31,7 +31,7 @@ function alikeText(brief: Brief, alike: readonly Fired[]): string {
   const named = text.toLowerCase().includes(labelOf(brief, contaminant).toLowerCase())
   const others = once(alike.map((one) => one.contaminant!)).filter((c) => !named || c !== contaminant)
   if (others.length === 0) return text
-  const pieces = wordList(others.map((c) => contaminantWords(brief, c)))
+  const pieces = wordList(others.map((c) => nameWords(brief, c)))
   return `${text} ${named ? 'The same holds for' : 'This concerns'} ${pieces}.`
 }
 

@@ -1,7 +1,7 @@
 import type { Brief, CloseCall } from '../../contract/index.ts'
 import { runsToDemonstrate } from '../../numerics/binomial.ts'
 import type { Close } from '../stages.ts'
-import { contaminantWords, mm, wordList } from './words.ts'
+import { mm, nameWords, wordList } from './words.ts'
 
 /** What a test on the product is to show: the chance a size stands for, at the usual confidence. */
 const SHOWN = { chance: 0.9, confidence: 0.95 } as const
@@ -11,7 +11,7 @@ function pieceList(brief: Brief, contaminants: readonly number[]): string {
   return wordList(
     contaminants.flatMap((c) => {
       const size = brief.contaminants[c]!.mustFindMm
-      return size === null ? [] : [`${contaminantWords(brief, c)} of ${mm(size)}`]
+      return size === null ? [] : [`${nameWords(brief, c)} of ${mm(size)}`]
     }),
   )
 }

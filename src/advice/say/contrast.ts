@@ -1,18 +1,18 @@
 import type { Brief, Contrast, Option } from '../../contract/index.ts'
 import type { Apart, PartingOfTwo, Worst } from '../stages.ts'
 import { traceKey } from './reason.ts'
-import { contaminantWords, wordList } from './words.ts'
+import { nameWords, wordList } from './words.ts'
 
 const times = ({ ratio }: Worst) =>
   ratio === Number.POSITIVE_INFINITY ? 'no size at all' : `${Number(ratio.toPrecision(2))} times`
 
 /** Whose size the worst of an option is. */
 const whose = (brief: Brief, { contaminant }: Worst) =>
-  contaminant === null ? '' : ` (${contaminantWords(brief, contaminant)})`
+  contaminant === null ? '' : ` (${nameWords(brief, contaminant)})`
 
 function unmetWords(brief: Brief, label: string, unmet: readonly number[]): string {
   if (unmet.length === 0) return `${label} leaves none`
-  return `${label} leaves ${wordList(unmet.map((c) => contaminantWords(brief, c)))}`
+  return `${label} leaves ${wordList(unmet.map((c) => nameWords(brief, c)))}`
 }
 
 /** What puts one option before the other, by the first step of the order at which they part. */

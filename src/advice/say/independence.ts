@@ -1,6 +1,6 @@
 import type { Brief } from '../../contract/index.ts'
 import type { Standing } from '../stages.ts'
-import { contaminantWords, wordList } from './words.ts'
+import { nameWords, wordList } from './words.ts'
 
 /** A machine at a point. */
 export interface Placed {
@@ -25,7 +25,7 @@ export function independenceWords(brief: Brief, uses: readonly Placed[], twice: 
   if (uses.length < 2) return ''
   if (twice.length === 0)
     return 'No contaminant is looked for twice in this set, so there are no chances to multiply.'
-  const pieces = wordList(twice.map((c) => contaminantWords(brief, c)))
+  const pieces = wordList(twice.map((c) => nameWords(brief, c)))
   const pairs = uses.flatMap((a, i) => uses.slice(i + 1).map((b) => why(a, b)))
   return `Looked for more than once: ${pieces}. Chances of a miss multiply only where the misses are independent. ${[...new Set(pairs)].join(' ')}`
 }

@@ -1,5 +1,6 @@
 import type { Advice, Brief, Contaminant, Finding, Option, Quote } from '../../contract/index.ts'
 import { questionsOf } from './quote-questions.ts'
+import { mm } from './words.ts'
 
 /** The finding of a quoted piece, if the brief asks for the same material and shape. */
 function matching(brief: Brief, options: readonly Option[], quote: Quote) {
@@ -11,12 +12,6 @@ function matching(brief: Brief, options: readonly Option[], quote: Quote) {
   const index = brief.contaminants.findIndex(same)
   const option = options.find((o) => o.equipment === quote.equipment)
   return option?.findings.find((f) => f.contaminant === index) ?? null
-}
-
-/** As pages write a computed size: rounded up, so that no text promises better than was computed. */
-function mm(value: number): string {
-  const places = value < 1 ? 2 : 1
-  return `${(Math.ceil(value * 10 ** places - 1e-9) / 10 ** places).toFixed(places)} mm`
 }
 
 type Judged = Pick<Advice['quotes'][number], 'judgement' | 'text'>

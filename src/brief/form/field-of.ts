@@ -29,6 +29,7 @@ export function fieldOf(schema: z.ZodType, needed = true): Field {
   const any = schema as Anything
   switch (schema.def.type) {
     case 'optional':
+    case 'default':
       return fieldOf(any.unwrap(), false)
     case 'number': {
       const unit = schema.meta()?.description?.split(', ')[1] ?? ''

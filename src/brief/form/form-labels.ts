@@ -16,7 +16,7 @@ const PRODUCT: Readonly<Record<string, Label>> = {
   densityGPerCm3: { label: 'Density of the food itself', hint: 'Without the air between pieces.' },
   structure: { label: 'Structure' },
   grainMm: { label: 'Grain size', hint: 'Of a kernel or piece; of plates, their thickness.' },
-  packing: { label: 'Packing', hint: 'Share of the filled space that is food, not air.' },
+  packing: { label: 'Fill fraction', hint: 'Share of the filled space that is food, not air.' },
   unevennessMm: { label: 'Unevenness', hint: 'How much the thickness wavers (rms) over 2 to 20 mm.' },
   stiff: { label: 'Stiff', hint: 'Yes where a piece stays where it fell, as in honey or set yoghurt.' },
   voidFree: { label: 'Free of bubbles and voids', hint: 'Yes only where no air pocket ever occurs.' },
@@ -201,7 +201,7 @@ const LABELS: Readonly<Record<string, Label>> = {
   'quoted.apertureWidthMm': { label: 'Width of its opening' },
   'quoted.maxWidthMm': { label: 'Widest pack it takes' },
   'quoted.maxHeightMm': { label: 'Highest pack it takes' },
-  'quoted.burden': { label: 'Burden', hint: 'Purchase, upkeep, space and skill together.' },
+  'quoted.burden': { label: 'Cost and effort, 1 to 5', hint: 'Purchase, upkeep, space and skill together.' },
 }
 
 function labelAt(path: string): Label | undefined {

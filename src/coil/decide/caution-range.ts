@@ -34,7 +34,7 @@ export interface CautionRange {
 }
 
 /**
- * The size to promise no better than: conductivity at the top of its range, residuals × 1.5, noise × 1.3,
+ * The size that is safe to promise: conductivity at the top of its range, residuals × 1.5, noise × 1.3,
  * the worst of seven angles, the worst metal of the family, film at its highest conductance; never below
  * the common-practice floor nor below `expectedMm`. null above the limit.
  */

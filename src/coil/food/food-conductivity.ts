@@ -40,7 +40,7 @@ function atTemperature(thawed: Thawed, temperatureC: number): { values: Triple; 
 /**
  * Conductivity of a food as it lies: the entered one; else the table's value at 25 °C, moved by the salt in
  * the water phase and the temperature (2 %/K), frozen below −1 °C. A heap of separate wet pieces counts with
- * its packing fraction: no arrangement of conductor and air conducts better than that (Wiener's bound).
+ * its fill fraction: no arrangement of conductor and air conducts better than that (Wiener's bound).
  */
 export function foodConductivity(state: FoodState): FoodConductivity {
   if (state.enteredSPerM !== null) {

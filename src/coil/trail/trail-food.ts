@@ -37,7 +37,7 @@ function foodRows(trail: TrailBuilder, situation: Situation): string {
         'φ',
         food.packingFactor,
         '',
-        'a heap of separate pieces conducts at most with its packing fraction',
+        'a heap of separate pieces conducts at most with its fill fraction',
       ),
     )
   }

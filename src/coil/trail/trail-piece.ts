@@ -120,7 +120,7 @@ export function pieceRows(
   )
   trail.add(
     `${own}.cautious`,
-    'promise no better than',
+    'safe to promise',
     'd',
     finding.cautiousMm,
     'mm',

@@ -1,6 +1,6 @@
 import { changeWords } from '../../../views/advice/reasons/change-words.ts'
 import { pathWords } from '../../../views/words/path.ts'
-import { contaminantWords } from '../../advice/say/words.ts'
+import { nameWords } from '../../advice/say/words.ts'
 import type { Advice, Brief } from '../../contract/index.ts'
 import { materialNames } from './names.ts'
 
@@ -9,8 +9,7 @@ const lineWords = (line: string) => (line === '' ? '' : `line ${line}, `)
 
 /** The smallest set, what it leaves, what can still enter, and how the rest is kept out. */
 export function togetherText(brief: Brief, { combination, prevention }: Advice): string[] {
-  const pieces = (contaminants: readonly number[]) =>
-    contaminants.map((c) => contaminantWords(brief, c)).join(', ')
+  const pieces = (contaminants: readonly number[]) => contaminants.map((c) => nameWords(brief, c)).join(', ')
   return [
     `Together: ${combination.because}`,
     ...combination.uses.map(
@@ -53,10 +52,8 @@ export function missingText(advice: Advice): string[] {
   if (advice.missing.length === 0) return []
   return [
     '',
-    'What to find out next:',
-    ...advice.missing.map(
-      ({ path, score, effect }) => `  ${score}  ${pathWords(path, advice)} [${path}]: ${effect}`,
-    ),
+    'What to find out:',
+    ...advice.missing.map(({ path, effect }) => `  ${pathWords(path, advice)} [${path}]: ${effect}`),
   ]
 }
 
@@ -80,7 +77,7 @@ export const ratherText = ({ points }: Advice): string[] =>
       ? []
       : [
           '',
-          `Rather than, at ${name}:`,
+          `Compare two machines, at ${name}:`,
           ...contrasts.map(({ first, second, because }) => `  ${first} rather than ${second}: ${because}`),
         ],
   )

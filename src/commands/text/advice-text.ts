@@ -1,4 +1,6 @@
-import { contaminantWords } from '../../advice/say/words.ts'
+import { sizeWords } from '../../../views/words/size.ts'
+import { VERDICT_WORDS } from '../../../views/words/verdict.ts'
+import { nameWords } from '../../advice/say/words.ts'
 import type { Advice, Brief, Option } from '../../contract/index.ts'
 import {
   changesText,
@@ -13,37 +15,27 @@ import { pointReasonsText, reasonsText } from './reason-text.ts'
 import { removalText } from './removal-text.ts'
 import { textTable } from './text-table.ts'
 
-const VERDICT_WORDS = {
-  'best-fit': 'best fit to this brief',
-  'worth-a-test': 'worth a test on your product',
-  conditional: 'only if …',
-  'no-build': 'no build here takes it',
-  'not-suitable': 'not for this',
-} as const
-
-const size = (value: number | null) => (value === null ? '–' : value.toFixed(value < 1 ? 2 : 1))
-
 function optionText(brief: Brief, option: Option): string {
   const setting = option.settings.kV === null ? '' : `, ${option.settings.kV} kV ${option.settings.mA} mA`
   const rank = option.rank === null ? 'not ranked' : `${option.rank}.`
-  const head = `${rank} ${option.label} [${option.equipment}] — ${VERDICT_WORDS[option.verdict]} (burden ${option.burden}${setting})`
+  const head = `${rank} ${option.label} [${option.equipment}] — ${VERDICT_WORDS[option.verdict].words} (cost and effort ${option.burden}${setting})`
   const table = textTable(
     [
       'contaminant',
       'must find',
       'best possible',
       'expected',
-      'no better than',
+      'safe to promise',
       'chance',
       'meets',
       'calculation',
     ],
     option.findings.map((f) => [
-      `${contaminantWords(brief, f.contaminant)}, ${f.placement}`,
-      size(f.mustFindMm),
-      size(f.bestMm),
-      size(f.expectedMm),
-      size(f.cautiousMm),
+      `${nameWords(brief, f.contaminant)}, ${f.placement}`,
+      sizeWords(f.mustFindMm),
+      sizeWords(f.bestMm),
+      sizeWords(f.expectedMm),
+      sizeWords(f.cautiousMm),
       f.chanceAtMustFind === null ? '–' : f.chanceAtMustFind.toFixed(3),
       f.meets,
       f.calculation,
@@ -54,12 +46,12 @@ function optionText(brief: Brief, option: Option): string {
     return weak.length === 0 || f.bestMm === null
       ? []
       : [
-          `weak for ${contaminantWords(brief, f.contaminant)}: ${weak.map((z) => `${z.name} (${z.state})`).join(', ')}`,
+          `weak for ${nameWords(brief, f.contaminant)}: ${weak.map((z) => `${z.name} (${z.state})`).join(', ')}`,
         ]
   })
   const cannot = option.findings
     .filter((f) => f.meets === 'cannot' || f.expectedMm === null)
-    .map((f) => `${contaminantWords(brief, f.contaminant)}: ${f.note}`)
+    .map((f) => `${nameWords(brief, f.contaminant)}: ${f.note}`)
   return [head, option.because, table, ...cannot, ...new Set(zones)].join('\n')
 }
 
@@ -97,13 +89,13 @@ export function adviceText(brief: Brief, advice: Advice, shown: Shown = {}): str
     const range = a.range ? ` (${a.range.map((v) => Number(v.toPrecision(3))).join(' to ')})` : ''
     parts.push(`  ${a.label} [${a.path}] = ${a.value}${range}: ${a.because}`)
   }
-  parts.push('', 'Mind:')
+  parts.push('', 'Cautions:')
   const rules = new Set(advice.trace.rules.map(({ id }) => id))
   for (const { text, id } of advice.cautions) parts.push(`  ${text}${rules.has(id) ? ` [${id}]` : ''}`)
   parts.push(
     '',
     'Sizes are findable sizes in mm (the trade says sensitivity): chance of finding 0.90 at the false rejects asked for.',
-    '"no better than": promise no better than this. Expected sizes rest on practice constants that are provisional.',
+    'Expected sizes rest on practice constants that are provisional.',
     'How a number comes about: --trail with its calculation; why a rule spoke or did not: --rule with its name in [ ].',
     `gritwise ${advice.versions.gritwise}, rules ${advice.versions.rules}, reference ${advice.versions.reference}`,
   )

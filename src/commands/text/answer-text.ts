@@ -1,9 +1,8 @@
 import { LEFT_WORDS } from '../../../views/words/left.ts'
+import { sizeWords } from '../../../views/words/size.ts'
 import { nameWords } from '../../advice/say/words.ts'
 import type { Advice, AnswerRow, Brief } from '../../contract/index.ts'
 import { textTable } from './text-table.ts'
-
-const size = (value: number | null) => (value === null ? '–' : value.toFixed(value < 1 ? 2 : 1))
 
 /** The machine that answers for a row, with its point; none where no machine finds it. */
 function byWhat(advice: Advice, { equipment, point }: AnswerRow): string {
@@ -22,9 +21,9 @@ export function answerText(brief: Brief, advice: Advice): string[] {
     ['must not be in it', 'asked', 'safe to promise', 'expected', 'by what, where', 'left to do'],
     rows.map((row) => [
       nameOf(row),
-      size(row.askedMm),
-      size(row.promisedMm),
-      size(row.expectedMm),
+      sizeWords(row.askedMm),
+      sizeWords(row.promisedMm),
+      sizeWords(row.expectedMm),
       byWhat(advice, row),
       LEFT_WORDS[row.left.kind],
     ]),

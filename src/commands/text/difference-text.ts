@@ -1,5 +1,5 @@
 import { isNothing, placeWords, turnWords, verdictWords } from '../../../views/difference/difference-words.ts'
-import { contaminantWords } from '../../advice/say/words.ts'
+import { nameWords } from '../../advice/say/words.ts'
 import type { Brief, Difference } from '../../contract/index.ts'
 
 /** What another rule book changes, for a terminal. */
@@ -12,7 +12,7 @@ export function differenceText(brief: Brief, difference: Difference): string {
     lines.push('', 'Verdicts and places:', ...difference.verdicts.map((one) => `  ${verdictWords(one)}`))
   if (difference.rules.length > 0) lines.push('', `Rules (${difference.rules.length}):`)
   for (const rule of difference.rules) {
-    const about = rule.contaminant === null ? '' : `, ${contaminantWords(brief, rule.contaminant)}`
+    const about = rule.contaminant === null ? '' : `, ${nameWords(brief, rule.contaminant)}`
     lines.push(`  ${rule.title} [${rule.id}] (${placeWords(rule)}${about}): ${turnWords(rule)}`)
   }
   return `${lines.join('\n')}\n`

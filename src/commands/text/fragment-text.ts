@@ -32,7 +32,7 @@ export function fragmentText(answer: FragmentAnswer): string {
     lines.push('', `== ${name}`, stillEnters, ...options.flatMap(optionLines))
     for (const { label, shareRemoved, because, unsuitable } of removals) {
       const share = `removes ${shareWords(shareRemoved)} of such pieces. ${because}`
-      lines.push(`  upstream, ${label}: ${unsuitable === '' ? share : `not for this. ${unsuitable}`}`)
+      lines.push(`  upstream, ${label}: ${unsuitable === '' ? share : `not suitable. ${unsuitable}`}`)
     }
   }
   lines.push('', 'What no chance tells:', ...answer.questions.map((question) => `  ${question}`))

@@ -1,11 +1,12 @@
 import { EVIDENCE_WORDS } from '../../../views/words/evidence.ts'
+import { OUTCOME_WORDS } from '../../../views/words/outcome.ts'
 import { VERDICT_WORDS } from '../../../views/words/verdict.ts'
-import { contaminantWords } from '../../advice/say/words.ts'
+import { nameWords } from '../../advice/say/words.ts'
 import type { Advice, Brief, Option, Reason, RuleTrace } from '../../contract/index.ts'
 import { shortWhy, treeText } from './condition-text.ts'
 
 const about = (brief: Brief, contaminant: number | null) =>
-  contaminant === null ? '' : ` [${contaminantWords(brief, contaminant)}]`
+  contaminant === null ? '' : ` [${nameWords(brief, contaminant)}]`
 
 /** One reason: what it says, the shortest set that settles it, its ground, exception, rule and sources. */
 export function reasonText(brief: Brief, reason: Reason, rule: RuleTrace | undefined, tree: boolean): string {
@@ -26,7 +27,7 @@ export function reasonsText(brief: Brief, advice: Advice, option: Option, tree: 
   const rules = new Map(advice.trace.rules.map((rule) => [rule.key, rule]))
   const whyNot = option.whyNot.map((w) => `  why not: ${w.text}${w.kind === 'rule' ? ` [${w.rule}]` : ''}`)
   const reasons = option.reasons.map((r) => reasonText(brief, r, rules.get(r.trace), tree))
-  const said = reasons.length > 0 ? reasons : ['  no rule fired']
+  const said = reasons.length > 0 ? reasons : ['  no rule applies']
   const head = `Reasons for ${option.label} (${VERDICT_WORDS[option.verdict].words}):`
   return [head, ...whyNot, ...said].join('\n')
 }
@@ -44,14 +45,7 @@ export function pointReasonsText(
   return ['', 'Whichever machine stands here:', ...said]
 }
 
-const OUTCOME_WORDS = {
-  fired: 'fired',
-  'not-fired': 'did not fire',
-  unknown: 'not known, a value is missing',
-  'not-applicable': 'does not apply here',
-} as const
-
-/** What a rule says where it fired, why, except when, and its sources in full; empty where it is silent. */
+/** What a rule says where it applies, why, except when, and its sources in full; empty where it is silent. */
 function saidText({ points, cautions, trace }: Advice, id: string): string[] {
   const rows = points.flatMap((point) => [point, ...point.options, ...point.removals])
   const reason = rows.flatMap(({ reasons }) => reasons).find(({ rule }) => rule === id)

@@ -1,4 +1,4 @@
-import { contaminantWords } from '../../advice/say/words.ts'
+import { nameWords } from '../../advice/say/words.ts'
 import type { Advice, Brief } from '../../contract/index.ts'
 import { reasonText } from './reason-text.ts'
 import { textTable } from './text-table.ts'
@@ -14,8 +14,8 @@ export function removalText(brief: Brief, advice: Advice, removals: Removals, re
     ['upstream', 'contaminant', 'share removed, %', 'ceiling, %', 'calculation'],
     removals.map(({ equipment, contaminant, shareRemoved, ceiling, unsuitable, calculation }) => [
       equipment,
-      contaminantWords(brief, contaminant),
-      unsuitable === '' ? `${percent(shareRemoved[0])} to ${percent(shareRemoved[1])}` : 'not for this',
+      nameWords(brief, contaminant),
+      unsuitable === '' ? `${percent(shareRemoved[0])} to ${percent(shareRemoved[1])}` : 'not suitable',
       unsuitable === '' ? percent(ceiling) : '–',
       calculation,
     ]),

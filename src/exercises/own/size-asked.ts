@@ -49,7 +49,7 @@ export function sizeAsked({ advice, pieces }: OwnCase): Exercise | null {
             choices: Object.entries(CHOICES).map(([id, [full, plain]]) => ({ id, words: say(full, plain) })),
             right: finding.meets,
           },
-          outcome: `Expected ${mm(finding.expectedMm)}; promise no better than ${mm(finding.cautiousMm)}.`,
+          outcome: `Expected ${mm(finding.expectedMm)}; safe to promise: ${mm(finding.cautiousMm)}.`,
           reason: [
             say(
               `${finding.note} ${chance === null ? '' : `The chance of finding ${finding.mustFindMm} mm is ${share(chance)} as expected. `}${finding.widest === '' ? '' : `What widens the range most: ${finding.widest}.`}`.trim(),
@@ -64,7 +64,7 @@ export function sizeAsked({ advice, pieces }: OwnCase): Exercise | null {
               bars: [
                 { words: 'best possible', value: finding.bestMm, none: 'none' },
                 { words: 'expected', value: finding.expectedMm, none: 'none' },
-                { words: 'promise no better than', value: finding.cautiousMm, none: 'nothing to promise' },
+                { words: 'safe to promise', value: finding.cautiousMm, none: 'nothing to promise' },
               ],
               line: { value: finding.mustFindMm!, words: `you must find ${finding.mustFindMm} mm` },
             },

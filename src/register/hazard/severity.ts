@@ -24,9 +24,9 @@ export function severityOf(brief: Brief, contaminant: number, answers: Answers):
     held.from === 'entered'
       ? held.because
       : weak
-        ? 'not said; the gravest, because the consumer bears little'
+        ? 'not stated; the gravest, because the consumer bears little'
         : assumed
-          ? 'not said; the middle of the scale is assumed'
+          ? 'not stated; the middle of the scale is assumed'
           : 'entered in the brief'
   return { value, words: SEVERITY_WORDS[value - 1]!, basis }
 }
@@ -47,7 +47,7 @@ export function likelihoodFrom(
   return {
     value: brief.contaminants[contaminant]!.likelihood,
     from: assumed
-      ? 'not said; the middle of the scale is assumed'
+      ? 'not stated; the middle of the scale is assumed'
       : 'entered in the brief; no finds are logged',
   }
 }

@@ -14,7 +14,7 @@ const LINES: Readonly<
   HPE_HEADER_OVERFLOW: {
     status: '431 Request Header Fields Too Large',
     title: 'The address is too long',
-    text: `An address takes at most ${MOST_HEADER_BYTES / 1024} kB. Bring a brief of that size in as a file: on the page of the brief, under “Bring in a brief”.`,
+    text: `An address takes at most ${MOST_HEADER_BYTES / 1024} kB. Bring a brief of that size in as a file: on the page of the brief, under “Load a brief”.`,
   },
   ERR_HTTP_REQUEST_TIMEOUT: {
     status: '408 Request Timeout',

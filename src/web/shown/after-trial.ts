@@ -1,6 +1,7 @@
 import type { Updated } from '../../../views/runs/before-after.tsx'
 import { pieceWords } from '../../../views/words/contaminant.ts'
 import { parseBrief } from '../../brief/index.ts'
+import { enteredOf } from '../../brief/usual-contaminants.ts'
 import type { Advice, Brief, RunsAnswer } from '../../contract/index.ts'
 import { withRecords } from '../../runs/index.ts'
 import type { Advisor } from '../advisor.ts'
@@ -23,7 +24,7 @@ export async function afterTrial(
   )
   const once = [...new Map(about.map((one) => [one.join('|'), one])).values()]
   return {
-    packed: packBrief(next.brief.given),
+    packed: packBrief(enteredOf(next.brief)),
     updated: once.flatMap(([point, equipment, contaminant]) => {
       const [was, is] = [before, after].map((advice) => findingIn(advice, point, equipment, contaminant))
       if (!was || !is) return []

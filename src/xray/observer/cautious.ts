@@ -125,7 +125,7 @@ function quantileOver(draws: readonly Draw[], q: number, nearMm: number): number
 }
 
 /**
- * Promise no better than: the unfavourable decile over the ensemble, never below the expected size.
+ * Safe to promise: the unfavourable decile over the ensemble, never below the expected size.
  * central: threshold of the contaminant in the central scene.
  */
 export function cautiousSize(

@@ -99,7 +99,7 @@ export function findingTrail(
   )
   add(
     'cautious',
-    'promise no better than',
+    'safe to promise',
     'd_cautious',
     finding.cautiousMm,
     'mm',

@@ -210,7 +210,7 @@ function foodTrail({ prefix: p, point, build, scene }: TrailInput, add: Add): vo
   const given = (name: string, label: string, symbol: string, value: number, unit: string) =>
     add(name, label, symbol, value, unit, 'from the brief, or assumed there')
   given('path', 'food in the beam', 'path', pack.pathMm, 'mm')
-  given('packing', 'packing fraction', 'φ', pack.packing, '')
+  given('packing', 'fill fraction', 'φ', pack.packing, '')
   given('uneven', 'unevenness of the food, rms over 2 to 20 mm', 'σ', point.product.unevennessMm, 'mm')
   const grain = pack.grainMm > 0
   if (grain) given('grain-size', 'grain size', 'D', pack.grainMm, 'mm')

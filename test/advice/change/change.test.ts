@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { moved } from '../../../src/advice/change/lever.ts'
 import { smallestShare } from '../../../src/advice/change/smallest-share.ts'
 import { Allowance } from '../../../src/advice/change/work.ts'
-import { contaminantWords } from '../../../src/advice/say/words.ts'
+import { nameWords } from '../../../src/advice/say/words.ts'
 import { advise } from '../../../src/advise.ts'
 import { demos } from '../../../src/brief/demos.ts'
 import { entersBehind } from '../../../src/brief/entry.ts'
@@ -102,7 +102,7 @@ describe('foil around the food', () => {
 
 describe('every change of every demo', () => {
   const named = (brief: Brief, effect: string) =>
-    brief.contaminants.flatMap((_, c) => (effect.includes(contaminantWords(brief, c)) ? [c] : []))
+    brief.contaminants.flatMap((_, c) => (effect.includes(nameWords(brief, c)) ? [c] : []))
   const meets = (option: Option | undefined, c: number) =>
     option?.findings.find((f) => f.contaminant === c)?.meets
 

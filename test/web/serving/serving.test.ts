@@ -30,7 +30,7 @@ describe('the server', () => {
   it('says of an address that is too long that it is, and where a file goes in', async () => {
     const said = await line(port(), `GET /advice?b=${'a'.repeat(70_000)} HTTP/1.1\r\nhost: x\r\n\r\n`)
     expect(said).toMatch(/^HTTP\/1\.1 431 /)
-    expect(said).toContain('Bring in a brief')
+    expect(said).toContain('Load a brief')
   })
 
   it('answers what is no request in words and closes the line', async () => {

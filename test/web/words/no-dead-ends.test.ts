@@ -34,7 +34,7 @@ describe.each(['mince', 'milk-powder', 'cheddar'])('from the advice page of %s',
     }
   })
   it('each change opens the advice with it, and a caution of a rule opens the rule', async () => {
-    const changed = [...html.matchAll(/href="([^"]+)"[^>]*>The advice with this change/g)]
+    const changed = [...html.matchAll(/href="([^"]+)"[^>]*>See it/g)]
     // Every change that is listed has its link; where none is, the section says so in a sentence.
     const section = html.split('id="changes"')[1]!.split('</section>')[0]!
     const listed = [...section.matchAll(/<li>/g)].length

@@ -5,10 +5,13 @@ import { Assumptions } from '../assumptions.tsx'
 import { Quotes } from '../first/quotes.tsx'
 import { RatherLinks } from '../first/rather-links.tsx'
 import { linksTo, type PartName } from '../links.ts'
-import { Cautions } from '../reasons/cautions.tsx'
+import { Cautions, cautionsOf, Law, lawOf } from '../reasons/cautions.tsx'
 import { type Citations, citationsOf } from '../reasons/citations.ts'
 import { CitedSources } from '../reasons/cited.tsx'
 import { MissingSection } from '../reasons/missing-inputs.tsx'
+import { wantedOf } from '../sizes/findings.ts'
+import { Ladder } from '../sizes/ladder.tsx'
+import { axisOf } from '../sizes/size-axis.ts'
 import { type DoseLaw, TubeAndDose } from '../sizes/tube-and-dose.tsx'
 import { CloseCalls } from './close-calls.tsx'
 import { Device } from './device.tsx'
@@ -23,6 +26,8 @@ export interface PartProps {
   /** Of parts that speak of one machine or device. */
   readonly point: number
   readonly equipment: string
+  /** Of the ladder. */
+  readonly contaminant: number
   readonly names: Names
   readonly packed: string
   readonly doseLaw: DoseLaw
@@ -33,6 +38,10 @@ export function Part(props: PartProps) {
   const { advice, part, packed, names } = props
   const links = linksTo(packed, advice)
   switch (part) {
+    case 'ladder': {
+      const wanted = wantedOf(advice)[props.contaminant]!
+      return <Ladder {...{ advice, wanted, names, links }} axis={axisOf(advice)} />
+    }
     case 'why':
     case 'device':
       return <OfMachine {...props} citations={citationsOf(advice, part)} />
@@ -79,7 +88,16 @@ export function Part(props: PartProps) {
       return (
         <>
           <Cautions advice={advice} citations={citations} packed={packed} />
-          <CitedSources citations={citations} of={advice.cautions.flatMap(({ sources }) => sources)} />
+          <CitedSources citations={citations} of={cautionsOf(advice).flatMap(({ sources }) => sources)} />
+        </>
+      )
+    }
+    case 'law': {
+      const citations = citationsOf(advice, part)
+      return (
+        <>
+          <Law advice={advice} citations={citations} packed={packed} />
+          <CitedSources citations={citations} of={lawOf(advice).flatMap(({ sources }) => sources)} />
         </>
       )
     }
@@ -98,7 +116,9 @@ export function hasPart({
   part,
   point,
   equipment,
+  contaminant,
 }: Omit<PartProps, 'names' | 'packed' | 'doseLaw'>): boolean {
+  if (part === 'ladder') return wantedOf(advice)[contaminant] !== undefined
   if (part === 'why') return Boolean(advice.points[point]?.options.some((o) => o.equipment === equipment))
   if (part === 'device') return Boolean(advice.points[point]?.removals.some((r) => r.equipment === equipment))
   return true

@@ -28,7 +28,7 @@ export function Changes({
                 <>
                   {' '}
                   <a class="target" href={hrefs[at]}>
-                    {hrefs[at]?.startsWith('#') ? 'The reasons there' : 'The advice with this change'}
+                    {hrefs[at]?.startsWith('#') ? 'Reasons' : 'See it'}
                     <span class="unseen">: {change.effect}</span>
                   </a>
                 </>

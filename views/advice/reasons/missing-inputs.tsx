@@ -1,5 +1,4 @@
 import type { Missing } from '../../../src/contract/reasoning.ts'
-import { valueWords } from '../../words/size.ts'
 
 interface Props {
   readonly missing: readonly Missing[]
@@ -15,13 +14,12 @@ export function MissingInputs({ missing, wordsOf, hrefOf }: Props) {
     return <p>Nothing that is not given could change this answer much within its stated range.</p>
   return (
     <ol class="missing">
-      {missing.map(({ path, score, effect }) => {
+      {missing.map(({ path, effect }) => {
         const href = hrefOf(path)
         const words = wordsOf(path)
         return (
           <li>
-            <strong>{href ? <a href={href}>{words}</a> : words}</strong>{' '}
-            <span class="small">(score {valueWords(score)})</span>: {effect}
+            <strong>{href ? <a href={href}>{words}</a> : words}</strong>: {effect}
           </li>
         )
       })}
@@ -33,13 +31,12 @@ export function MissingInputs({ missing, wordsOf, hrefOf }: Props) {
 export function MissingSection(props: Props) {
   return (
     <section aria-labelledby="missing">
-      <h2 id="missing">What to find out next</h2>
+      <h2 id="missing">What to find out</h2>
       <MissingInputs {...props} />
       {props.missing.length > 0 ? (
         <p class="small">
           Each assumed value was moved over its stated range on the leading machines and the closest sizes.
-          The score is the number of answers it turns, plus the mean move of the sizes (natural logarithm),
-          plus a small share for each rule that starts or stops to speak.
+          First stands what turns most answers, then what moves the sizes most.
         </p>
       ) : null}
     </section>

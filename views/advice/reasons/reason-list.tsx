@@ -10,8 +10,8 @@ import { Cited } from './cited.tsx'
 const HEADINGS: readonly (readonly [string, readonly Reason['type'][]])[] = [
   ['Speaks for it', ['favours', 'places']],
   ['Speaks against it', ['excludes', 'weakens']],
-  ['Only if', ['requires', 'tests']],
-  ['Mind', ['warns']],
+  ['Conditions', ['requires', 'tests']],
+  ['Cautions', ['warns']],
 ]
 
 interface Shown {
@@ -84,7 +84,7 @@ function RuleReason({ reasons, citations, rules, packed, print }: Shown & { reas
       ) : null}
       <p class="small">
         {because}
-        {exception === '' ? '' : ` But: ${exception}`} Rule{' '}
+        {exception === '' ? '' : ` Exception: ${exception}`} Rule{' '}
         <a href={ruleLink(rule, packed)}>
           <code>{rule}</code>
         </a>

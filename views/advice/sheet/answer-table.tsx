@@ -30,8 +30,8 @@ export function AnswerTable({ advice, names, links, plain = false }: Props) {
   const wanted = wantedOf(advice)
   const axis = axisOf(advice)
   const severalLines = new Set(rows.map(({ line }) => line)).size > 1
-  const by = new Set(rows.map(({ equipment, point }) => `${equipment} ${point}`))
-  const shownBy = by.size > 1
+  const by = rows.flatMap(({ equipment, point }) => (equipment ? [`${equipment} ${point}`] : []))
+  const shownBy = new Set(by).size > 1
   return (
     <table class="answer-table">
       <caption class="unseen">What must not be in the pack, and what finds it</caption>

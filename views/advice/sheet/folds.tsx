@@ -1,7 +1,8 @@
 import type { Advice } from '../../../src/contract/advice.ts'
 import { grouped } from '../../words/grouped.ts'
 import { type Links, type PartName, partLink } from '../links.ts'
-import { allCautions } from '../reasons/cautions.tsx'
+import { Opens } from '../parts/opens.tsx'
+import { cautionsOf, lawOf } from '../reasons/cautions.tsx'
 
 interface Fold {
   readonly part: PartName
@@ -22,7 +23,7 @@ export function foldsOf(advice: Advice, hasDose: boolean): Fold[] {
     rivals > 0
       ? {
           part: 'rivals',
-          words: 'Why this one rather than another',
+          words: 'Compare two machines',
           inside: `${rivals} pairs, one line each`,
         }
       : null,
@@ -50,9 +51,16 @@ export function foldsOf(advice: Advice, hasDose: boolean): Fold[] {
       : null,
     {
       part: 'cautions',
-      words: `Cautions (${allCautions(advice).length})`,
+      words: `Cautions (${cautionsOf(advice).length})`,
       inside: 'before anybody acts on this',
     },
+    lawOf(advice).length > 0
+      ? {
+          part: 'law',
+          words: `Law, guidance and standards (${lawOf(advice).length})`,
+          inside: 'what the market and its schemes ask',
+        }
+      : null,
     {
       part: 'assumed',
       words: `Assumed (${advice.assumed.length})`,
@@ -76,23 +84,13 @@ function sourceKinds(advice: Advice): string {
   return `of ${advice.trace.calculations.length} calculations and ${rules} rules that apply`
 }
 
-/** Links that htmx opens in their place; without script each is a page. */
+/** What can be opened, a line each. */
 export function Folds({ advice, links, hasDose }: { advice: Advice; links: Links; hasDose: boolean }) {
   return (
     <section aria-labelledby="more">
       <h2 id="more">More</h2>
       {foldsOf(advice, hasDose).map(({ part, words, inside }) => (
-        <div class="opens" id={`fold-${part}`}>
-          <a
-            href={partLink(links, part)}
-            hx-get={partLink(links, part)}
-            hx-target={`#fold-${part}`}
-            hx-swap="innerHTML"
-          >
-            {words}
-          </a>{' '}
-          <span class="small">{inside}</span>
-        </div>
+        <Opens id={`fold-${part}`} href={partLink(links, part)} words={words} inside={inside} />
       ))}
     </section>
   )

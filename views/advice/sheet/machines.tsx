@@ -1,8 +1,8 @@
 import type { Advice, Option } from '../../../src/contract/advice.ts'
 import { type Names, pieceShort } from '../../words/contaminant.ts'
+import { grouped } from '../../words/grouped.ts'
 import { shortName } from '../../words/machine.ts'
 import { MEETS_WORDS, VERDICT_WORDS } from '../../words/verdict.ts'
-import { settingsWords } from '../first/settings-words.ts'
 import { type Links, partLink } from '../links.ts'
 import { findingOf, type Wanted, wantedOf } from '../sizes/findings.ts'
 
@@ -54,11 +54,15 @@ export function Machines({ advice, names, links, pointLines, print = false }: Pr
                 </tr>
               </thead>
               <tbody>
-                {point.options.map((option) => (
+                {point.options.filter(isCompared).map((option) => (
                   <Row {...{ option, at, wanted, links, print }} />
                 ))}
               </tbody>
             </table>
+            <Others
+              options={point.options.filter((option) => !isCompared(option))}
+              {...{ at, links, print }}
+            />
           </section>
         ),
       )}
@@ -101,29 +105,16 @@ function Row({
   print: boolean
 }) {
   const verdict = VERDICT_WORDS[option.verdict]
-  const settings = settingsWords(option)
   return (
     <tr class={option.verdict}>
-      <td class="n">{option.rank ?? '–'}</td>
+      <td class="n">{option.rank}</td>
       <th scope="row">
-        {print ? (
-          shortName(option)
-        ) : (
-          <a
-            href={partLink(links, 'why', at, option.equipment)}
-            hx-get={partLink(links, 'why', at, option.equipment)}
-            hx-target="#why"
-            hx-swap="innerHTML show:top"
-          >
-            {shortName(option)}
-          </a>
-        )}
-        {settings ? <span class="settings">{settings}</span> : null}
+        <Name {...{ option, at, links, print }} />
       </th>
       <td class="verdict">
         <span aria-hidden="true">{verdict.mark}</span> {verdict.words}
       </td>
-      <td>{option.rank === null ? 'shown for teaching' : metCounts(option)}</td>
+      <td>{metCounts(option)}</td>
       <td class="n">{option.burden}</td>
       {wanted.map((one) => {
         const finding = findingOf(option, one.contaminant)
@@ -136,5 +127,52 @@ function Row({
         )
       })}
     </tr>
+  )
+}
+
+/** The name of a machine, on the screen with its reasons behind it. */
+function Name({ option, at, links, print }: { option: Option; at: number; links: Links; print: boolean }) {
+  const why = partLink(links, 'why', at, option.equipment)
+  if (print) return shortName(option)
+  return (
+    <a href={why} hx-get={why} hx-target="#why" hx-swap="innerHTML show:top">
+      {shortName(option)}
+    </a>
+  )
+}
+
+const isCompared = ({ rank, verdict }: Option) => rank !== null && verdict !== 'not-suitable'
+
+/** What has no row: machines ruled out, those of one reason together, and what is shown for teaching only. */
+function Others({
+  options,
+  ...shown
+}: {
+  options: readonly Option[]
+  at: number
+  links: Links
+  print: boolean
+}) {
+  const reasonOf = ({ rank, because }: Option) =>
+    rank === null ? 'Shown for teaching, never ranked.' : because
+  return (
+    <>
+      {[...grouped(options, reasonOf)].map(([reason, alike]) => (
+        <p class="small ruled-out">
+          {alike[0]!.rank === null ? null : (
+            <>
+              <span aria-hidden="true">{VERDICT_WORDS['not-suitable'].mark}</span> Not suitable:{' '}
+            </>
+          )}
+          {alike.map((option, nth) => (
+            <>
+              {nth > 0 ? '; ' : ''}
+              <Name option={option} {...shown} />
+            </>
+          ))}
+          . {reason}
+        </p>
+      ))}
+    </>
   )
 }

@@ -34,7 +34,7 @@ function BeforeOrdering({ advice, links }: Props) {
     <>
       <h2>Before you order</h2>
       <ul>
-        {[...ask.slice(0, MOST_LINES - 1), ...test.slice(0, MOST_LINES - 1)].map(({ text, rule }) => (
+        {[...ask.slice(0, 1), ...test.slice(0, 1)].map(({ text, rule }) => (
           <li>
             {text}{' '}
             <a href={ruleLink(rule, links.packed)}>
@@ -43,7 +43,7 @@ function BeforeOrdering({ advice, links }: Props) {
           </li>
         ))}
         <li>
-          <a href={`/compare?b=${links.packed}`}>All questions, acceptance clause</a>
+          <a href={`/compare?b=${links.packed}`}>All questions and tests, acceptance clause</a>
         </li>
       </ul>
     </>

@@ -21,7 +21,10 @@ export function Upstream({ advice, names, links, print = false }: Props) {
   return (
     <section aria-labelledby="upstream">
       <h2 id="upstream">Upstream removal</h2>
-      <p class="small">Per cent taken out in one run, whatever the size; never ranked against a detector.</p>
+      <p class="small">
+        Per cent taken out in one run, whatever the size; never ranked against a detector.
+        {print ? '' : ' Behind a device stands what it needs.'}
+      </p>
       {points.map(({ name, removals, at }) => (
         <section class="scroll" tabindex={0} aria-labelledby={`upstream-${at}`}>
           <table class="machines upstream">
@@ -34,7 +37,7 @@ export function Upstream({ advice, names, links, print = false }: Props) {
                     {pieceShort(one, names)}
                   </th>
                 ))}
-                <th scope="col">condition</th>
+                {print ? <th scope="col">condition</th> : null}
               </tr>
             </thead>
             <tbody>
@@ -59,7 +62,7 @@ export function Upstream({ advice, names, links, print = false }: Props) {
                       <Share removal={rows.find((row) => row.contaminant === contaminant)} links={links} />
                     </td>
                   ))}
-                  <td class="prose">{conditionOf(rows)}</td>
+                  {print ? <td class="prose">{conditionOf(rows)}</td> : null}
                 </tr>
               ))}
             </tbody>

@@ -1,25 +1,31 @@
-import type { MmAxis } from '../../../src/charts/mm-axis.ts'
-import { BarAxis, SizeBar } from '../../../src/charts/size-bar.tsx'
-import type { Advice, Finding, Option } from '../../../src/contract/advice.ts'
+import type { Advice } from '../../../src/contract/advice.ts'
 import { type Names, pieceShort } from '../../words/contaminant.ts'
-import { listed } from '../../words/listed.ts'
-import { shortName } from '../../words/machine.ts'
-import { sizeWords } from '../../words/size.ts'
-import { MEETS_WORDS } from '../../words/verdict.ts'
-import { type Links, sizeLink } from '../links.ts'
-import { findingOf, type Wanted, wantedOf } from './findings.ts'
+import { type Links, ladderLink } from '../links.ts'
+import { Opens } from '../parts/opens.tsx'
+import { type Wanted, wantedOf } from './findings.ts'
+import { Ladder, linesOf } from './ladder.tsx'
 import { axisOf } from './size-axis.ts'
 
 interface Props {
   readonly advice: Advice
   readonly names: Names
   readonly links: Links
+  /** For paper: nothing folded. */
+  readonly print?: boolean
 }
 
-/** Sizes by machine: a ladder per contaminant, ranked machines one line each, all on one axis. */
-export function Ladders({ advice, names, links }: Props) {
+/** Ladders that stand open, where something is left to do about their contaminants. */
+const MOST_OPEN = 2
+
+/** Sizes by machine: a ladder per contaminant on one axis; open where a size is not promised, else behind a link. */
+export function Ladders({ advice, names, links, print = false }: Props) {
   const axis = axisOf(advice)
-  const drawn = wantedOf(advice)
+  const all = wantedOf(advice)
+  const unmet = advice.answer.rows.filter(({ meets }) => meets === 'no' || meets === 'maybe')
+  const chosen = new Set(
+    (unmet.length > 0 ? unmet : advice.answer.rows).map(({ contaminant }) => contaminant),
+  )
+  const open = new Set(print ? all.map(({ contaminant }) => contaminant) : [...chosen].slice(0, MOST_OPEN))
   return (
     <section aria-labelledby="sizes">
       <h2 id="sizes">Sizes by machine</h2>
@@ -29,104 +35,32 @@ export function Ladders({ advice, names, links }: Props) {
           : 'Sizes in mm, log scale'}
       </p>
       <div class="ladders">
-        {drawn.map((wanted) => (
-          <Ladder {...{ advice, wanted, names, links, axis }} />
-        ))}
+        {all
+          .filter(({ contaminant }) => open.has(contaminant))
+          .map((wanted) => (
+            <Ladder {...{ advice, wanted, names, links, axis }} />
+          ))}
       </div>
+      {all
+        .filter(({ contaminant }) => !open.has(contaminant))
+        .map((wanted) => (
+          <Opens
+            id={`fold-ladder-${wanted.contaminant}`}
+            href={ladderLink(links, wanted.contaminant)}
+            words={pieceShort(wanted, names)}
+            inside={insideWords(advice, wanted)}
+          />
+        ))}
     </section>
   )
 }
 
-interface Line {
-  readonly option: Option
-  readonly finding: Finding
-  readonly name: string
-}
-
-function linesOf(advice: Advice, wanted: Wanted): Line[] {
-  const several = advice.points.length > 1
-  return advice.points.flatMap(({ options }, at) =>
-    options.flatMap((option): Line[] => {
-      const finding = findingOf(option, wanted.contaminant)
-      if (!finding || option.rank === null) return []
-      return [{ option, finding, name: several ? `${at + 1} · ${shortName(option)}` : shortName(option) }]
-    }),
-  )
-}
-
-function Ladder({ advice, wanted, names, links, axis }: Props & { wanted: Wanted; axis: MmAxis }) {
+/** "asked 4 mm: promised by 3 of 11, expected from 2". */
+function insideWords(advice: Advice, wanted: Wanted): string {
   const lines = linesOf(advice, wanted)
-  const seen = lines.filter(({ finding }) => finding.expectedMm !== null || finding.bestMm !== null)
-  const blind = lines.filter((line) => !seen.includes(line))
-  const piece = pieceShort(wanted, names)
-  return (
-    <section class="ladder-block" id={`ladder-${wanted.contaminant}`} aria-label={`Sizes: ${piece}`}>
-      <h3>
-        {piece}
-        <span class="asked">
-          {wanted.mustFindMm === null ? ' no size asked' : ` asked ${wanted.mustFindMm} mm`}
-        </span>
-      </h3>
-      {seen.length > 0 ? (
-        <table class="ladder-table">
-          <thead>
-            <tr>
-              <th scope="col">
-                <span class="unseen">Machine</span>
-              </th>
-              <th scope="col" class="bars">
-                <BarAxis axis={axis} />
-              </th>
-              <th scope="col" class="n">
-                expected
-              </th>
-              <th scope="col" class="n">
-                promise
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {seen.map(({ option, finding, name }) => (
-              <tr class={option.verdict}>
-                <th scope="row">{name}</th>
-                <td class="bars">
-                  <SizeBar
-                    axis={axis}
-                    sizes={finding}
-                    askedMm={wanted.mustFindMm}
-                    ruledOut={option.verdict === 'not-suitable'}
-                    words={`${name}: ${MEETS_WORDS[finding.meets].words}`}
-                  />
-                </td>
-                <td class="n">
-                  {finding.expectedMm === null ? (
-                    '–'
-                  ) : (
-                    <a href={sizeLink(links, finding, 'expected')}>{sizeWords(finding.expectedMm)}</a>
-                  )}
-                </td>
-                <td class="n">
-                  {finding.cautiousMm === null ? (
-                    '–'
-                  ) : (
-                    <a href={sizeLink(links, finding, 'cautious')}>{sizeWords(finding.cautiousMm)}</a>
-                  )}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      ) : null}
-      {blind.length === 0 ? null : <p class="small">{blindWords(seen, blind)}</p>}
-    </section>
-  )
-}
-
-/** Machines that find none of it, in one sentence: a family that is blind as a whole by its name. */
-function blindWords(seen: readonly Line[], blind: readonly Line[]): string {
-  if (seen.length === 0) return 'No machine compared here finds it.'
-  const isDetector = ({ option }: Line) => option.family !== 'xray'
-  const wholeFamily = !seen.some(isDetector) && blind.some(isDetector)
-  const others = blind.filter((line) => !wholeFamily || !isDetector(line)).map(({ name }) => name)
-  return `Not found by ${listed([...others, ...(wholeFamily ? ['any metal detector'] : [])])}.`
+  const count = (...meets: string[]) => lines.filter(({ finding }) => meets.includes(finding.meets)).length
+  if (wanted.mustFindMm === null)
+    return `no size asked: seen by ${lines.filter(({ finding }) => finding.expectedMm !== null).length} of ${lines.length}`
+  const expected = count('maybe')
+  return `asked ${wanted.mustFindMm} mm: promised by ${count('yes', 'partly')} of ${lines.length}${expected > 0 ? `, expected of ${expected}` : ''}`
 }

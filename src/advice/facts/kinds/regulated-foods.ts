@@ -1,3 +1,4 @@
+import { FISH, MEAT_OR_POULTRY } from '../../../brief/food-classes.ts'
 import type { Brief } from '../../../contract/index.ts'
 import { FOOD_CLASSES } from '../../../contract/index.ts'
 
@@ -5,10 +6,6 @@ import { FOOD_CLASSES } from '../../../contract/index.ts'
 export const LAW_CLASSES = [...FOOD_CLASSES, 'animal-food'] as const
 export type LawClass = (typeof LAW_CLASSES)[number]
 
-/** Foods (reference ids) that the US meat and poultry inspection answers for. The project's own list. */
-const MEAT_OR_POULTRY = ['beef_mince', 'chicken_mince', 'chicken_breast', 'ham', 'sausage']
-/** Foods (reference ids) that are fish. */
-const FISH = ['cod', 'salmon', 'tuna_canned']
 /** Foods (reference ids) that may hold meat or fish or neither; the brief has to say. */
 const OPEN = ['custom', 'ready_meal', 'soup']
 

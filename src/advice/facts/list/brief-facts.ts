@@ -86,7 +86,7 @@ const POINT: readonly Row[] = [
   ['food.holdsPieces', 'stiff enough to hold a piece where it fell', '', 'boolean'],
   ['food.boneIn', 'bone belongs in the food', '', 'boolean'],
   ['food.grainMm', 'grain size', 'mm', 'number'],
-  ['food.packing', 'packing fraction', '', 'number'],
+  ['food.packing', 'fill fraction', '', 'number'],
   ['food.unevennessMm', 'unevenness of the food', 'mm', 'number'],
   ['food.voidFree', 'free of voids', '', 'boolean'],
   ['food.temperatureC', 'temperature', '°C', 'number'],

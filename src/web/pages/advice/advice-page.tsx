@@ -3,7 +3,7 @@ import { AdvicePage } from '../../../../views/advice/advice-page.tsx'
 import { partLink } from '../../../../views/advice/links.ts'
 import { BossPage } from '../../../../views/advice/paper/boss-page.tsx'
 import { PaperPage } from '../../../../views/advice/paper/paper-page.tsx'
-import { falseRejectWords } from '../../../../views/words/false-rejects.ts'
+import { pointLine } from '../../../../views/words/brief.ts'
 import { moved } from '../../../advice/change/lever.ts'
 import { writeForm } from '../../../brief/form/form-writing.ts'
 import type { Advice, Brief } from '../../../contract/index.ts'
@@ -39,7 +39,7 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
   const pointLines = brief.points.map(pointLine)
   const shown = { advice, packed, title: brief.title, names: materialNames, pointLines }
   const page = drawnOnce(advice, `${packed} ${paper} ${paper ? printedOn : ''}`, () => {
-    const onPaper = { ...shown, printedOn }
+    const onPaper = { advice, brief, packed, title: brief.title, names: materialNames, printedOn }
     if (paper === 'page') return <BossPage {...onPaper} />
     if (paper) return <PaperPage {...onPaper} short={paper === 'short'} doseLaw={doseLawOf(brief.market)} />
     return (
@@ -65,10 +65,4 @@ function changeLink(
   const there = advice.points.findIndex(({ name }) => name === first.to)
   const machine = advice.points[there]?.options.find(({ label }) => effect.startsWith(label))
   return machine ? partLink({ packed }, 'why', there, machine.equipment) : ''
-}
-
-function pointLine(point: Brief['points'][number]): string {
-  const size = `${point.heightMm} × ${point.widthMm} × ${point.lengthMm} mm, ${point.speedMPerMin} m/min`
-  const rejects = falseRejectWords(point.falseRejectsPerPack, point.packsPerMin, point.hoursPerDay)
-  return `${size}; false rejects ${rejects}`
 }

@@ -18,6 +18,7 @@ export const advicePart = (advisor: Advisor) => async (c: Context) => {
     advice,
     point: Number(c.req.query('point') ?? 0),
     equipment: c.req.query('equipment') ?? '',
+    contaminant: Number(c.req.query('contaminant') ?? 0),
   }
   if (!part || !hasPart({ ...asked, part }))
     throw new HTTPException(404, { message: 'This advice has no such part.' })

@@ -1,4 +1,5 @@
 import type { Context } from 'hono'
+import { enteredOf } from '../../../brief/usual-contaminants.ts'
 import { fileName } from '../../../intake/file-name.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { disposition } from '../../shown/attachment.ts'
@@ -11,5 +12,5 @@ export const briefFile = (c: Context) => {
     'content-disposition',
     disposition('attachment', `${fileName(brief.title.toLowerCase(), 'brief')}.json`),
   )
-  return c.body(`${JSON.stringify(brief.given, null, 2)}\n`)
+  return c.body(`${JSON.stringify(enteredOf(brief), null, 2)}\n`)
 }

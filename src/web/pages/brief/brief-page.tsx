@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { BriefPage } from '../../../../views/brief/brief-page.tsx'
 import type { Answers } from '../../../brief/form/form.ts'
 import { writeForm } from '../../../brief/form/form-writing.ts'
+import { enteredOf } from '../../../brief/usual-contaminants.ts'
 import type { Problem } from '../../../contract/index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { askedBrief } from '../../asked/asked-brief.ts'
@@ -18,7 +19,7 @@ export const briefPage = (advisor: Advisor) => async (c: Context) => {
   if (kept) return showForm(c, advisor, kept.answers, { focus: kept.focus })
   if (c.req.query('b') === undefined) return showForm(c, advisor, EMPTY_FORM)
   const asked = askedBrief(c)
-  if (asked.ok) return showForm(c, advisor, writeForm(asked.brief.given))
+  if (asked.ok) return showForm(c, advisor, { 'contaminants.0': 'row', ...writeForm(enteredOf(asked.brief)) })
   const answers = writeForm(asked.input)
   // What the form shows can be mended in it unasked; what it has no place for has to be said.
   const problems = checkForm(answers).problems.length > 0 ? [] : asked.problems
@@ -44,7 +45,7 @@ export async function showForm(c: Context, advisor: Advisor, answers: Answers, m
     <BriefPage
       sheet={sheetOf(answers, checked, problems, focus)}
       problems={problems}
-      packed={brief ? packBrief(brief.given) : null}
+      packed={brief ? packBrief(enteredOf(brief)) : null}
       demos={demoLinks}
       headline={advice}
       needed={neededIn(checked)}

@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { placeWords } from '../../../../views/words/path.ts'
 import type { Answers } from '../../../brief/form/form.ts'
 import { parseBrief } from '../../../brief/index.ts'
+import { enteredOf } from '../../../brief/usual-contaminants.ts'
 import { readJsonText } from '../../../intake/json-text.ts'
 import type { Advisor } from '../../advisor.ts'
 import { postedForm } from '../../asked/form-answers.ts'
@@ -28,5 +29,5 @@ export const bringInBrief = (advisor: Advisor) => async (c: Context) => {
   const parsed = parseBrief(read.value)
   if (!parsed.ok)
     return refuse(parsed.problems.map(({ path, message }) => `${placeWords(path)}: ${message}`).join('; '))
-  return c.redirect(`/brief?b=${packBrief(parsed.brief.given)}`, 303)
+  return c.redirect(`/brief?b=${packBrief(enteredOf(parsed.brief))}`, 303)
 }

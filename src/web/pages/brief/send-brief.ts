@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { type Answers, tooManyRows } from '../../../brief/form/form.ts'
 import { mostRows } from '../../../brief/form/form-index.ts'
 import { addRow, isFull, readAction, removeRow } from '../../../brief/form/form-rows.ts'
+import { enteredOf } from '../../../brief/usual-contaminants.ts'
 import type { Advisor } from '../../advisor.ts'
 import { formAnswers } from '../../asked/form-answers.ts'
 import { keptAddress } from '../../asked/kept-form.ts'
@@ -23,7 +24,7 @@ export const sendBrief = (advisor: Advisor) => async (c: Context) => {
     return keep(c, advisor, removeRow(answers, asked.row), asked.row.replace(/\.\d+$/, ''), false)
   if (asked.do === 'check') return showForm(c, advisor, answers)
   const { brief, problems } = checkForm(answers)
-  if (brief) return c.redirect(`/advice?b=${packBrief(brief.given)}`, 303)
+  if (brief) return c.redirect(`/advice?b=${packBrief(enteredOf(brief))}`, 303)
   return showForm(c, advisor, answers, { problems })
 }
 

@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
 import { AnswerPage } from '../../../../views/register/answer-page.tsx'
 import { parseBrief } from '../../../brief/index.ts'
+import { enteredOf } from '../../../brief/usual-contaminants.ts'
 import type { Brief, BriefInput } from '../../../contract/index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
@@ -49,7 +50,7 @@ export const keepConfirmation = async (c: Context) => {
     confirmed: [...others, { what, by: by.trim(), date: date.trim() }],
   })
   if (!next.ok) throw new HTTPException(422, { message: `${next.problems[0]?.message}.` })
-  return c.redirect(`/register?b=${packBrief(next.brief.given)}#confirm`, 303)
+  return c.redirect(`/register?b=${packBrief(enteredOf(next.brief))}#confirm`, 303)
 }
 
 const withoutEmpty = (given: BriefInput): BriefInput => {
@@ -80,7 +81,7 @@ async function show(
   return showPage(
     c,
     <AnswerPage
-      packed={packBrief(brief.given)}
+      packed={packBrief(enteredOf(brief))}
       question={question}
       {...asked}
       answer={sent?.answer ?? given?.answer ?? asked.chosen}
