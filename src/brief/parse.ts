@@ -11,12 +11,12 @@ import { archetypes, materials } from '../reference/index.ts'
 import { workProblems } from './asked-work.ts'
 import { contaminantMaterial } from './contaminant-material.ts'
 import { geometryProblems } from './geometry.ts'
-import { materialOf, TAKEN_FOR, withMaterialIds } from './material-words.ts'
 import { nearestWord } from './nearest.ts'
 import { fillPoint } from './point-defaults.ts'
 import { problemsOf } from './problems.ts'
 import { recordProblems } from './record-problems.ts'
-import { usualContaminants } from './usual-contaminants.ts'
+import { materialOf, TAKEN_FOR, withMaterialIds } from './usual/material-words.ts'
+import { usualContaminants } from './usual/usual-contaminants.ts'
 
 export type Parsed = { ok: true; brief: Brief } | { ok: false; problems: Problem[] }
 

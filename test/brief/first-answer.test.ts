@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { parseBrief } from '../../src/brief/index.ts'
-import { enteredOf } from '../../src/brief/usual-contaminants.ts'
+import { enteredOf } from '../../src/brief/usual/usual-contaminants.ts'
 
 const least = { product: { food: 'chicken_breast' }, points: [{ heightMm: 30, speedMPerMin: 30 }] }
 const parsed = (brief: unknown) => {

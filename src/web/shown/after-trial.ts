@@ -1,7 +1,7 @@
 import type { Updated } from '../../../views/runs/before-after.tsx'
 import { pieceWords } from '../../../views/words/contaminant.ts'
 import { parseBrief } from '../../brief/index.ts'
-import { enteredOf } from '../../brief/usual-contaminants.ts'
+import { enteredOf } from '../../brief/usual/usual-contaminants.ts'
 import type { Advice, Brief, RunsAnswer } from '../../contract/index.ts'
 import { withRecords } from '../../runs/index.ts'
 import type { Advisor } from '../advisor.ts'

@@ -1,4 +1,4 @@
-import { FISH, MEAT_OR_POULTRY } from '../../../brief/food-classes.ts'
+import { FISH, MEAT_OR_POULTRY } from '../../../brief/usual/food-classes.ts'
 import type { Brief } from '../../../contract/index.ts'
 import { FOOD_CLASSES } from '../../../contract/index.ts'
 

@@ -1,5 +1,5 @@
 import type { Context } from 'hono'
-import { enteredOf } from '../../../brief/usual-contaminants.ts'
+import { enteredOf } from '../../../brief/usual/usual-contaminants.ts'
 import { fileName } from '../../../intake/file-name.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { disposition } from '../../shown/attachment.ts'

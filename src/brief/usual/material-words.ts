@@ -1,4 +1,4 @@
-import type { BriefInput } from '../contract/index.ts'
+import type { BriefInput } from '../../contract/index.ts'
 
 /** Words people use for a contaminant, and the listed material each stands for. */
 const WORDS: Readonly<Record<string, string>> = {

@@ -1,4 +1,4 @@
-import type { Brief, BriefInput, ContaminantInput, ProductInput } from '../contract/index.ts'
+import type { Brief, BriefInput, ContaminantInput, ProductInput } from '../../contract/index.ts'
 import { FISH, MEAT_OR_POULTRY } from './food-classes.ts'
 
 /** What is looked for first where a brief names nothing (common practice, no source). */
