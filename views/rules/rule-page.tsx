@@ -123,7 +123,7 @@ function Examples({ card }: { card: RuleCard }) {
       <ul>
         {card.examples.map(({ fires, place, differs, packed }, at) => (
           <li>
-            <strong>{fires ? 'Fires' : 'Does not fire'}</strong>
+            <strong>{fires ? 'Applies' : 'Does not apply'}</strong>
             {place ? ` (${place})` : ''}: <code class="differs">{differs}</code>{' '}
             {packed ? (
               <a href={`/advice?b=${packed}`}>

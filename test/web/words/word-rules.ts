@@ -11,7 +11,7 @@ export interface WordRule {
 const DETAIL = ['/advice/trail', '/advice/rules', '/rules']
 
 /** What pages say, held on every page that can be reached. */
-export const NEVER: readonly WordRule[] = [
+export const NEVER: WordRule[] = [
   {
     never:
       /\b(?:detection|detectable|detectability|sensitivity|physical|size|finding) limits?\b|\blimits? of detection\b/i,
@@ -78,6 +78,19 @@ export const NEVER: readonly WordRule[] = [
     because: 'no page can say that food is safe',
   },
 ]
+
+/** What a thing was called once; it has one name now. */
+const RENAMED: readonly (readonly [was: RegExp, say: string])[] = [
+  [/\bpromise no better than\b|\bno better than\b/i, 'safe to promise'],
+  [/\bpacking fraction\b/i, 'fill fraction'],
+  [/\bnot for this\b/i, 'not suitable'],
+  [/\bworth a test\b/i, 'test first'],
+  [/\bfound half the time\b/i, '50 % size'],
+  [/\bdid not fire\b|\bfired\b/i, 'applies, does not apply'],
+  [/\bscore \d/i, 'what it would turn'],
+  [/\bfor paper\b/i, 'Print'],
+]
+NEVER.push(...RENAMED.map(([never, say]) => ({ never, say, because: 'one thing has one name' })))
 
 /** A word that may stand once on a page, to lead readers to ours. */
 export const ONCE: readonly { readonly word: RegExp; readonly say: string }[] = [
