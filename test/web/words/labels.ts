@@ -44,8 +44,16 @@ const named: readonly (readonly [name: string, stands: string])[] = (() => {
   return pairs.sort((a, b) => b[0].length - a[0].length)
 })()
 
+/** Materials whose kind is not known go by one word in tables. */
+const inAWord = [...materials.values()].flatMap(({ label }) =>
+  label.endsWith(', kind not known') ? [label.replace(', kind not known', '')] : [],
+)
+const isMaterial = (text: string) =>
+  inAWord.some((word) => text === word || text.startsWith(`${word} wire`) || text.startsWith(`${word} flake`))
+
 /** A label with its data taken out: names by what they name, numbers by #. */
 export function bare(label: string): string {
+  if (isMaterial(label.trim())) return '{material}'
   let text = label
   for (const [name, stands] of named) if (text.includes(name)) text = text.replaceAll(name, stands)
   return text
