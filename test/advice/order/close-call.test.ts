@@ -25,7 +25,7 @@ describe('a close call', () => {
     const light = option('light', 2, [finding(0), finding(1, { cautiousMm: 3.4 })], { burden: 2 })
     const close = closeCall([sure, light])
     expect(close).toMatchObject({ first: 'sure', second: 'light', contaminants: [1] })
-    expect(close?.because).toContain('stainless steel 316 sphere of 3.0 mm')
+    expect(close?.because).toContain('stainless steel 316 of 3.0 mm')
     expect(close?.test).toMatch(/29 of 29 found .* 95 % confidence/)
     expect(
       adviceSchema.shape.points.element.shape.closeCall.safeParse(close).success,
