@@ -98,9 +98,11 @@ describe('the form sent', () => {
     const { status, body } = await send({ 'points.0': 'row', 'contaminants.0': 'row', action: 'advise' })
     expect(status).toBe(422)
     expect(body).toContain('<a href="#product.food">Choose the food</a>')
+    const named = await send({ 'points.0': 'row', 'product.food': 'hazelnut', action: 'advise' })
+    expect(named.status).toBe(422)
     for (const needed of ['points.0.heightMm', 'points.0.speedMPerMin'])
-      expect(body).toContain(`<a href="#${needed}">`)
-    expect(body).not.toMatch(/<a href="#(?:contaminants|points\.0\.widthMm)/)
+      expect(named.body).toContain(`<a href="#${needed}">`)
+    expect(body + named.body).not.toMatch(/<a href="#(?:contaminants|points\.0\.widthMm)/)
   })
 
   it('adds and removes rows without script, keeping what was typed, the place, and the field to go on in', async () => {
