@@ -21,7 +21,7 @@ describe('the house rule book', () => {
     for (const rule of book.rules.filter(({ evidence }) => evidence === 'law-opened'))
       expect([rule.id, rule.sources.map((id) => book.sources.get(id)?.text).join(' ')]).toEqual([
         rule.id,
-        expect.stringMatching(/[Rr]ead (November )?2026[^;]*; check currency/),
+        expect.stringMatching(/[Rr]ead (?:by )?\d{1,2} November 2026[^;]*; check currency/),
       ])
   })
   it('says of every source what it is, and marks what was not read as memory', () => {
