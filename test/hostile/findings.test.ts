@@ -66,6 +66,9 @@ describe('work without a bound', () => {
       const answer = await json('/api/advice', JSON.stringify(brief))
       expect(answer.status).toBe(422)
       expect(JSON.stringify(await answer.json())).toContain(figure)
+      const compared = await json('/api/compare', JSON.stringify({ brief, other: brief }))
+      expect(compared.status).toBe(422)
+      expect(JSON.stringify(await compared.json())).toContain(figure)
     },
   )
 

@@ -19,7 +19,7 @@ export function Clauses(props: ComparePageProps) {
       </p>
       {printedOn === null ? <TermBoxes {...props} /> : null}
       {comparison.acceptance.map((acceptance, at) =>
-        printedOn === null ? (
+        printedOn !== null && isOut(acceptance) ? null : printedOn === null ? (
           <details class="clause-fold">
             <summary>
               {acceptance.side.words}: {count.format(acceptance.clean.packs)} good packs, then{' '}
@@ -36,6 +36,10 @@ export function Clauses(props: ComparePageProps) {
     </section>
   )
 }
+
+/** Nobody orders a machine that does not suit: its clause is left off the paper. */
+const isOut = ({ side: { option } }: Acceptance) =>
+  option.verdict === 'not-suitable' || option.verdict === 'no-build'
 
 function TermBoxes({ comparison }: ComparePageProps) {
   const { terms } = comparison
