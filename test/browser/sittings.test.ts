@@ -22,9 +22,13 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     await expect.poll(() => page.title()).toContain('Advice: Hazelnut kernels')
     await enter(page, /^Compare quotes$/)
     expect(await titleOf(page)).toContain('Hazelnut kernels')
+    await tabTo(page, /^Machines: \d+ of \d+$/)
+    await page.keyboard.press('Enter')
     await tabTo(page, /^x-ray from above, single energy, after packing$/)
     await page.keyboard.press('Space')
     await enter(page, /^Compare$/)
+    await tabTo(page, /^Enter prices, power and work/)
+    await page.keyboard.press('Enter')
     await type(page, /^Days the line runs a year$/, '250')
     await type(page, /^A good pack rejected$/, '1,5')
     await enter(page, /^Work out the cost$/)
@@ -32,9 +36,10 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     await enter(page, /^Print$/)
     const paper = await printed(page)
     for (const words of [
-      'What the dearer one adds',
-      'What differs',
-      'Questions to the supplier',
+      'By cost and effort',
+      'Side by side',
+      'Ask the supplier',
+      'Settle ourselves',
       'Acceptance clause for the order',
       '29 runs',
       '2,995 good packs in a row',
