@@ -77,6 +77,11 @@ export function Page(frame: PageFrame & { children?: Child }) {
               A test on the real product decides. These pages are a prediction, not an approval, and no
               substitute for a competent person, the local authority or legal advice.
             </p>
+            {print || present ? null : (
+              <p>
+                <a href="/glossary">Glossary: the words of these pages</a>
+              </p>
+            )}
           </footer>
         </body>
       </html>

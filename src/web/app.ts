@@ -29,6 +29,8 @@ import { dialPage, dialPart, dialPicture } from './pages/classroom/dial-page.tsx
 import { exerciseListPage } from './pages/classroom/exercise-list-page.tsx'
 import { exercisePage } from './pages/classroom/exercise-page.tsx'
 import { exerciseRecordPage } from './pages/classroom/exercise-record-page.tsx'
+import { glossaryPage } from './pages/classroom/glossary-page.tsx'
+import { lessonPage } from './pages/classroom/lesson-page.tsx'
 import { metalDetectorPage, metalDetectorPart } from './pages/classroom/metal-detector-page.tsx'
 import { spotPage, spotPicture } from './pages/classroom/spot-page.tsx'
 import { tradeOffsPage, tradeOffsPart } from './pages/classroom/trade-offs-page.tsx'
@@ -91,7 +93,9 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/fragment', fragmentPage(answers))
 
   app.get('/compare', comparePage(advisor))
+  app.get('/glossary', glossaryPage)
   app.get('/exercises', exerciseListPage(advisor))
+  app.get('/exercises/lesson', lessonPage(advisor))
   app.get('/exercises/record', exerciseRecordPage(advisor))
   app.get('/exercises/dial', dialPage)
   app.get('/exercises/dial/part', dialPart)

@@ -188,6 +188,83 @@ describe('an example of each exercise, worked out a second way', () => {
     expect(rights('failed-check')).toEqual(['stop', 'all', 'bad', 'proof', 'open', 'whole'])
   })
 
+  it('reject-timing: travel over speed, and the pack that stands there', () => {
+    expect(rights('reject-timing')).toEqual([
+      1.2 / (30 / 60),
+      'next',
+      'first',
+      60 / (80 * 60 * 0.001),
+      'confirm',
+    ])
+    const [, next] = questionsOf('reject-timing')
+    // 40 m/min for 2.4 s is 1.6 m, 0.4 m past the pusher; packs follow every 0.375 m.
+    expect(bar(next!, 'the one that follows')).toBeCloseTo(400 - 375, 9)
+  })
+
+  it('false-reject-dial and overlap: sizes of a brief at the other setting', () => {
+    const stones = [{ material: 'quartz' }]
+    const [dial] = questionsOf('false-reject-dial')
+    expect(bar(dial!, '1 in 10,000, 5.8 bags a day')).toBeCloseTo(
+      sizes('xray-single', { food: 'hazelnut' }, { heightMm: 45, falseRejectsPerPack: 1e-4 }, stones)[0]!,
+      6,
+    )
+    const [two] = questionsOf('overlap')
+    expect(bar(two!, 'two, one on the other')).toBeCloseTo(
+      sizes('xray-single', { food: 'rice' }, { heightMm: 60 }, stones)[0]!,
+      6,
+    )
+    expect([rightOf(dial!), rightOf(two!)]).toEqual(['larger', 'larger'])
+  })
+
+  it('product-effect: a poor conductor that is not magnetic answers like the wet food', () => {
+    const [question] = questionsOf('product-effect')
+    expect(rightOf(question!)).toBe('ss316')
+    const [plane] = question!.pictures
+    if (plane?.kind !== 'plane') throw new Error('a plane was expected')
+    const [cheese, steel, brass, stainless] = plane.answers
+    // Signs any textbook has: wet food and stainless steel lose, iron gathers the field, brass pushes it out.
+    expect(Math.abs(cheese!.reactive)).toBeLessThan(0.1 * cheese!.resistive)
+    expect(steel!.reactive).toBeGreaterThan(0)
+    expect(brass!.reactive).toBeLessThan(0)
+    expect(Math.abs(stainless!.reactive)).toBeLessThan(0.5 * stainless!.resistive)
+  })
+
+  it('centre-or-edge, piece-and-place: the centre is weakest, stainless steel hardest', () => {
+    expect(rights('centre-or-edge')).toEqual(['centre'])
+    expect(rights('piece-and-place')).toEqual(['ss316-centre', 'n1'])
+  })
+
+  it('before-detection: what x-ray never sees, air takes out', () => {
+    expect(rights('before-detection')).toEqual(['air'])
+    const [question] = questionsOf('before-detection')
+    expect(bar(question!, 'X-ray, dual energy, dearer')).toBeLessThan(1)
+  })
+
+  it('bone-by-age: two of four, and each older one better', () => {
+    const [question] = questionsOf('bone-by-age')
+    expect(rightOf(question!)).toBe('n2')
+    const [picture] = question!.pictures
+    if (picture?.kind !== 'bars') throw new Error('bars were expected')
+    const chances = picture.bars.map(({ value }) => value!)
+    expect(chances).toEqual([...chances].sort((a, b) => a - b))
+  })
+
+  it('voltage-too-high: past the best voltage the size only grows', () => {
+    const [question] = questionsOf('voltage-too-high')
+    expect(rightOf(question!)).toBe('much-larger')
+    const [picture] = question!.pictures
+    if (picture?.kind !== 'curves') throw new Error('a curve was expected')
+    const sized = picture.curves[0]!.points.filter(([kV]) => kV >= 50).map(([, mm]) => mm)
+    expect(sized).toEqual([...sized].sort((a, b) => a - b))
+  })
+
+  it('tilted-view: the base, which the level beam cannot see', () => {
+    const [question] = questionsOf('tilted-view')
+    expect(rightOf(question!)).toBe('base')
+    expect(bar(question!, 'base, one view')).toBeNull()
+    expect(bar(question!, 'base, two views')!).toBeGreaterThan(bar(question!, 'body, two views')!)
+  })
+
   it('misconceptions: some sayings are right', () => {
     const answers = rights('misconceptions')
     expect(answers).toContain('right')

@@ -1,6 +1,8 @@
 import { describe, expect, it, vi } from 'vitest'
+import { minutesOf, NINETY_MINUTES, readLesson, writeLesson } from '../../src/exercises/lesson.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { VOICES } from '../../src/exercises/voice.ts'
+import { dayIn } from '../../src/web/today.ts'
 import { app, packed, text } from './stand-in.ts'
 
 const get = async (path: string) => {
@@ -37,7 +39,7 @@ describe('predict, then reveal', () => {
     '%s answers every question with reason and picture',
     async (id) => {
       let path = `/exercises/${id}?guess=-`
-      for (let count = 0; path.startsWith(`/exercises/${id}`); count++) {
+      for (let count = 0; path.startsWith(`/exercises/${id}?`); count++) {
         if (!path.includes('guess=')) path += '&guess=-'
         const { status, html } = await get(path)
         expect(status, path).toBe(200)
@@ -189,6 +191,79 @@ describe('on paper', () => {
     const { html } = await get('/exercises/record?print=1')
     for (const exercise of EXERCISES) expect(text(html)).toContain(exercise.title(VOICES.full))
     expect(html.match(/<tr>/g)!.length).toBe(EXERCISES.length + 1)
+  })
+})
+
+describe('a trainer', () => {
+  const plan =
+    '/exercises/lesson?order-jar-heel=2&minutes-jar-heel=8&note-jar-heel=Bring+a+jar~!&order-routine-check=1'
+
+  it('chooses exercises, order, minutes and notes; all of it stays in the address', async () => {
+    const sent = await get(plan)
+    expect(sent.status).toBe(303)
+    expect(decodeURIComponent(sent.location!)).toBe(
+      '/exercises/lesson?lesson=routine-check~jar-heel!8!Bring a jar',
+    )
+    const { html } = await get(sent.location!)
+    expect(text(html)).toContain('Your lesson: 2 exercises, 8 minutes')
+    expect(html).toContain('value="Bring a jar"')
+    const begin = hrefs(html).find((href) => href.startsWith('/exercises/routine-check?'))!
+    expect(begin).toContain('present=1')
+    const last = await get(`${begin}&q=2&guess=c2&s=why`)
+    expect(hrefs(last.html).find((href) => href.startsWith('/exercises/jar-heel'))).toContain('lesson=')
+    const end = await get(`${begin.replace('/routine-check', '/jar-heel')}&guess=base&s=why`)
+    expect(text(end.html)).toContain('Back to all exercises')
+  })
+
+  it('prints one handout and one answer sheet of the lesson, notes on the sheet alone', async () => {
+    const lesson = encodeURIComponent('routine-check!10!~jar-heel!8!Bring a jar')
+    const handout = (await get(`/exercises?handout=1&answers=0&lesson=${lesson}`)).html
+    const sheet = (await get(`/exercises?handout=1&answers=1&lesson=${lesson}`)).html
+    for (const html of [handout, sheet]) expect(html.match(/class="handout"/g)).toHaveLength(2)
+    expect(handout).not.toContain('Bring a jar')
+    expect(text(sheet)).toContain('The heel of the jar, 8 min')
+    expect(sheet).toContain('Bring a jar')
+  })
+
+  it('is told what cannot be a place or a time, and keeps what was typed', async () => {
+    const { status, html } = await get('/exercises/lesson?order-jar-heel=first&minutes-jar-heel=999')
+    expect(status).toBe(422)
+    expect(text(html)).toContain('Place: a whole number from 1 to 99')
+    expect(text(html)).toContain('Minutes: a whole number from 1 to 240')
+    expect(html).toContain('value="first"')
+  })
+
+  it('can start from ninety minutes that are ninety, of exercises there are', () => {
+    expect(minutesOf(NINETY_MINUTES)).toBe(90)
+    for (const { id } of NINETY_MINUTES) expect(EXERCISES.map((one) => one.id)).toContain(id)
+    expect(readLesson(writeLesson(NINETY_MINUTES))).toEqual(NINETY_MINUTES)
+    expect(readLesson('jar-heel!0!x~jar-heel!5~<b>!3~routine-check!2.5')).toEqual([
+      { id: 'jar-heel', minutes: null, note: 'x' },
+      { id: 'routine-check', minutes: null, note: '' },
+    ])
+  })
+
+  it('records scores, pass mark, statement and the day to train again', async () => {
+    const done = 'jar-heel_base~foil-and-film_hands.1.2.9.0_-'
+    const said = text((await get(`/exercises/record?done=${done}&pass=90&months=6&name=A`)).html)
+    expect(said).toContain('10 of 13 predictions right: the pass mark of 90 % is not reached')
+    expect(said).toMatch(/The heel of the jar 1 of 1 100 % Foil and metallised film 9 of 12 75 %/)
+    expect(said).toContain('9 of 12 (75 %) right')
+    expect(said).toContain('Statement of competence')
+    expect(said).toContain(`To be trained again by ${dayIn(6)}`)
+    expect(text((await get(`/exercises/record?done=${done}&pass=76`)).html)).toContain('76 % is reached')
+    expect((await get('/exercises/record?pass=ten')).status).toBe(422)
+  })
+
+  it('has a line for everybody of a class', async () => {
+    const { html } = await get('/exercises/record?class=1&people=Ann%0ABob%0A&lesson=jar-heel')
+    expect(html.match(/<tr>/g)).toHaveLength(3)
+    expect((await get('/exercises/record?class=1')).html.match(/<tr>/g)).toHaveLength(13)
+  })
+
+  it('counts months from the last days of a month', () => {
+    expect(dayIn(1, new Date(2026, 0, 31))).toBe('28 February 2026')
+    expect(dayIn(12, new Date(2026, 10, 27))).toBe('27 November 2027')
   })
 })
 

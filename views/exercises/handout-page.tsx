@@ -10,96 +10,128 @@ export interface PrintedExercise {
   readonly title: string
   readonly rests: string
   readonly questions: readonly Question[]
+  /** What its trainer planned; null and empty where nothing was. */
+  readonly minutes: number | null
+  readonly note: string
 }
 
 export interface HandoutPageProps {
   readonly exercises: readonly PrintedExercise[]
   readonly answers: boolean
+  /** Pictures beside the answers: for one exercise; a sheet of all goes without. */
+  readonly pictures: boolean
   /** Sources and models are named; left out in plain words. */
   readonly withRests: boolean
   readonly printedOn: string
 }
 
-/** Exercises on paper, with or without their answers. */
-export function HandoutPage({ exercises, answers, withRests, printedOn }: HandoutPageProps) {
+/** Exercises on paper: a handout to fill in, or the answers to it. */
+export function HandoutPage({ exercises, answers, pictures, withRests, printedOn }: HandoutPageProps) {
+  const title = answers ? 'Answer sheet' : 'Handout'
   return (
-    <Page title={answers ? 'Handout with answers' : 'Handout'} packed={null} here="exercises" print>
-      <p class="over-title">{answers ? 'Handout with answers' : 'Handout'}</p>
+    <Page title={title} packed={null} here="exercises" print>
+      <p class="over-title">{title}</p>
       <h1>Exercises</h1>
       {answers ? null : (
         <p class="name-line">
           Name <span class="rule" /> Date <span class="rule short" />
         </p>
       )}
-      {exercises.map((exercise, at) => (
-        <section class="handout" aria-labelledby={`handout-${exercise.id}`}>
-          <h2 id={`handout-${exercise.id}`}>
-            {at + 1}. {exercise.title}
-          </h2>
-          {exercise.questions.map((question, number) => (
-            <HandoutQuestion
-              exercise={exercise}
-              question={question}
-              number={number + 1}
-              answers={answers}
-              withRests={withRests}
-            />
-          ))}
-        </section>
-      ))}
+      <div class={pictures ? '' : 'sheet-columns'}>
+        {exercises.map((exercise, at) => (
+          <section class="handout" aria-labelledby={`handout-${exercise.id}`}>
+            <h2 id={`handout-${exercise.id}`}>
+              {at + 1}. {exercise.title}
+              {answers && exercise.minutes !== null ? `, ${exercise.minutes} min` : ''}
+            </h2>
+            {answers && exercise.note ? <p class="trainer-note">Note: {exercise.note}</p> : null}
+            {exercise.questions.map((question, number) => {
+              const which = exercise.questions.length > 1 ? `${at + 1}.${number + 1}` : ''
+              return answers ? (
+                <AnswerPart
+                  exercise={exercise}
+                  question={question}
+                  number={number + 1}
+                  which={which}
+                  pictures={pictures}
+                  rests={withRests && number === exercise.questions.length - 1 ? exercise.rests : null}
+                />
+              ) : (
+                <QuestionPart question={question} which={which} />
+              )
+            })}
+          </section>
+        ))}
+      </div>
       <p class="versions">Printed on {printedOn}.</p>
     </Page>
   )
 }
 
-interface QuestionProps {
-  readonly exercise: PrintedExercise
-  readonly question: Question
-  readonly number: number
-  readonly answers: boolean
-  readonly withRests: boolean
-}
-
-function HandoutQuestion({ exercise, question, number, answers, withRests }: QuestionProps) {
+/** A question to fill in. */
+function QuestionPart({ question, which }: { question: Question; which: string }) {
   const { answer } = question
   return (
     <article class="handout-question">
       <Situation question={question} />
       <p>
-        <strong>{question.ask}</strong>
+        <strong>
+          {which} {question.ask}
+        </strong>
       </p>
       {answer.kind === 'choice' ? (
         <ul class="boxes">
-          {answer.choices.map(({ id, words }) => (
+          {answer.choices.map(({ words }) => (
             <li>
-              <span aria-hidden="true">{answers && id === answer.right ? '☒' : '☐'}</span> {words}
+              <span aria-hidden="true">☐</span> {words}
             </li>
           ))}
         </ul>
       ) : (
         <p>
-          {answers ? rightWords(question) : <span class="rule" />}
-          {answers ? '' : ` ${answer.unit}`}
+          <span class="rule short" /> {answer.unit}
         </p>
       )}
-      {answers ? (
-        <>
-          <p class="answer">{question.outcome}</p>
-          <Reasons question={question} rests={withRests ? exercise.rests : null} />
-          {question.pictures.map((picture, at) => (
+      <p class="name-line">
+        Because <span class="rule" />
+      </p>
+    </article>
+  )
+}
+
+interface AnswerProps {
+  readonly exercise: PrintedExercise
+  readonly question: Question
+  readonly number: number
+  readonly which: string
+  readonly pictures: boolean
+  readonly rests: string | null
+}
+
+/** Its answer and reason; the situation stands on the handout, unless this is printed alone. */
+function AnswerPart({ exercise, question, number, which, pictures, rests }: AnswerProps) {
+  return (
+    <article class="handout-question">
+      {pictures ? <Situation question={question} /> : null}
+      <p>
+        <strong>
+          {which} {question.ask}
+        </strong>
+      </p>
+      <p class="answer">
+        <span aria-hidden="true">☒</span> <strong>{rightWords(question)}.</strong> {question.outcome}
+      </p>
+      <Reasons question={question} rests={rests} />
+      {pictures
+        ? question.pictures.map((picture, at) => (
             <PicturePart
               picture={picture}
               id={pictureId(exercise.id, number, at)}
               marked={markedOf(question, null)}
               open
             />
-          ))}
-        </>
-      ) : (
-        <p class="name-line">
-          Because <span class="rule" />
-        </p>
-      )}
+          ))
+        : null}
     </article>
   )
 }

@@ -8,6 +8,8 @@ export interface Sitting {
   readonly present: boolean
   /** Predictions so far, as they stand in the address. */
   readonly done: string
+  /** The trainer's choice of exercises, as it stands in the address; empty where there is none. */
+  readonly lesson: string
 }
 
 /** Which screen of an exercise. */
@@ -29,11 +31,12 @@ export interface Screen {
 
 type Pair = readonly [name: string, value: string]
 
-function carried({ packed, level, present, done }: Sitting): Pair[] {
+function carried({ packed, level, present, done, lesson }: Sitting): Pair[] {
   return [
     ...(packed ? [['b', packed] as const] : []),
     ...(level === 'plain' ? [['words', 'plain'] as const] : []),
     ...(present ? [['present', '1'] as const] : []),
+    ...(lesson ? [['lesson', lesson] as const] : []),
     ...(done ? [['done', done] as const] : []),
   ]
 }
@@ -59,6 +62,13 @@ export const exerciseLink = (sitting: Sitting, id: string, screen: Screen = {}):
   address(`/exercises/${id}`, [...carried(sitting), ...screenPairs(screen)])
 
 export const listLink = (sitting: Sitting): string => address('/exercises', carried(sitting))
+
+/** The trainer's page. */
+export const lessonLink = (sitting: Sitting): string =>
+  address('/exercises/lesson', carried({ ...sitting, present: false, done: '' }))
+
+/** The hidden fields of a form that keeps the sitting. */
+export const hiddenSitting = (sitting: Sitting): readonly Pair[] => carried(sitting)
 
 export const recordLink = (sitting: Sitting): string =>
   address('/exercises/record', carried({ ...sitting, present: false }))

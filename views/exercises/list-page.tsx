@@ -1,6 +1,8 @@
+import type { HandScore } from '../../src/exercises/hands.ts'
 import type { DemoLink } from '../brief/demo-list.tsx'
 import { Page } from '../page.tsx'
-import { exerciseLink, handoutLink, listLink, recordLink, type Sitting } from './links.ts'
+import { exerciseLink, handoutLink, lessonLink, listLink, recordLink, type Sitting } from './links.ts'
+import { scoreWords } from './tally.tsx'
 
 export interface ListedExercise {
   readonly id: string
@@ -13,23 +15,30 @@ export interface ListedExercise {
 
 export interface ListPageProps {
   readonly sitting: Sitting
+  /** The trainer's choice, in its order; empty where there is none. */
+  readonly lesson: readonly ListedExercise[]
   readonly standard: readonly ListedExercise[]
   /** Made of the brief in hand; empty where there is none. */
   readonly own: readonly ListedExercise[]
   readonly briefTitle: string | null
+  /** Hands counted in this sitting. */
+  readonly room: HandScore
   readonly demos: readonly DemoLink[]
 }
 
 /** All exercises, the brief's own first. */
-export function ListPage({ sitting, standard, own, briefTitle, demos }: ListPageProps) {
+export function ListPage(props: ListPageProps) {
+  const { sitting, lesson, standard, own, briefTitle, demos, room } = props
   const plain = sitting.level === 'plain'
   return (
     <Page title="Exercises" packed={sitting.packed} here="exercises" present={sitting.present}>
       <h1>Exercises</h1>
-      <p class="standfirst">
-        Predict first, then see what comes out and why. Nothing here is written down beforehand: every answer
-        is worked out by the same calculation as the advice.
-      </p>
+      {sitting.present ? null : (
+        <p class="standfirst">
+          Predict first, then see what comes out and why. Nothing here is written down beforehand: every
+          answer is worked out by the same calculation as the advice.
+        </p>
+      )}
       <ul class="acts">
         <li>
           <a href={listLink({ ...sitting, present: !sitting.present })}>
@@ -41,27 +50,43 @@ export function ListPage({ sitting, standard, own, briefTitle, demos }: ListPage
             {plain ? 'In full, with the statistics' : 'In plain words, without statistics'}
           </a>
         </li>
-        <li>
-          <a href={handoutLink(sitting, false)}>Handout, questions only</a>
-        </li>
-        <li>
-          <a href={handoutLink(sitting, true)}>Handout with answers</a>
-        </li>
+        {sitting.present ? null : (
+          <>
+            <li>
+              <a href={lessonLink(sitting)}>Plan a lesson</a>
+            </li>
+            <li>
+              <a href={handoutLink(sitting, false)}>Handout, questions only</a>
+            </li>
+            <li>
+              <a href={handoutLink(sitting, true)}>Answer sheet</a>
+            </li>
+          </>
+        )}
         <li>
           <a href={recordLink(sitting)}>Record of this sitting</a>
         </li>
       </ul>
       <WithPictures sitting={sitting} demo={demos[0]?.packed ?? ''} />
-      {own.length > 0 ? (
+      {room.all > 0 ? <p>The room so far: {scoreWords(room)} hands right.</p> : null}
+      {lesson.length > 0 ? (
+        <section aria-labelledby="lesson">
+          <h2 id="lesson">This lesson</h2>
+          <ExerciseList sitting={sitting} exercises={lesson} />
+        </section>
+      ) : null}
+      {sitting.present && lesson.length > 0 ? null : own.length > 0 ? (
         <section aria-labelledby="own">
           <h2 id="own">From your brief: {briefTitle}</h2>
           <ExerciseList sitting={sitting} exercises={own} />
         </section>
       ) : null}
-      <section aria-labelledby="standard">
-        <h2 id="standard">On practice packs</h2>
-        <ExerciseList sitting={sitting} exercises={standard} />
-      </section>
+      {sitting.present && lesson.length > 0 ? null : (
+        <section aria-labelledby="standard">
+          <h2 id="standard">On practice packs</h2>
+          <ExerciseList sitting={sitting} exercises={standard} />
+        </section>
+      )}
       {own.length === 0 && !sitting.present ? (
         <section aria-labelledby="make">
           <h2 id="make">From a brief of your own</h2>
@@ -108,14 +133,18 @@ function ExerciseList({ sitting, exercises }: { sitting: Sitting; exercises: rea
       {exercises.map(({ id, title, about, questions, timed, done }) => (
         <li>
           <a href={exerciseLink(sitting, id)}>{title}</a>
-          <p>
-            {about}{' '}
-            <span class="small">
-              {questions === 1 ? 'One question' : `${questions} questions`}
-              {timed ? ', against the clock' : ''}
-              {done ? '; done in this sitting' : ''}.
-            </span>
-          </p>
+          {sitting.present ? (
+            <span class="small">{done ? ' done' : ''}</span>
+          ) : (
+            <p>
+              {about}{' '}
+              <span class="small">
+                {questions === 1 ? 'One question' : `${questions} questions`}
+                {timed ? ', against the clock' : ''}
+                {done ? '; done in this sitting' : ''}.
+              </span>
+            </p>
+          )}
         </li>
       ))}
     </ol>

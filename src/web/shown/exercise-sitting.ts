@@ -4,6 +4,8 @@ import type { Sitting } from '../../../views/exercises/links.ts'
 import { pieceWords } from '../../../views/words/contaminant.ts'
 import type { Brief } from '../../contract/index.ts'
 import type { Exercise } from '../../exercises/exercise.ts'
+import { type HandScore, roomScore } from '../../exercises/hands.ts'
+import { type LessonPart, readLesson, writeLesson } from '../../exercises/lesson.ts'
 import { EXERCISES } from '../../exercises/list.ts'
 import { ownExercises } from '../../exercises/own/own-exercises.ts'
 import { type Done, readDone, writeDone } from '../../exercises/sitting.ts'
@@ -19,6 +21,10 @@ export interface AskedSitting {
   readonly done: readonly Done[]
   readonly brief: Brief | null
   readonly own: readonly Exercise[]
+  /** The trainer's choice, of exercises that are known here. */
+  readonly lesson: readonly LessonPart[]
+  /** The exercises in the order they are taken: of the lesson, or all. */
+  readonly order: readonly Exercise[]
   readonly find: (id: string) => Exercise | undefined
 }
 
@@ -27,18 +33,24 @@ export async function askedSitting(c: Context, advisor: Advisor): Promise<AskedS
   const done = readDone(c.req.query('done'))
   const given = c.req.query('b') === undefined ? null : goodBrief(c)
   const own = given ? await ownOf(given.brief, advisor) : []
+  const all = [...own, ...EXERCISES]
+  const find = (id: string) => all.find((exercise) => exercise.id === id)
+  const lesson = readLesson(c.req.query('lesson')).filter(({ id }) => find(id))
   return {
     sitting: {
       packed: given?.packed ?? null,
       level,
       present: c.req.query('present') === '1',
       done: writeDone(done),
+      lesson: writeLesson(lesson),
     },
     voice: VOICES[level],
     done,
     brief: given?.brief ?? null,
     own,
-    find: (id) => [...own, ...EXERCISES].find((exercise) => exercise.id === id),
+    lesson,
+    order: lesson.length > 0 ? lesson.flatMap(({ id }) => find(id) ?? []) : all,
+    find,
   }
 }
 
@@ -50,3 +62,12 @@ async function ownOf(brief: Brief, advisor: Advisor): Promise<Exercise[]> {
     pieces: wantedOf(advice).map((piece) => pieceWords(piece, materialNames)),
   })
 }
+
+/** Hands counted over the sitting, and how many were right. */
+export const handsOf = ({ done, find, voice }: AskedSitting): HandScore =>
+  roomScore(
+    done.flatMap(({ id, guesses }) => {
+      const questions = find(id)?.questions(voice)
+      return questions ? [{ questions, guesses }] : []
+    }),
+  )

@@ -4,19 +4,11 @@ import { exerciseLink, listLink, type Screen, type Sitting } from '../../../view
 import type { RevealPageProps } from '../../../views/exercises/reveal-page.tsx'
 import { readMeasure } from '../../brief/form/measure.ts'
 import type { Exercise, Question } from '../../exercises/exercise.ts'
-import {
-  type HandScore,
-  MOST_HANDS,
-  readHands,
-  roomScore,
-  votable,
-  writeHands,
-} from '../../exercises/hands.ts'
+import { MOST_HANDS, readHands, votable, writeHands } from '../../exercises/hands.ts'
 import { NO_GUESS } from '../../exercises/judge.ts'
-import { EXERCISES } from '../../exercises/list.ts'
 import { DRILL_LINE } from '../../exercises/proof/failed-check.ts'
 import { readGuesses, withDone, writeDone } from '../../exercises/sitting.ts'
-import type { AskedSitting } from './exercise-sitting.ts'
+import { type AskedSitting, handsOf } from './exercise-sitting.ts'
 
 /** Which screen an address asks for, with all it shows. */
 export type Walk =
@@ -69,12 +61,12 @@ const wholeNumber = (text: string | undefined, most: number): number | null => {
 /** Where the way leads after the last question: the next exercise, the record of predictions grown by this one. */
 function onward(
   exercise: Exercise,
-  { sitting, done, own }: AskedSitting,
+  { sitting, done, order }: AskedSitting,
   guesses: readonly string[],
   seconds: number | null,
 ) {
-  const all = [...own, ...EXERCISES]
-  const next = all[all.indexOf(exercise) + 1]
+  const at = order.indexOf(exercise)
+  const next = at < 0 ? undefined : order[at + 1]
   const later: Sitting = {
     ...sitting,
     done: writeDone(withDone(done, { id: exercise.id, guesses, seconds })),
@@ -85,20 +77,6 @@ function onward(
       ? { href: exerciseLink(later, next.id), words: 'Next exercise' }
       : { href: listLink(later), words: 'Back to all exercises' },
   }
-}
-
-/** Hands of the whole sitting, those of the exercise in hand among them. */
-function handsSoFar(
-  { done, find, voice }: AskedSitting,
-  exercise: Exercise,
-  guesses: readonly string[],
-): HandScore {
-  return roomScore(
-    withDone(done, { id: exercise.id, guesses, seconds: null }).flatMap((one) => {
-      const questions = find(one.id)?.questions(voice)
-      return questions ? [{ questions, guesses: one.guesses }] : []
-    }),
-  )
 }
 
 /** The screen an address asks for. `now`: ms since 1970, the server's clock. */
@@ -170,7 +148,10 @@ export function walkThrough(
       rests: exercise.rests,
       why,
       takeHome: last ? exercise.teaches(voice) : null,
-      room: handsSoFar(asked, exercise, all),
+      room: handsOf({
+        ...asked,
+        done: withDone(asked.done, { id: exercise.id, guesses: all, seconds: null }),
+      }),
       previous: why ? answer : exerciseLink(sitting, exercise.id, screen),
       next: sitting.present && !why ? { href: `${answer}&s=why`, words: 'Why' } : forward,
     },
@@ -273,7 +254,7 @@ function afterTheClock(
       rests: exercise.rests,
       why,
       takeHome: shown === questions.length ? exercise.teaches(voice) : null,
-      room: handsSoFar(asked, exercise, guesses),
+      room: handsOf(asked),
       previous: why ? at(shown, false) : shown > 1 ? at(shown - 1, sitting.present) : summary,
       next:
         sitting.present && !why

@@ -25,7 +25,20 @@ const QUOTED = packBrief({
 const ids = new Map(demos.map(({ id, brief }) => [packBrief(brief), id]))
 
 /** What an address carries that does not change what kind of page it leads to. */
-const SAME_KIND = ['b', 'done', 'g', 'q', 'began', 'ended', 'name', 'trainer']
+const SAME_KIND = [
+  'b',
+  'done',
+  'g',
+  'q',
+  'began',
+  'ended',
+  'name',
+  'trainer',
+  'lesson',
+  'people',
+  'pass',
+  'months',
+]
 const FILES = /\.(?:csv|png|json)$/
 
 /** What kind of page an address leads to: its path, the names of what it carries, its brief; and how many are read. */

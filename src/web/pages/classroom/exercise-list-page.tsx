@@ -7,7 +7,7 @@ import type { Advisor } from '../../advisor.ts'
 import { drawnOnce } from '../../drawn-once.ts'
 import { showPage } from '../../show-page.ts'
 import { demoLinks } from '../../shown/demo-links.ts'
-import { type AskedSitting, askedSitting } from '../../shown/exercise-sitting.ts'
+import { type AskedSitting, askedSitting, handsOf } from '../../shown/exercise-sitting.ts'
 import { today } from '../../today.ts'
 
 /** All exercises, and those of the brief in the address; as a handout where one is asked for. */
@@ -26,18 +26,20 @@ export const exerciseListPage = (advisor: Advisor) => async (c: Context) => {
     c,
     <ListPage
       sitting={asked.sitting}
+      lesson={asked.lesson.length > 0 ? asked.order.map(listed) : []}
       standard={EXERCISES.map(listed)}
       own={asked.own.map(listed)}
       briefTitle={asked.brief?.title ?? null}
       demos={demoLinks}
+      room={handsOf(asked)}
     />,
   )
 }
 
-function handout(c: Context, { own, voice }: AskedSitting) {
+function handout(c: Context, { own, voice, order, lesson, find }: AskedSitting) {
   const only = c.req.queries('only') ?? []
-  const all = [...own, ...EXERCISES]
-  const chosen = only.length > 0 ? all.filter(({ id }) => only.includes(id)) : all
+  const chosen = only.length > 0 ? only.flatMap((id) => find(id) ?? []) : order
+  const planned = (id: string) => lesson.find((part) => part.id === id)
   const printedOn = today()
   const draw = () => (
     <HandoutPage
@@ -46,12 +48,18 @@ function handout(c: Context, { own, voice }: AskedSitting) {
         title: title(voice),
         rests,
         questions: questions(voice),
+        minutes: planned(id)?.minutes ?? null,
+        note: planned(id)?.note ?? '',
       }))}
       answers={c.req.query('answers') === '1'}
+      pictures={only.length > 0}
       withRests={voice.level === 'full'}
       printedOn={printedOn}
     />
   )
   // The house's own exercises are the same for everybody; a brief's are made anew.
-  return showPage(c, own.length > 0 ? draw() : drawnOnce(EXERCISES, `${printedOn} ${c.req.url}`, draw))
+  return showPage(
+    c,
+    own.length > 0 || lesson.length > 0 ? draw() : drawnOnce(EXERCISES, `${printedOn} ${c.req.url}`, draw),
+  )
 }
