@@ -1,28 +1,18 @@
 import type { Question } from './exercise.ts'
-import { readHands, scoreOf } from './hands.ts'
 import { judge } from './judge.ts'
 
-/** What came of one exercise: predictions or hands that were right, of those that were made. */
+/** What came of one exercise: predictions that were right, of those that were made. */
 export interface Score {
   readonly right: number
   readonly made: number
 }
 
-/** The score of an exercise; a count of hands counts each hand. */
+/** The score of one person in an exercise; a count of hands says nothing of one person and does not count. */
 export function scoreOfExercise(questions: readonly Question[], guesses: readonly string[]): Score {
-  return questions.reduce<Score>(
-    ({ right, made }, question, at) => {
-      const guess = guesses[at] ?? null
-      const counts = readHands(guess)
-      if (counts) {
-        const hands = scoreOf(question, counts)
-        return { right: right + hands.right, made: made + hands.all }
-      }
-      const judged = judge(question, guess)
-      return { right: right + (judged === 'right' ? 1 : 0), made: made + (judged === 'none' ? 0 : 1) }
-    },
-    { right: 0, made: 0 },
-  )
+  const judged = questions
+    .map((question, at) => judge(question, guesses[at] ?? null))
+    .filter((one) => one !== 'none')
+  return { right: judged.filter((one) => one === 'right').length, made: judged.length }
 }
 
 /** True where a score reaches a pass mark in percent; null where nothing was predicted. */

@@ -246,13 +246,16 @@ describe('a trainer', () => {
   it('records scores, pass mark, statement and the day to train again', async () => {
     const done = 'jar-heel_base~foil-and-film_hands.1.2.9.0_-'
     const said = text((await get(`/exercises/record?done=${done}&pass=90&months=6&name=A`)).html)
-    expect(said).toContain('10 of 13 predictions right: the pass mark of 90 % is not reached')
-    expect(said).toMatch(/The heel of the jar 1 of 1 100 % Foil and metallised film 9 of 12 75 %/)
-    expect(said).toContain('9 of 12 (75 %) right')
+    expect(said).toContain('1 of 1 predictions right: the pass mark of 90 % is reached')
+    expect(said).toMatch(/The heel of the jar 1 of 1 100 % Foil and metallised film hands: 9 of 12 \(75 %\)/)
+    expect(said).toContain('They say nothing of one person and are not counted')
     expect(said).toContain('Statement of competence')
     expect(said).toContain(`To be trained again by ${dayIn(6)}`)
-    expect(text((await get(`/exercises/record?done=${done}&pass=76`)).html)).toContain('76 % is reached')
-    expect((await get('/exercises/record?pass=ten')).status).toBe(422)
+    const mixed = text((await get('/exercises/record?done=jar-heel_base~routine-check_c1_c1&pass=67')).html)
+    expect(mixed).toContain('2 of 3 predictions right: the pass mark of 67 % is not reached')
+    const refused = await get('/exercises/record?pass=ten')
+    expect(refused.status).toBe(422)
+    expect(text(refused.html)).toContain('The pass mark must be a whole number from 1 to 100')
   })
 
   it('has a line for everybody of a class', async () => {

@@ -39,7 +39,11 @@ export function LessonPage({ sitting, rows, problems, first, minutes, proposed }
   const chosen = rows.filter(({ order }) => order !== '')
   const wrong = new Set(problems.map(({ path }) => path))
   return (
-    <Page title="Plan a lesson" packed={sitting.packed} here="exercises">
+    <Page
+      title={problems.length > 0 ? 'Error: Plan a lesson' : 'Plan a lesson'}
+      packed={sitting.packed}
+      here="exercises"
+    >
       {problems.length > 0 ? <ErrorSummary problems={problems} /> : null}
       <p class="over-title">For the trainer</p>
       <h1>Plan a lesson</h1>

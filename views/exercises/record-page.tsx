@@ -5,11 +5,13 @@ import { ClassTable } from './class-table.tsx'
 import { hiddenSitting, listLink, type Sitting } from './links.ts'
 import { scoreWords } from './tally.tsx'
 
-/** One exercise of the record; its score is to be filled in by hand where it is null. */
+/** One exercise of the record; to be filled in by hand where nothing was predicted. */
 export interface ScoreRow {
   readonly exercise: string
   readonly teaches: string
-  readonly score: Score | null
+  readonly score: Score
+  /** Hands of a room, apart from what one person predicted. */
+  readonly hands: HandScore
 }
 
 export interface QuestionRow {
@@ -99,18 +101,23 @@ function OneRecord({ scores, questions, total, reached, room, name, today, pass 
             </tr>
           </thead>
           <tbody>
-            {scores.map(({ exercise, score }) => (
+            {scores.map(({ exercise, score, hands }) => (
               <tr>
                 <th scope="row">{exercise}</th>
-                <td>{score && score.made > 0 ? `${score.right} of ${score.made}` : ''}</td>
-                <td>{score && score.made > 0 ? `${Math.round((100 * score.right) / score.made)} %` : ''}</td>
+                <td>
+                  {score.made > 0 ? `${score.right} of ${score.made}` : ''}
+                  {hands.all > 0 ? ` hands: ${scoreWords(hands)}` : ''}
+                </td>
+                <td>{score.made > 0 ? `${Math.round((100 * score.right) / score.made)} %` : ''}</td>
               </tr>
             ))}
           </tbody>
         </table>
       </section>
       {room.all > 0 ? (
-        <p>Hands of a room are among these: {scoreWords(room)} right. They say nothing of one person.</p>
+        <p>
+          Hands of the room: {scoreWords(room)} right. They say nothing of one person and are not counted.
+        </p>
       ) : null}
       {questions.length > 0 ? <QuestionTable questions={questions} /> : null}
       <section aria-labelledby="competence">

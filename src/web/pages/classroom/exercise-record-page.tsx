@@ -9,6 +9,7 @@ import {
 } from '../../../../views/exercises/record-page.tsx'
 import { JUDGED_WORDS } from '../../../../views/exercises/reveal-page.tsx'
 import { handsWords } from '../../../../views/exercises/tally.tsx'
+import { roomScore } from '../../../exercises/hands.ts'
 import { guessWords, judge, rightWords } from '../../../exercises/judge.ts'
 import { added, reaches, scoreOfExercise } from '../../../exercises/score.ts'
 import type { Advisor } from '../../advisor.ts'
@@ -26,18 +27,18 @@ const USUAL_MONTHS = 12
 export const exerciseRecordPage = (advisor: Advisor) => async (c: Context) => {
   const asked = await askedSitting(c, advisor)
   const named = (field: string) => (c.req.query(field) ?? '').trim().slice(0, MOST_NAME)
-  const whole = (field: string, usual: number, most: number) => {
+  const whole = (field: string, words: string, usual: number, most: number) => {
     const text = (c.req.query(field) ?? '').trim()
     if (text === '') return usual
     if (!/^\d+$/.test(text) || Number(text) < 1 || Number(text) > most)
-      refuse([{ path: field, message: `must be a whole number from 1 to ${most}` }])
+      refuse([{ path: '', message: `${words} must be a whole number from 1 to ${most}` }])
     return Number(text)
   }
   const entered = {
     name: named('name'),
     trainer: named('trainer'),
-    pass: whole('pass', USUAL_PASS, 100),
-    months: whole('months', USUAL_MONTHS, 60),
+    pass: whole('pass', 'The pass mark', USUAL_PASS, 100),
+    months: whole('months', 'The months until training again', USUAL_MONTHS, 60),
     people: (c.req.query('people') ?? '')
       .split(/\r?\n/)
       .map((line) => line.trim().slice(0, MOST_NAME))
@@ -89,11 +90,11 @@ function recordOf({ done, find, order, voice }: AskedSitting) {
     return exercise ? [{ ...one, exercise, questions: exercise.questions(voice) }] : []
   })
   const made = known.map(({ exercise, questions, guesses, seconds }): ScoreRow => {
-    const score = scoreOfExercise(questions, guesses)
     return {
       exercise: `${exercise.title(voice)}${seconds === null ? '' : `, in ${clockWords(seconds)}`}`,
       teaches: exercise.teaches(voice),
-      score,
+      score: scoreOfExercise(questions, guesses),
+      hands: roomScore([{ questions, guesses }]),
     }
   })
   const rows = known.flatMap(({ exercise, questions, guesses }) =>
@@ -118,12 +119,13 @@ function recordOf({ done, find, order, voice }: AskedSitting) {
     (exercise): ScoreRow => ({
       exercise: exercise.title(voice),
       teaches: exercise.teaches(voice),
-      score: null,
+      score: { right: 0, made: 0 },
+      hands: { right: 0, all: 0 },
     }),
   )
   return {
     scores: made.length > 0 ? made : blank,
     questions: rows,
-    total: added(made.flatMap(({ score }) => score ?? [])),
+    total: added(made.map(({ score }) => score)),
   }
 }
