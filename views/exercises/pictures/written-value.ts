@@ -9,7 +9,7 @@ export function writtenValue(value: number, unit: string): string {
   if (unit === '%') return `${chanceNumber(value)} %`
   if (unit === 'times') return `${value.toFixed(2)} times`
   const number = value >= 100 ? whole.format(value) : grouped.format(value)
-  return unit ? `${number} ${unit}` : number
+  return unit ? `${number} ${value === 1 ? unit.replace(/^(pack|bag)s$/, '$1') : unit}` : number
 }
 
 export const threeDigits = (value: number): string => grouped.format(value)
