@@ -7,7 +7,9 @@ const VOID = /^(?:input|br|hr|img|meta|link|col|wbr)$/
 
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 const FORMS = new Map(
-  TERMS.flatMap(({ id, term, also = [] }) => [term, ...also].map((form) => [form, id] as const)),
+  TERMS.filter(({ everyday }) => !everyday).flatMap(({ id, term, also = [] }) =>
+    [term, ...also].map((form) => [form, id] as const),
+  ),
 )
 const ANY = new RegExp(
   `(?<![\\w-])(?:${[...FORMS.keys()]

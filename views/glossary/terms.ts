@@ -4,6 +4,8 @@ export interface Term {
   readonly term: string
   /** Other forms of the word by which it is met on pages. */
   readonly also?: readonly string[]
+  /** Met in other senses too, so it is not linked where it stands alone. */
+  readonly everyday?: true
   /** Two sentences. */
   readonly means: string
 }
@@ -37,6 +39,7 @@ export const TERMS: readonly Term[] = [
   {
     id: 'brief',
     term: 'brief',
+    everyday: true,
     means:
       'What you enter: product, inspection points, contaminants and what must be found. Everything on these pages is worked out from it.',
   },
@@ -98,6 +101,7 @@ export const TERMS: readonly Term[] = [
   {
     id: 'expected',
     term: 'expected',
+    everyday: true,
     means:
       'The size found nine times in ten with usual values for everything not measured. Half of all real lines do worse, so it is not a promise.',
   },
@@ -161,7 +165,7 @@ export const TERMS: readonly Term[] = [
   {
     id: 'hold',
     term: 'on hold',
-    also: ['packs on hold', 'hold'],
+    also: ['packs on hold'],
     means:
       'Packs kept back because nobody knows whether they were looked at. After a failed check that is everything since the last good one until the line stood.',
   },
@@ -206,6 +210,7 @@ export const TERMS: readonly Term[] = [
   {
     id: 'opening',
     term: 'opening',
+    everyday: true,
     means:
       'The window of a metal detector the pack goes through. The larger it is, the larger a piece must be, and most so in its middle.',
   },
@@ -244,6 +249,7 @@ export const TERMS: readonly Term[] = [
   {
     id: 'reject',
     term: 'reject',
+    everyday: true,
     means:
       'What takes a found pack off the line, and the pack itself. Finding and rejecting are two links, and each is proved for itself.',
   },
@@ -256,6 +262,7 @@ export const TERMS: readonly Term[] = [
   {
     id: 'rule',
     term: 'rule',
+    everyday: true,
     means:
       'A sentence of advice with the condition under which it is said, its exception and its source. All of them stand in the rule book.',
   },
