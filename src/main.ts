@@ -4,6 +4,7 @@ import { cardCommand } from './commands/card.ts'
 import { compareCommand } from './commands/compare.ts'
 import { endingOf, watchOutput } from './commands/ending.ts'
 import { fragmentCommand } from './commands/fragment.ts'
+import { linesCommand } from './commands/lines.ts'
 import { planCommand } from './commands/plan.ts'
 import { reportCommand } from './commands/report.ts'
 import { rulesCommand } from './commands/rules.ts'
@@ -48,6 +49,11 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
     usage:
       'runs RUNS.csv [--brief BRIEF.json [--machine ID] [--write BRIEF.json]] [--link logit|probit] [--json]',
     does: 'test runs on the product: what was shown, with its confidence, and against the prediction',
+  },
+  lines: {
+    run: linesCommand,
+    usage: 'lines PRODUCTS.csv [--brief LINE.json] [--out FILE] [--json] [--workers N] [--rules DIR]',
+    does: 'a table of products: advice and settings for each, the worst product of each line, the machines that take all',
   },
   report: {
     run: reportCommand,

@@ -17,11 +17,14 @@ export interface PageFrame {
     | 'report'
     | 'exercises'
     | 'runs'
+    | 'lines'
     | 'rules'
     | 'examples'
     | 'other'
   /** True for the version for paper: no navigation, every detail open. */
   readonly print?: boolean
+  /** Seconds after which the page asks again by itself, while something is being worked out. */
+  readonly again?: number
   /** True for a screen shown to a room: large type, no navigation but the page's own. */
   readonly present?: boolean
 }
@@ -31,7 +34,7 @@ const addressMoves = (here: PageFrame['here']) => here === 'trade-offs' || here 
 
 /** Every page: head, skip link, navigation, main, and the caution that stands under all of them. */
 export function Page(frame: PageFrame & { children?: Child }) {
-  const { title, packed, here, print = false, present = false, children } = frame
+  const { title, packed, here, print = false, present = false, again = 0, children } = frame
   return (
     <>
       {raw('<!doctype html>')}
@@ -44,6 +47,7 @@ export function Page(frame: PageFrame & { children?: Child }) {
             name="htmx-config"
             content={addressMoves(here) ? '{"history":"reload"}' : '{"history":false}'}
           />
+          {again > 0 ? <meta http-equiv="refresh" content={String(again)} /> : null}
           <title>{`${title} – gritwise`}</title>
           <link rel="icon" href="/assets/icon.svg" type="image/svg+xml" />
           <link rel="stylesheet" href="/assets/gritwise.css" />
@@ -106,6 +110,7 @@ const NAVIGATION: readonly {
   { here: 'register', words: 'Register', path: '/register', needs: 'brief' },
   { here: 'checks', words: 'Check plan', path: '/checks', needs: 'brief' },
   { here: 'runs', words: 'Test runs', path: '/runs', needs: 'may-have-brief' },
+  { here: 'lines', words: 'Lines', path: '/lines', needs: 'may-have-brief' },
   { here: 'exercises', words: 'Exercises', path: '/exercises', needs: 'may-have-brief' },
   { here: 'rules', words: 'Rule book', path: '/rules', needs: 'may-have-brief' },
   { here: 'examples', words: 'Examples', path: '/examples', needs: 'none' },

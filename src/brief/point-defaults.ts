@@ -169,6 +169,8 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
     reactMin: input.reactMin ?? null,
     apertureHeightMm: input.apertureHeightMm ?? null,
     apertureWidthMm: input.apertureWidthMm ?? null,
+    largestHeightMm: input.largestHeightMm ?? null,
+    largestWidthMm: input.largestWidthMm ?? null,
     fallHeightMm: input.fallHeightMm ?? null,
     pipeDiameterMm: input.pipeDiameterMm ?? null,
     line: (input.line ?? '').trim(),

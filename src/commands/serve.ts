@@ -4,6 +4,7 @@ import { quoted } from '../contract/quoted.ts'
 import { serve } from '../web/serving/serve.ts'
 import { InputError } from './input.ts'
 import { Trouble } from './output.ts'
+import { wholeNumber } from './whole-number.ts'
 
 const MOST_WORKERS = 64
 const MOST_BUDGET_S = 3600
@@ -40,16 +41,15 @@ export async function serveCommand(args: string[]): Promise<number> {
       ? {}
       : { threads: wholeNumber('--workers', values.workers, 1, MOST_WORKERS) }),
   }
-  const served = await serve({ port, listen, rules: values.rules, pool }).catch((error) => {
+  const served = await serve({
+    port,
+    listen,
+    rules: values.rules,
+    pool,
+  }).catch((error) => {
     throw CANNOT_LISTEN[(error as NodeJS.ErrnoException).code ?? '']?.(listen, port) ?? error
   })
   await Promise.race([once(process, 'SIGTERM'), once(process, 'SIGINT')])
   await served.stop()
   return 0
-}
-
-function wholeNumber(name: string, text: string, from: number, to: number): number {
-  if (!/^\d{1,6}$/.test(text) || Number(text) < from || Number(text) > to)
-    throw new InputError(`${name} must be a whole number from ${from} to ${to}; ${quoted(text)} was given`)
-  return Number(text)
 }

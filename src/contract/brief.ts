@@ -113,6 +113,8 @@ export const pointSchema = z.strictObject({
   reactMin: quantity('time to react', 'min', 0, 1440).optional(),
   apertureHeightMm: quantity('opening height', 'mm', 20, 2000).optional(),
   apertureWidthMm: quantity('opening width', 'mm', 20, 4000).optional(),
+  largestHeightMm: quantity('height of the largest pack', 'mm', 1, 2000).optional(),
+  largestWidthMm: quantity('width of the largest pack', 'mm', 1, 3000).optional(),
   fallHeightMm: quantity('fall height', 'mm', 10, 10000).optional(),
   pipeDiameterMm: quantity('pipe diameter', 'mm', 5, 500).optional(),
   line: text('line', 80).optional(),
@@ -263,6 +265,9 @@ export interface Point {
   readonly reactMin: number | null
   readonly apertureHeightMm: number | null
   readonly apertureWidthMm: number | null
+  /** The largest pack through the same machine, lanes side by side together; null where none is larger than this. */
+  readonly largestHeightMm: number | null
+  readonly largestWidthMm: number | null
   readonly fallHeightMm: number | null
   readonly pipeDiameterMm: number | null
   /** Name of the line it stands on; empty where none was given. */

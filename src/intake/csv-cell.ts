@@ -2,6 +2,6 @@
 export function csvCell(value: string | number | null | undefined): string {
   if (value === null || value === undefined) return ''
   const text = typeof value === 'number' ? String(Number(value.toPrecision(6))) : value
-  const safe = typeof value === 'string' && /^[=+\-@]/.test(text) ? `'${text}` : text
-  return /[",\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
+  const safe = typeof value === 'string' && /^[=+\-@\t\r＝＋－＠]/.test(text) ? `'${text}` : text
+  return /[",;\r\n\t]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
 }

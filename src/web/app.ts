@@ -1,6 +1,7 @@
 import { Hono } from 'hono'
 import { methodNotAllowed } from 'hono/method-not-allowed'
 import { advise } from '../advise.ts'
+import { adviseBatch } from '../lines/advise-row.ts'
 import { type Advise, remembering, under } from './advisor.ts'
 import { adviceApi } from './api/advice.ts'
 import { cardApi } from './api/card.ts'
@@ -45,6 +46,7 @@ import { entryPage, sendEntry } from './pages/runs/entry-page.tsx'
 import { planPage, recordSheetPage } from './pages/runs/plan-page.tsx'
 import { readRunsPage, runsFile, runsPage, trialSheetPage } from './pages/runs/runs-page.tsx'
 import { door } from './serving/door.ts'
+import { tableRoutes } from './table-routes.ts'
 
 /** The pages behind the door, answered in this thread; the server answers them in workers (pool.ts). */
 export const createApp = (advises: Advise = advise, overlays: readonly string[] = []): Hono =>
@@ -121,6 +123,8 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.post('/runs/enter', sendEntry(advisor))
   app.get('/plan', planPage(advisor))
   app.get('/plan/sheet', recordSheetPage(advisor))
+
+  tableRoutes(app, { atOnce: 1, work: (batch) => adviseBatch(answers, batch) })
 
   app.post('/api/advice', adviceApi(advisor))
   app.post('/api/card', cardApi)

@@ -27,6 +27,8 @@ export function samplePoint(
     reactMin: 10,
     apertureHeightMm: 175,
     apertureWidthMm: 350,
+    largestHeightMm: null,
+    largestWidthMm: null,
     fallHeightMm: null,
     pipeDiameterMm: null,
     line: '',

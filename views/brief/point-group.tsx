@@ -24,6 +24,8 @@ const LESS_ASKED = [
   'reactMin',
   'apertureHeightMm',
   'apertureWidthMm',
+  'largestHeightMm',
+  'largestWidthMm',
   'fallHeightMm',
   'pipeDiameterMm',
 ]

@@ -1,9 +1,11 @@
 import { type Machine, machineSchema, type Point } from '../../contract/index.ts'
 import { type ArchetypeBuild, type ArchetypeData, figuresOf } from '../../reference/index.ts'
 
-/** How far a pack goes beyond a build, as the larger ratio of pack to limit; at most 1 where it fits. */
+/** How far a pack, or a larger one through the same machine, goes beyond a build, as the larger ratio of pack to limit; at most 1 where it fits. */
 function excess(point: Point, { maxWidthMm, maxHeightMm }: ArchetypeBuild): number {
-  return Math.max((point.widthMm * point.lanes) / maxWidthMm, point.heightMm / maxHeightMm)
+  const heightMm = Math.max(point.heightMm, point.largestHeightMm ?? 0)
+  const widthMm = Math.max(point.widthMm * point.lanes, point.largestWidthMm ?? 0)
+  return Math.max(widthMm / maxWidthMm, heightMm / maxHeightMm)
 }
 
 /** The first and so smallest build that takes the pack; where none does, the one that falls short by least. */

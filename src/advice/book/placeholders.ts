@@ -33,5 +33,6 @@ export function quantityText({ value, unit }: Quantity): string {
 
 function numberText(value: number): string {
   const rounded = Math.abs(value) >= 100 ? Math.round(value) : Number(value.toPrecision(3))
-  return rounded.toLocaleString('en-GB', { maximumSignificantDigits: 12 })
+  return PLAIN.format(rounded)
 }
+const PLAIN = new Intl.NumberFormat('en-GB', { maximumSignificantDigits: 12 })

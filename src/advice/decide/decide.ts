@@ -88,10 +88,18 @@ export async function runEngine(
 }
 
 function engineFacts(book: Rulebook, facts: readonly Fact[]): Readonly<Record<string, unknown>> {
-  return Object.freeze(
-    Object.fromEntries([
-      ...facts.map((fact) => [fact.id, fact.value] as const),
-      ...[...book.thresholds.values()].map(({ id, value }) => [THRESHOLD + id, value] as const),
-    ]),
-  )
+  const all: Record<string, unknown> = { ...thresholdFacts(book) }
+  for (const { id, value } of facts) all[id] = value
+  return all
+}
+
+const thresholdsKnown = new WeakMap<Rulebook['thresholds'], Readonly<Record<string, unknown>>>()
+
+/** The thresholds of a book as facts; the same for every scope. */
+function thresholdFacts({ thresholds }: Rulebook): Readonly<Record<string, unknown>> {
+  const known =
+    thresholdsKnown.get(thresholds) ??
+    Object.fromEntries([...thresholds.values()].map(({ id, value }) => [THRESHOLD + id, value]))
+  thresholdsKnown.set(thresholds, known)
+  return known
 }

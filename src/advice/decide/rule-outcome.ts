@@ -10,8 +10,14 @@ import { decisiveLeaves } from './decisive.ts'
 import { explain, type Known } from './explain.ts'
 
 /** Rules of a book that are asked in a scope, by id. */
-export const rulesIn = (book: Rulebook, scope: RuleScope): readonly BookRule[] =>
-  book.rules.filter((rule) => scopesOf(rule).includes(scope))
+export function rulesIn({ rules }: Rulebook, scope: RuleScope): readonly BookRule[] {
+  const scopes = byScope.get(rules) ?? new Map<RuleScope, readonly BookRule[]>()
+  byScope.set(rules, scopes)
+  const found = scopes.get(scope) ?? rules.filter((rule) => scopesOf(rule).includes(scope))
+  scopes.set(scope, found)
+  return found
+}
+const byScope = new WeakMap<Rulebook['rules'], Map<RuleScope, readonly BookRule[]>>()
 
 /**
  * Outcome of every rule of a scope by the explainer alone: synchronous and fast, for searching what would
@@ -63,7 +69,17 @@ const OUTCOME_OF: Readonly<Record<Truth, RuleTrace['outcome']>> = {
   'not-applicable': 'not-applicable',
 }
 
+/** A rule's sources with those of its thresholds; worked out once for a rule of a book. */
 function sourcesOf(book: Rulebook, rule: BookRule): readonly string[] {
+  const known = sourcesKnown.get(book.thresholds) ?? new Map<BookRule, readonly string[]>()
+  sourcesKnown.set(book.thresholds, known)
+  const sources = known.get(rule) ?? sourcesFor(book, rule)
+  known.set(rule, sources)
+  return sources
+}
+const sourcesKnown = new WeakMap<Rulebook['thresholds'], Map<BookRule, readonly string[]>>()
+
+function sourcesFor(book: Rulebook, rule: BookRule): readonly string[] {
   const thresholds = leavesOf(rule.conditions).flatMap((leaf) => {
     const id = factOperand(leaf.value)
     return id?.startsWith(THRESHOLD) ? (book.thresholds.get(id.slice(THRESHOLD.length)) ?? []) : []

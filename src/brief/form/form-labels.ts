@@ -54,6 +54,14 @@ const POINT: Readonly<Record<string, Label>> = {
   reactMin: { label: 'Time to react' },
   apertureHeightMm: { label: 'Opening height', hint: 'Of the metal detector, where it is fixed.' },
   apertureWidthMm: { label: 'Opening width', hint: 'Of the metal detector, where it is fixed.' },
+  largestHeightMm: {
+    label: 'Height of the largest pack',
+    hint: 'Where other products run through the same machine: of the tallest of them.',
+  },
+  largestWidthMm: {
+    label: 'Width of the largest pack',
+    hint: 'Of the widest of them, all lanes together.',
+  },
   fallHeightMm: { label: 'Fall height', hint: 'Free fall above the opening.' },
   line: { label: 'Line', hint: 'Where packs run on lines beside each other: the name of this one.' },
   afterStep: { label: 'Stands behind the step', hint: 'As the step is called in the flow below.' },

@@ -19,14 +19,16 @@ const CHOSEN_FILLING = 0.3
 
 const upToStep = (mm: number): number => Math.ceil(mm / CLEARANCE.stepMm) * CLEARANCE.stepMm
 
-/** Smallest usual opening that lets the pack through with clearance; lanes run side by side. */
-export function fittingOpening(point: Pick<Point, 'heightMm' | 'widthMm' | 'lanes'>): Opening {
+type Through = Pick<Point, 'heightMm' | 'widthMm' | 'lanes'> &
+  Partial<Pick<Point, 'largestHeightMm' | 'largestWidthMm'>>
+
+/** Smallest usual opening that lets the pack, and the largest of the line, through with clearance; lanes run side by side. */
+export function fittingOpening(point: Through): Opening {
+  const heightMm = Math.max(point.heightMm, point.largestHeightMm ?? 0)
+  const widthMm = Math.max(point.lanes * point.widthMm, point.largestWidthMm ?? 0)
   return {
-    heightMm: Math.max(CLEARANCE.leastHeightMm, upToStep(point.heightMm + CLEARANCE.heightMm)),
-    widthMm: Math.max(
-      CLEARANCE.leastWidthMm,
-      upToStep(point.lanes * point.widthMm + point.lanes * CLEARANCE.widthMm),
-    ),
+    heightMm: Math.max(CLEARANCE.leastHeightMm, upToStep(heightMm + CLEARANCE.heightMm)),
+    widthMm: Math.max(CLEARANCE.leastWidthMm, upToStep(widthMm + point.lanes * CLEARANCE.widthMm)),
     origin: 'pack',
   }
 }

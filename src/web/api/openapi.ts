@@ -7,6 +7,9 @@ import {
   comparisonSchema,
   fragmentAnswerSchema,
   fragmentRequestSchema,
+  lineProductSchema,
+  linesRequestSchema,
+  linesSummarySchema,
   planRequestSchema,
   planSchema,
   runsAnswerSchema,
@@ -144,6 +147,36 @@ export const openapi = {
         },
       },
     },
+    '/api/lines': {
+      post: {
+        operationId: 'lines',
+        summary: 'Many products: a table in, each product as it is worked out, the summary of the lines last',
+        requestBody: {
+          required: true,
+          content: { ...json('LinesRequest'), 'text/csv': { schema: { type: 'string' } } },
+        },
+        responses: {
+          200: {
+            description:
+              'A JSON value a line: { product } for each row in its order, then { summary }; CSV where Accept says text/csv',
+            content: {
+              'application/x-ndjson': {
+                schema: {
+                  anyOf: ['LineProduct', 'LinesSummary'].map((name) => ({
+                    $ref: `#/components/schemas/${name}`,
+                  })),
+                },
+              },
+              'text/csv': { schema: { type: 'string' } },
+            },
+          },
+          400: refused('The body is not readable'),
+          413: refused('The body is too large'),
+          415: refused('The body is neither application/json nor text/csv'),
+          422: refused('The table as a whole, or the brief, has problems; rows say theirs one by one'),
+        },
+      },
+    },
     '/api/openapi.json': {
       get: {
         operationId: 'describe',
@@ -165,6 +198,8 @@ export const openapi = {
       ...definitions(z.object({ answer: runsAnswerSchema }), 'output'),
       ...definitions(z.object({ request: planRequestSchema }), 'input'),
       ...definitions(z.object({ plan: planSchema }), 'output'),
+      ...definitions(z.object({ request: linesRequestSchema }), 'input'),
+      ...definitions(z.object({ product: lineProductSchema, summary: linesSummarySchema }), 'output'),
     },
   },
 }

@@ -1,8 +1,10 @@
 import { availableParallelism } from 'node:os'
 import { Piscina } from 'piscina'
+import type { Workforce } from '../../lines/read-lines.ts'
 import { Busy } from './busy.ts'
 import { answerOf, type CarriedAnswer, type CarriedRequest, carryRequest } from './carried.ts'
 import { startLane } from './lane.ts'
+import { workforceOf } from './workforce.ts'
 
 export interface PoolSettings {
   /** Workers for pages and API; pictures have one of their own beside them. */
@@ -20,6 +22,8 @@ export const usualSettings = (): PoolSettings => ({
 })
 
 export interface Pool {
+  /** Works out rows of a table; they wait their turn among the pages, a batch a worker at most. */
+  readonly workforce: Workforce
   readonly answer: (request: Request) => Promise<Response>
   readonly close: () => Promise<void>
 }
@@ -48,6 +52,7 @@ export function startPool(overlays: readonly string[] = [], settings: PoolSettin
   const pictures = startLane({ threads: 1, ready: 0, overlays })
   let closing = false
   return {
+    workforce: workforceOf(pages, settings.threads),
     answer: async (request) => {
       const url = new URL(request.url)
       const lane = isPicture(url.pathname) ? pictures : pages

@@ -4,6 +4,7 @@ import { serve as listen } from '@hono/node-server'
 import { loadRulebook } from '../../advice/book/rulebook.ts'
 import { door } from './door.ts'
 import { answerHalfSent, MOST_HEADER_BYTES, PATIENCE } from './half-sent.ts'
+import { ownThread } from './own-thread.ts'
 import { type PoolSettings, startPool, usualSettings } from './pool.ts'
 import { shortAddresses } from './short-address.ts'
 import { finish } from './stopping.ts'
@@ -29,10 +30,11 @@ export interface Served {
 export function serve({ port, listen: hostname, rules = [], pool: settings }: Where): Promise<Served> {
   if (rules.length > 0) loadRulebook(rules)
   const pool = startPool(rules, { ...usualSettings(), ...settings })
+  const here = ownThread(pool.workforce, pool.answer)
   return new Promise((resolve, reject) => {
     const server = listen(
       {
-        fetch: door(shortAddresses(pool.answer)).fetch,
+        fetch: door(shortAddresses(here.answers)).fetch,
         port,
         hostname,
         serverOptions: { maxHeaderSize: MOST_HEADER_BYTES, ...PATIENCE },
@@ -43,6 +45,7 @@ export function serve({ port, listen: hostname, rules = [], pool: settings }: Wh
         console.log(`gritwise is at ${address}`)
         const stop = async () => {
           await finish(server)
+          await here.close()
           await pool.close()
         }
         resolve({ server, address, stop })

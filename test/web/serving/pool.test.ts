@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { demos } from '../../../src/brief/demos.ts'
 import { packBrief } from '../../../src/web/asked/packed-brief.ts'
 import { door } from '../../../src/web/serving/door.ts'
+import { ownThread } from '../../../src/web/serving/own-thread.ts'
 import { type Pool, startPool } from '../../../src/web/serving/pool.ts'
 
 const bars = packBrief(demos.find(({ id }) => id === 'mince')!.brief)
@@ -30,6 +31,25 @@ describe('pages answered in workers', () => {
     expect(answer.status).toBe(422)
     const { problems } = (await answer.json()) as { problems: { path: string }[] }
     expect(problems.map(({ path }) => path)).toContain('product')
+  })
+
+  it('share their workers with the rows of tables, which come back in order', async () => {
+    const head = 'title,food,heightMm,widthMm,lengthMm,speedMPerMin,equipment,contaminants.0.material\n'
+    const rows = Array.from({ length: 9 }, (_, k) => `p${k},cheddar,3${k},100,200,20,coil-single,ss316\n`)
+    const { answers, close } = ownThread(pool.workforce, pool.answer)
+    const sent = { method: 'POST', headers: { 'content-type': 'text/csv' }, body: head + rows.join('') }
+    const [answer, page] = await Promise.all([
+      door(answers).request('/api/lines', sent),
+      door(answers).request('/examples'),
+    ])
+    expect(page.status).toBe(200)
+    const values = (await answer.text())
+      .trimEnd()
+      .split('\n')
+      .map((line) => JSON.parse(line))
+    expect(values.slice(0, -1).map(({ product }) => product.title)).toEqual(rows.map((_, k) => `p${k}`))
+    expect(values.at(-1).summary).toMatchObject({ products: 9, bad: 0 })
+    await close()
   })
 
   it('wait their turn as far as the queue goes; beyond it the answer says when to come again', async () => {
