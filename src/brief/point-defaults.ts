@@ -176,6 +176,7 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
     line: (input.line ?? '').trim(),
     afterStep: input.afterStep ?? '',
     reject: input.reject ?? null,
+    productSignal: input.productSignal ?? null,
     product,
   }
   return { point, assumed: [...ofProduct, ...assumed], problems }

@@ -12,6 +12,7 @@ import { metalFreeZoneMm, packGap } from './opening/surroundings.ts'
 import { layerSummary } from './pack/layer-summary.ts'
 import { COIL_PARAMETERS, type CoilParameters, cautiousParameters } from './parameters.ts'
 import { pieceOf } from './piece/piece.ts'
+import { foodResidual, type Scene } from './scene.ts'
 import { situationOf } from './situation.ts'
 import { emptyFinding, reactsToStaticField } from './static-field.ts'
 import { coilTrail } from './trail/trail.ts'
@@ -31,6 +32,11 @@ export interface CoilInput {
 }
 
 const toHz = (kHz: readonly number[]): number[] => kHz.map((f) => f * 1000)
+
+function residualWords(scene: Scene, parameters: CoilParameters): CoilAssessment['residual'] {
+  const { remainder, phaseRad } = foodResidual(scene, parameters)
+  return { amplitudePct: 100 * remainder, phaseDeg: (180 / Math.PI) * phaseRad, read: scene.read !== null }
+}
 
 /**
  * Findable sizes of a balanced-coil metal detector at a point, with all that led to them. A refused pack
@@ -70,6 +76,7 @@ export function assessCoil(input: CoilInput): CoilAssessment {
     opening: situation.opening,
     conductivity,
     productSignal: scene.block !== null,
+    residual: scene.block && residualWords(scene, parameters),
     susceptibility: situation.susceptibility,
     layers,
     filling: situation.filling,
@@ -87,6 +94,7 @@ export function assessCoil(input: CoilInput): CoilAssessment {
       fitting: null,
       frequenciesKHz: [],
       frequencySteps: [],
+      frequencyRunnerUp: null,
       background: [],
       findings: contaminants.map((contaminant, index) =>
         emptyFinding(index, reactsToStaticField(contaminant), situation.limitMm, ''),
@@ -96,7 +104,7 @@ export function assessCoil(input: CoilInput): CoilAssessment {
   }
   const pieces = contaminants.map(pieceOf)
   const mustFindMm = contaminants.map((contaminant) => contaminant.mustFindMm)
-  const { chosen, listen, steps } = searchFrequencies(context, pieces, mustFindMm)
+  const { chosen, listen, steps, runnerUp } = searchFrequencies(context, pieces, mustFindMm)
   const empty = emptyHearings(context)
   const closed = layers.some(({ kind }) => kind === 'closed container')
   const findings = contaminants.map((contaminant, index) => {
@@ -114,6 +122,7 @@ export function assessCoil(input: CoilInput): CoilAssessment {
     fitting,
     frequenciesKHz: chosen.frequenciesKHz,
     frequencySteps: steps,
+    frequencyRunnerUp: runnerUp,
     background: backgroundOf(listen.hearing),
     findings,
     calculations: coilTrail({ idPrefix, situation, scene, context, listen, pieces, findings }),

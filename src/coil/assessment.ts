@@ -13,15 +13,13 @@ export interface CoilRefusal {
   readonly unit: string
 }
 
-/** One choice of frequencies: how many contaminants stay without a size, the worst ratio to the size to find. */
+/** One choice of frequencies and what it makes of all contaminants. */
 export interface FrequencyStep {
   readonly frequenciesKHz: readonly number[]
-  /** Contaminants without a size: of those that have a size to find, and of all. */
-  readonly unseenRequired: number
-  readonly unseen: number
-  /** Expected size over the size to find, the worst one; null where no contaminant has both. */
-  readonly worstRatio: number | null
-  readonly expectedMm: readonly (number | null)[]
+  /** Sizes it is judged by; null: not found, or iron that it does not suit at every permeability it may have. */
+  readonly judgedMm: readonly (number | null)[]
+  /** (Σ (size / size to find)⁸)^⅛; null where no choice finds anything. */
+  readonly norm: number | null
 }
 
 /** How much of the opening the product takes. */
@@ -64,6 +62,7 @@ export type Widest =
   | 'noise'
   | 'orientation'
   | 'grade of the metal'
+  | 'permeability of iron'
   | 'common-practice floor'
   | 'film resistance'
   | ''
@@ -86,14 +85,17 @@ export interface CoilFinding {
   readonly chanceAtMustFind: number | null
   readonly chanceAnyOrientation: number | null
   readonly curve: { readonly sizesMm: readonly number[]; readonly chance: readonly number[] }
-  /** Largest size the model speaks of: min(half the food's height, 12 mm), and the shape's own limit. */
+  /** Largest size the model speaks of: 12 mm, what the bore lets through, and the shape's own limit. */
   readonly limitMm: number
   /** The orientation that needs the larger piece; null for spheres. */
   readonly weakOrientation: Orientation | null
   readonly orientations: readonly OrientationSize[]
   /** Sizes missed although a smaller one is found. */
   readonly missedAgain: readonly MissedAgain[]
-  /** Iron so large that it turns flux-expelling at every frequency in use: do not trust the size. */
+  /**
+   * Iron that would have to be so large that it turns flux-expelling at every frequency in use, or above a third of
+   * the opening: no size is given.
+   */
   readonly frequencyUnsuitable: boolean
   /** Common-practice floor under cautiousMm, as a size of this shape; null where it does not apply. */
   readonly floorMm: number | null
@@ -114,7 +116,15 @@ export interface CoilAssessment {
   /** Frequencies that run together. */
   readonly frequenciesKHz: readonly number[]
   readonly frequencySteps: readonly FrequencyStep[]
+  /** The next best choice outside what counts as equal; null where there is none. */
+  readonly frequencyRunnerUp: FrequencyStep | null
   readonly conductivity: FoodConductivity
+  /** What the machine cannot learn of the food, assumed or read on the line; null where the food gives no signal. */
+  readonly residual: {
+    readonly amplitudePct: number
+    readonly phaseDeg: number
+    readonly read: boolean
+  } | null
   /** True where the food enters as a signal (conducts, or carries iron powder). */
   readonly productSignal: boolean
   readonly susceptibility: number

@@ -14,7 +14,7 @@ import {
 } from './opening/opening.ts'
 import { fallSpeedMPerS, streamAreaMm2 } from './opening/stream.ts'
 import { conductingParts } from './pack/packaging.ts'
-import { productTerm, type Scene } from './scene.ts'
+import { productTerm, type Scene, wetness } from './scene.ts'
 
 /** No size is given above this, mm (limit of the model). */
 const LARGEST_SIZE_MM = 12
@@ -29,7 +29,7 @@ export interface Situation {
   readonly susceptibility: number
   /** Section the throughput asks for at this speed over the section there is; 0 for packs. */
   readonly streamShare: number
-  /** min(half the food's height, 12 mm). */
+  /** 12 mm, or what the bore of pipe or throat lets through. */
   readonly limitMm: number
   /** The scene at a conductivity (S/m) in an opening. */
   readonly sceneAt: (sPerM: number, conductance: Scene['conductance'], opening?: Opening) => Scene
@@ -80,6 +80,9 @@ export function situationOf(machine: CoilMachine, point: Point): Situation {
     return {
       opening: field,
       block: term.sPerM > 0 || susceptibility > 0 ? block : null,
+      flow: arrangement === 'pipe' ? 'stream' : 'block',
+      read: point.productSignal,
+      wetness: susceptibility > 0 ? 1 : wetness(sPerM),
       pack: {
         widthM: point.widthMm / 1000,
         heightM: point.heightMm / 1000,
@@ -98,7 +101,7 @@ export function situationOf(machine: CoilMachine, point: Point): Situation {
     conductivity,
     susceptibility,
     streamShare: extent.streamShare,
-    limitMm: Math.min(extent.boreMm / 2, LARGEST_SIZE_MM),
+    limitMm: arrangement === 'tunnel' ? LARGEST_SIZE_MM : Math.min(extent.boreMm, LARGEST_SIZE_MM),
     sceneAt,
   }
 }

@@ -92,6 +92,13 @@ export const flowStepSchema = z.strictObject({
   rework: yesNo('rework').optional(),
 })
 
+/** What a metal detector leaves of this food's signal once it has learned it, read on the line with clean packs. */
+export const productSignalSchema = z.strictObject({
+  amplitudePct: quantity('what is left of the food’s signal', '%', 0.01, 50),
+  phaseDeg: quantity('how far the phase of the food wanders', '°', 0.01, 45),
+  readOn: text('machine and day of the reading', 80).optional(),
+})
+
 export const pointSchema = z.strictObject({
   name: text('name of the inspection point', 80).optional(),
   stage: oneOf('stage', STAGES).optional(),
@@ -120,6 +127,7 @@ export const pointSchema = z.strictObject({
   line: text('line', 80).optional(),
   afterStep: text('step it stands behind', 200).optional(),
   reject: rejectSchema.optional(),
+  productSignal: productSignalSchema.optional(),
   product: productAtPointSchema.optional(),
 })
 
@@ -200,6 +208,7 @@ export type BriefInput = z.infer<typeof briefSchema>
 export type ProductInput = z.infer<typeof productSchema>
 export type PointInput = z.infer<typeof pointSchema>
 export type ContaminantInput = z.infer<typeof contaminantSchema>
+export type ProductSignal = z.infer<typeof productSignalSchema>
 export type Part = z.infer<typeof partSchema>
 export type Quote = z.infer<typeof quoteSchema>
 export type Structure = (typeof STRUCTURES)[number]
@@ -274,6 +283,8 @@ export interface Point {
   readonly line: string
   readonly afterStep: string
   readonly reject: Reject | null
+  /** Residual of the food at a metal detector, read on the line; null: assumed. */
+  readonly productSignal: ProductSignal | null
   /** The product as it is at this point: the brief's, with this point's differences laid over it. */
   readonly product: Product
 }

@@ -1,14 +1,14 @@
 import type { Contaminant, Point, XrayMachine } from '../contract/index.ts'
+import { type Choice, chooseStep } from '../numerics/smooth-choice.ts'
 import type { XraySetting } from './assessment.ts'
 import type { XrayBuild } from './beam/exposure.ts'
 import { settingAt, voltagesOf } from './beam/settings.ts'
 import type { PackInBeam } from './detector/channels.ts'
 import { PRACTICE, type PracticeConstants } from './observer/practice.ts'
-import { objectIn, type Scene, type SeenPiece, setScene } from './observer/scene.ts'
+import { LARGEST_MM, objectIn, type Scene, type SeenPiece, setScene } from './observer/scene.ts'
 import { liftsByVoltage } from './observer/similar-scenes.ts'
 import { pieceIn, sizeIn } from './picture.ts'
 import { materialAttenuation } from './places/pack-in-beam.ts'
-import { type Choice, chooseStep } from './setting-choice.ts'
 
 /** One setting of a machine with the sizes (mm) it is expected to find. */
 export interface Step {
@@ -63,6 +63,7 @@ export function overVoltages(
   const choice = chooseStep(
     steps.map(({ expectedMm }) => expectedMm),
     contaminants,
+    LARGEST_MM,
   )
   const approximate = steps[choice.index]!
   const pieces = choice.index === middle ? lent : own(approximate.scene)

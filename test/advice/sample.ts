@@ -160,6 +160,8 @@ export function coilAssessment(over: Partial<CoilAssessment> = {}): CoilAssessme
     fitting: null,
     frequenciesKHz: [50, 300],
     frequencySteps: [],
+    frequencyRunnerUp: null,
+    residual: null,
     conductivity: {
       valueSPerM: 0.2,
       lowSPerM: 0.1,

@@ -26,6 +26,9 @@ const scene: Scene = {
   pack: { widthM: 0.1, heightM: 0.04, sensedLengthM: 0.1, openingHeightM: 0.175 },
   layers: [],
   conductance: 'central',
+  flow: 'block',
+  read: null,
+  wetness: 1,
 }
 
 function steelCurve(frequenciesHz: number[], threshold: number, spread: number) {
@@ -84,7 +87,7 @@ describe('chance of finding', () => {
     const { heard, curve } = steelCurve([300_000], 0, 0)
     const p = heard.product![0]!
     const size2 = p.re ** 2 + p.im ** 2
-    const { amplitude, phaseRad, remainder } = COIL_PARAMETERS.product
+    const { amplitude, phaseRad, remainder } = COIL_PARAMETERS.block
     const n0 = COIL_PARAMETERS.noiseM3
     const re = 2 * n0 ** 2 + amplitude ** 2 * p.re ** 2 + phaseRad ** 2 * p.im ** 2 + remainder ** 2 * size2
     const im = n0 ** 2 + amplitude ** 2 * p.im ** 2 + phaseRad ** 2 * p.re ** 2 + remainder ** 2 * size2

@@ -37,6 +37,9 @@ function sizeMm(id: string, setting: Setting): number | null {
   const { openingM, frequenciesHz, parts = [] } = setting
   const block = setting.block ?? { widthM: 0.1, heightM: 0.03, lengthM: 0.15, sPerM: 0, permittivity: 0 }
   const scene: Scene = {
+    flow: 'block',
+    read: { amplitudePct: 1, phaseDeg: (0.0175 * 180) / Math.PI },
+    wetness: 1,
     opening: { widthM: 2 * openingM, heightM: openingM },
     block: setting.block
       ? {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { saltConductivitySPerM } from '../../src/coil/food/brine.ts'
 import { foodConductivity } from '../../src/coil/food/food-conductivity.ts'
-import { productTerm } from '../../src/coil/scene.ts'
+import { productTerm, wetness } from '../../src/coil/scene.ts'
 import { conductivityRules, electricalSources, foodConductivities } from '../../src/reference/electrical.ts'
 import { materials, sources } from '../../src/reference/index.ts'
 
@@ -80,10 +80,21 @@ describe('conductivity of a food', () => {
     expect(at({ food: 'bread', packing: 0.57 }).valueSPerM).toBe(0.02)
   })
 
-  test('permittivity 80 from 0.01 S/m, 5 from 0.001, nothing below', () => {
+  test('permittivity goes from 5 to 80 over the decade from 0.001 to 0.01 S/m; below it nothing counts', () => {
     expect(productTerm(0.02)).toEqual({ sPerM: 0.02, relativePermittivity: 80 })
-    expect(productTerm(0.005)).toEqual({ sPerM: 0.005, relativePermittivity: 5 })
+    expect(productTerm(0.005).sPerM).toBe(0.005)
+    expect(productTerm(Math.sqrt(1e-5)).relativePermittivity).toBeCloseTo(20, 9)
     expect(productTerm(0.0005).sPerM).toBe(0)
+  })
+
+  test('goes from dry to wet without a step: food, its permittivity and its spread', () => {
+    for (let s = 0.0009; s < 0.012; s *= 1.02) {
+      const [here, next] = [productTerm(s), productTerm(s * 1.02)]
+      expect(next.sPerM - here.sPerM).toBeLessThan(0.065 * Math.max(0.001, here.sPerM))
+      expect(next.relativePermittivity - here.relativePermittivity).toBeLessThan(3)
+      expect(wetness(s * 1.02) - wetness(s)).toBeLessThan(0.01)
+    }
+    expect([wetness(0.001), wetness(0.01)]).toEqual([0, 1])
   })
 })
 

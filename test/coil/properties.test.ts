@@ -99,14 +99,14 @@ describe('for any product, opening, metal, shape and pack', () => {
   test('a larger residual of product and pack never makes a size smaller', () => {
     fc.assert(
       fc.property(setting, fc.double({ min: 1, max: 5, noNaN: true }), (s, more) => {
-        const wider = (residual: CoilParameters['product']) => ({
+        const wider = (residual: CoilParameters['block']) => ({
           amplitude: residual.amplitude,
           phaseRad: residual.phaseRad * more,
           remainder: residual.remainder * more,
         })
         const worse = {
           ...COIL_PARAMETERS,
-          product: wider(COIL_PARAMETERS.product),
+          block: wider(COIL_PARAMETERS.block),
           wrapper: wider(COIL_PARAMETERS.wrapper),
         }
         notBelow(find(s, worse).expectedMm, find(s).expectedMm)

@@ -34,6 +34,7 @@ export function samplePoint(
     line: '',
     afterStep: '',
     reject: null,
+    productSignal: null,
     ...changes,
     product: {
       food: 'cheddar',

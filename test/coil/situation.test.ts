@@ -110,8 +110,17 @@ describe('filling', () => {
     expect(blocks).toEqual([1, 2])
   })
 
-  test('size limit: half the food’s height, at most 12 mm', () => {
-    expect(situationOf(machine(), samplePoint({ heightMm: 15 })).limitMm).toBe(7.5)
-    expect(situationOf(machine(), samplePoint({ heightMm: 60 })).limitMm).toBe(12)
+  test('sizes are spoken of up to 12 mm, however thin the food; in a bore up to what it lets through', () => {
+    expect(situationOf(machine(), samplePoint({ heightMm: 6 })).limitMm).toBe(12)
+    const narrow = { ...NO_OPENING, stage: 'pumped' as const, pipeDiameterMm: 10 }
+    expect(situationOf(machine(), samplePoint(narrow)).limitMm).toBe(10)
+  })
+
+  test('a pumped food is a stream, all else enters and leaves', () => {
+    const flow = (changes: Parameters<typeof samplePoint>[0]) =>
+      situationOf(machine(), samplePoint(changes)).sceneAt(0.5, 'central').flow
+    expect(flow({ ...NO_OPENING, stage: 'pumped', pipeDiameterMm: 80 })).toBe('stream')
+    expect(flow({})).toBe('block')
+    expect(flow({ ...NO_OPENING, stage: 'free-fall', fallHeightMm: 800, kgPerHour: 2000 })).toBe('block')
   })
 })

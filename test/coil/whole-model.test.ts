@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { assessCoil } from '../../src/coil/assess-coil.ts'
 import { COIL_PARAMETERS } from '../../src/coil/parameters.ts'
+import type { ProductSignal } from '../../src/contract/brief.ts'
 import { fixture, sampleContaminant, samplePoint } from './sample-point.ts'
 
 interface Case {
@@ -12,6 +13,7 @@ interface Case {
   apertureHeightMm: number
   apertureWidthMm: number
   frequenciesKHz: number[]
+  productSignal: ProductSignal
   findable: Record<string, { expectedMm: number; bestMm: number }>
 }
 
@@ -35,6 +37,7 @@ test.each(cases)('$name ($frequenciesKHz kHz): expected and best sizes within 0.
         lengthMm: worked.lengthMm,
         apertureHeightMm: worked.apertureHeightMm,
         apertureWidthMm: worked.apertureWidthMm,
+        productSignal: worked.productSignal,
         falseRejectsPerPack,
       },
       { conductivitySPerM: worked.conductivitySPerM },

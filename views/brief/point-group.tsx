@@ -80,6 +80,12 @@ function Point({ sheet, row, number, only }: { sheet: Sheet; row: number; number
           <Measure sheet={sheet} path={at(`reject.${key}`)} />
         ))}
         <fieldset class="sub wide">
+          <legend>Signal of the food, read at the metal detector</legend>
+          <Measure sheet={sheet} path={at('productSignal.amplitudePct')} />
+          <Measure sheet={sheet} path={at('productSignal.phaseDeg')} />
+          <Line sheet={sheet} path={at('productSignal.readOn')} />
+        </fieldset>
+        <fieldset class="sub wide">
           <legend>What differs in the food at this point</legend>
           <ProductFields sheet={sheet} prefix={at('product')} empty="The same food" />
         </fieldset>

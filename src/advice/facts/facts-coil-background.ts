@@ -11,6 +11,12 @@ export function writeBackground(write: FactWriter, assessment: CoilAssessment, a
   if (conductivity.lowSPerM > 0)
     write.computed('coil.conductivityRange', conductivity.highSPerM / conductivity.lowSPerM)
   write.computed('coil.productSignal', assessment.productSignal)
+  const { residual } = assessment
+  if (residual) {
+    write.computed('coil.residualPct', residual.amplitudePct, at('product.residual'))
+    write.computed('coil.residualDeg', residual.phaseDeg, at('product.residual'))
+    write.computed('coil.residualFrom', residual.read ? 'as read on the line' : 'as assumed for such food')
+  }
   const films = layers.filter(({ film }) => film)
   write.computed('coil.foilLayers', layers.length - films.length)
   write.computed('coil.filmLayers', films.length)

@@ -79,6 +79,15 @@ const POINT: Readonly<Record<string, Label>> = {
     label: 'Shortest gap seen',
     hint: 'Between packs, on a full line; not the mean.',
   },
+  'productSignal.amplitudePct': {
+    label: 'Left of the food’s signal',
+    hint: 'Largest of twenty clean packs once learned, as a share of the signal before.',
+  },
+  'productSignal.phaseDeg': {
+    label: 'Phase wanders by',
+    hint: 'Standard deviation over the same packs.',
+  },
+  'productSignal.readOn': { label: 'Read on', hint: 'Machine and day.' },
   pipeDiameterMm: { label: 'Pipe diameter', hint: 'Inside, for pumped or falling food.' },
 }
 

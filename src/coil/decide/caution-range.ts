@@ -3,6 +3,7 @@ import { hasDirection, type Piece } from '../piece/piece.ts'
 import type { Orientation, TargetMetal } from '../piece/target.ts'
 import { type FindingContext, limitOf, listening } from './finding-context.ts'
 import { floorMm } from './floor.ts'
+import { unsuitableForIron } from './iron-unsuitable.ts'
 import { lastCrossingMm } from './last-crossing.ts'
 import { curveOf, LEVELS, type Listening, largerMm } from './reading.ts'
 
@@ -27,6 +28,15 @@ function worstMm(
   return size
 }
 
+/** True where iron of one of the permeabilities it may have would not be trusted at this size, mm. */
+const turnsAtSome = (
+  context: FindingContext,
+  piece: Piece,
+  frequenciesHz: readonly number[],
+  sizeMm: number | null,
+): boolean =>
+  piece.permeabilities.some((metal) => unsuitableForIron(context, { ...piece, metal }, sizeMm, frequenciesHz))
+
 export interface CautionRange {
   readonly cautiousMm: number | null
   readonly floorMm: number | null
@@ -34,8 +44,9 @@ export interface CautionRange {
 }
 
 /**
- * The size that is safe to promise: conductivity at the top of its range, residuals × 1.5, noise × 1.3,
- * the worst of seven angles, the worst metal of the family, film at its highest conductance; never below
+ * The size that is safe to promise: conductivity at the top of its range, residuals × 1.5 (× 1.2 where read),
+ * noise × 1.3, the worst permeability of iron, the worst of seven angles, the worst metal of the family, film at its
+ * highest conductance; never below
  * the common-practice floor nor below `expectedMm`. null above the limit.
  */
 export function cautionRange(
@@ -50,6 +61,7 @@ export function cautionRange(
   const limitMm = limitOf(context, piece)
   const { parameters, cautious, scene } = context
   const own = [piece.metal]
+  const range = [...own, ...piece.permeabilities]
   const weakShare = weak === 'across' ? [0] : [1]
   const allShares = hasDirection(piece.shape) ? SHARES : [1]
   const at = (listen: Listening, shares = weakShare, family: readonly TargetMetal[] = own) =>
@@ -59,15 +71,31 @@ export function cautionRange(
   const central = hear({})
   const alone: [Widest, number | null][] = [
     ['noise', at(hear({ noiseM3: cautious.noiseM3 }))],
-    ['product and pack residual', at(hear({ product: cautious.product, wrapper: cautious.wrapper }))],
+    [
+      'product and pack residual',
+      at(
+        hear({
+          block: cautious.block,
+          stream: cautious.stream,
+          read: cautious.read,
+          wrapper: cautious.wrapper,
+        }),
+      ),
+    ],
     ['product conductivity', at(hear({}, context.conductive))],
   ]
   if (scene.layers.some(({ film }) => film)) {
     alone.push(['film resistance', at(hear({}, { ...scene, conductance: 'most' }))])
   }
   if (allShares.length > 1) alone.push(['orientation', at(central, allShares)])
+  if (piece.permeabilities.length > 0) alone.push(['permeability of iron', at(central, weakShare, range)])
   if (piece.family.length > 1) alone.push(['grade of the metal', at(central, weakShare, piece.family)])
-  const computed = at(listening(context, context.worst, frequenciesHz, cautious), allShares, piece.family)
+  const computed = at(listening(context, context.worst, frequenciesHz, cautious), allShares, [
+    ...piece.family,
+    ...piece.permeabilities,
+  ])
+  if (turnsAtSome(context, piece, frequenciesHz, computed))
+    return { cautiousMm: null, floorMm: floor, widest: 'permeability of iron' }
   const rank = ([, size]: [Widest, number | null]) => size ?? Infinity
   const widest = alone.reduce((most, other) => (rank(other) > rank(most) ? other : most))
   if (computed !== null && floor !== null && floor > Math.max(computed, expectedMm)) {

@@ -21,9 +21,9 @@ export interface FindingContext {
   readonly choices: readonly (readonly number[])[]
 }
 
-/** Spread of a scene: smaller where the food adds no signal. */
+/** Spread of a scene: smaller where the food adds no signal, growing as it gets wet. */
 export const spreadOf = (scene: Scene, parameters: CoilParameters): number =>
-  scene.block ? parameters.wetSpread : parameters.drySpread
+  parameters.drySpread + scene.wetness * (parameters.wetSpread - parameters.drySpread)
 
 export const listening = (
   context: FindingContext,

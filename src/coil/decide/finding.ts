@@ -1,12 +1,12 @@
 import type { Contaminant, Zone } from '../../contract/index.ts'
 import type { CoilFinding } from '../assessment.ts'
 import { NEAR_WALL_GAIN } from '../opening/geometry-factor.ts'
-import { ironTurned } from '../piece/iron-turns.ts'
 import { hasDirection, type Piece } from '../piece/piece.ts'
 import { LARGEST_MM } from '../piece/size-grid.ts'
 import type { Hearing } from '../scene.ts'
 import { cautionRange } from './caution-range.ts'
 import { bestMm, type FindingContext, limitOf } from './finding-context.ts'
+import { unsuitableForIron } from './iron-unsuitable.ts'
 import { missedAgain } from './last-crossing.ts'
 import {
   curveOf,
@@ -90,14 +90,14 @@ export function findingOf(
   const size = (level: number) => weakestMm(curves, level, limitMm)
   const found = size(LEVELS.found)
   const best = found === null && isWrappedInFoil(context.scene) ? null : inEmpty
-  const expectedMm = best === null ? null : largerMm(found, best)
   const weakest = weakerOf(curves, limitMm)
   const weak = hasDirection(piece.shape) ? weakest.orientation : null
-  const range = cautionRange(context, piece, listen.hearing.frequenciesHz, expectedMm, weak)
   const windows = missedAgain(weakest.curve, LEVELS.found, limitMm)
   const frequencyUnsuitable =
     (windows.length > 0 && piece.metal.ferromagnetic) ||
-    ironTurned(piece, expectedMm, listen.hearing.frequenciesHz)
+    unsuitableForIron(context, piece, best === null ? null : found, listen.hearing.frequenciesHz)
+  const expectedMm = best === null || frequencyUnsuitable ? null : largerMm(found, best)
+  const range = cautionRange(context, piece, listen.hearing.frequenciesHz, expectedMm, weak)
   const { mustFindMm } = contaminant
   const askedMm = mustFindMm ?? expectedMm
   const nearWall = weakestMm(orientedCurves(listen, piece, NEAR_WALL_GAIN), LEVELS.found, limitMm)

@@ -1,7 +1,8 @@
 import type { FrequencyStep } from '../assessment.ts'
 import type { Piece } from '../piece/piece.ts'
 import { type FindingContext, limitOf, listening } from './finding-context.ts'
-import { bestStep, frequencyStep, hardestOf, surelyWorse } from './frequency-choice.ts'
+import { bestChoice } from './frequency-choice.ts'
+import { unsuitableForIron } from './iron-unsuitable.ts'
 import { LEVELS, type Listening, orientedCurves, weakestMm } from './reading.ts'
 
 const sizeAt = (context: FindingContext, piece: Piece | null, listen: Listening): number | null =>
@@ -16,40 +17,52 @@ export function expectedAt(
   return pieces.map((piece) => sizeAt(context, piece, listen))
 }
 
+/**
+ * The size a choice is judged by: the expected one, but none where the frequencies do not suit iron at one of the
+ * permeabilities it may have. A choice that holds for one value only is not made.
+ */
+function judgedMm(context: FindingContext, piece: Piece | null, listen: Listening): number | null {
+  if (piece === null) return null
+  for (const metal of [piece.metal, ...piece.permeabilities]) {
+    if (!metal.ferromagnetic) continue
+    const sizeMm = sizeAt(context, { ...piece, metal }, listen)
+    if (unsuitableForIron(context, { ...piece, metal }, sizeMm, listen.hearing.frequenciesHz)) return null
+  }
+  return sizeAt(context, piece, listen)
+}
+
 export interface FrequencySearch {
   readonly chosen: FrequencyStep
   readonly listen: Listening
-  /** The single frequencies, all together where that is a choice, and the chosen ones. */
   readonly steps: readonly FrequencyStep[]
+  readonly runnerUp: FrequencyStep | null
 }
 
-/**
- * Tries the choices of frequencies in turn. A choice that already falls behind at the contaminant the best
- * one finds hardest is left unfinished, except where it is shown.
- */
+/** Tries all choices of frequencies and keeps the best; a machine without a choice is judged by none. */
 export function searchFrequencies(
   context: FindingContext,
   pieces: readonly (Piece | null)[],
   mustFindMm: readonly (number | null)[],
 ): FrequencySearch {
-  const most = Math.max(...context.choices.map((choice) => choice.length))
-  let best: { step: FrequencyStep; listen: Listening } | null = null
-  const shown: FrequencyStep[] = []
-  for (const choice of context.choices) {
+  const alone = context.choices.length === 1
+  const tried = context.choices.map((choice) => {
     const listen = listening(context, context.scene, choice, context.parameters)
-    const show = choice.length === 1 || choice.length === most
-    if (best && !show) {
-      const hardest = hardestOf(best.step, mustFindMm)
-      if (hardest !== null) {
-        const sizeMm = sizeAt(context, pieces[hardest]!, listen)
-        if (surelyWorse(sizeMm, mustFindMm[hardest]!, best.step)) continue
-      }
+    return {
+      listen,
+      frequenciesKHz: choice.map((f) => f / 1000),
+      judgedMm: pieces.map((piece) =>
+        alone ? sizeAt(context, piece, listen) : judgedMm(context, piece, listen),
+      ),
     }
-    const kHz = choice.map((f) => f / 1000)
-    const step = frequencyStep(kHz, expectedAt(context, pieces, listen), mustFindMm)
-    if (show) shown.push(step)
-    if (!best || bestStep([best.step, step]) === step) best = { step, listen }
+  })
+  const { index, runnerUp, norms } = bestChoice(tried, mustFindMm)
+  const steps = tried.map(
+    ({ frequenciesKHz, judgedMm }, k): FrequencyStep => ({ frequenciesKHz, judgedMm, norm: norms[k]! }),
+  )
+  return {
+    chosen: steps[index]!,
+    listen: tried[index]!.listen,
+    steps,
+    runnerUp: runnerUp === null ? null : steps[runnerUp]!,
   }
-  const { step, listen } = best!
-  return { chosen: step, listen, steps: shown.includes(step) ? shown : [...shown, step] }
 }

@@ -9,6 +9,8 @@ export interface Piece {
   readonly metal: TargetMetal
   /** Every metal the word may mean, itself included. */
   readonly family: readonly TargetMetal[]
+  /** A ferromagnetic metal at the two ends of the permeability it may have; none for others. */
+  readonly permeabilities: readonly TargetMetal[]
   readonly shape: TargetShape
   /** Inside a closed layer of the pack, so weakened by it. */
   readonly inside: boolean
@@ -23,6 +25,11 @@ export const targetMetal = (row: MetalElectrical): TargetMetal => ({
   relativePermeability: row.relativePermeability,
   ferromagnetic: row.magnetism === 'ferromagnetic',
 })
+
+const atEnds = (row: MetalElectrical): readonly TargetMetal[] =>
+  row.magnetism === 'ferromagnetic'
+    ? row.permeabilityRange.map((relativePermeability) => ({ ...targetMetal(row), relativePermeability }))
+    : []
 
 function shapeOf(contaminant: Contaminant): TargetShape {
   switch (contaminant.shape) {
@@ -45,6 +52,7 @@ export function pieceOf(contaminant: Contaminant): Piece | null {
     electrical,
     metal: targetMetal(electrical),
     family: (family.length > 0 ? family : [electrical]).map(targetMetal),
+    permeabilities: (family.length > 0 ? family : [electrical]).flatMap(atEnds),
     shape: shapeOf(contaminant),
     inside: contaminant.placement === 'inside',
     mustFindMm: contaminant.mustFindMm,

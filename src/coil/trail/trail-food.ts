@@ -71,7 +71,7 @@ export function productRows(
         '|P|',
         0,
         'm³',
-        'P = 0 below 0.001 S/m and without iron powder',
+        'P = 0 up to 0.001 S/m and without iron powder',
         [sigma],
       ),
     ]
@@ -115,7 +115,7 @@ export function productRows(
       'εr',
       block.relativePermittivity,
       '',
-      '80 from 0.01 S/m, 5 from 0.001 S/m',
+      '5 at 0.001 S/m, 80 from 0.01 S/m, between them straight in ln εr',
       [sigma],
       ['coil-residuals'],
     ),

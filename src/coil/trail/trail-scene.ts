@@ -1,7 +1,8 @@
 import type { FindingContext } from '../decide/finding-context.ts'
 import { geometryFactor } from '../opening/geometry-factor.ts'
 import { electronicNoiseM3, mechanicalNoiseM3 } from '../opening/noise.ts'
-import type { Hearing, Scene } from '../scene.ts'
+import type { CoilParameters } from '../parameters.ts'
+import { foodResidual, type Hearing, type Scene } from '../scene.ts'
 import type { Situation } from '../situation.ts'
 import type { TrailBuilder } from './trail-builder.ts'
 import { productRows } from './trail-food.ts'
@@ -13,6 +14,30 @@ export interface SceneIds {
   readonly background: readonly string[]
   readonly inside: readonly string[]
   readonly frequencies: readonly string[]
+}
+
+/** What is left of the food once the machine has learned it. */
+function residualRow(trail: TrailBuilder, scene: Scene, parameters: CoilParameters): string[] {
+  if (!scene.block) return []
+  const { remainder, phaseRad } = foodResidual(scene, parameters)
+  const from =
+    scene.read !== null
+      ? `read on the line${scene.read.readOn ? `: ${scene.read.readOn}` : ''}`
+      : scene.flow === 'stream'
+        ? 'assumed for a stream, which never enters or leaves: only its variation counts'
+        : 'assumed for food that enters and leaves; acts on its edge, where the signal is largest'
+  return [
+    trail.add(
+      'product.residual',
+      'what is left of the food’s signal once learned',
+      'ε',
+      100 * remainder,
+      '%',
+      `${from}; its phase wanders by ${((180 / Math.PI) * phaseRad).toPrecision(2)}°`,
+      [],
+      scene.read ? [] : ['coil-residuals'],
+    ),
+  ]
 }
 
 /** Rows of opening, noise, food and pack: everything but the pieces of metal. */
@@ -89,6 +114,10 @@ export function sceneRows(
     ),
   )
   const layers = layerRows(trail, scene, hearing)
-  const background = [...productRows(trail, situation, scene, hearing, height), ...layers.clutter]
+  const background = [
+    ...residualRow(trail, scene, parameters),
+    ...productRows(trail, situation, scene, hearing, height),
+    ...layers.clutter,
+  ]
   return { noise: [...noise, mechanical], background, inside: layers.inside, frequencies }
 }

@@ -41,7 +41,7 @@ export function coilTrail(facts: TrailFacts): readonly Calculation[] {
       's',
       listen.spread,
       '',
-      'log-normal; smaller without a signal of the food',
+      'log-normal; 0.10 without a signal of the food, 0.15 from 0.01 S/m, between them straight in ln σ',
       [],
       ['coil-spread'],
     ),
@@ -51,7 +51,7 @@ export function coilTrail(facts: TrailFacts): readonly Calculation[] {
       '',
       context.limitMm,
       'mm',
-      'min(half the height of the food, 12 mm)',
+      '12 mm, or the bore of pipe or throat',
     ),
   ]
   facts.pieces.forEach((piece, index) => {

@@ -11,6 +11,7 @@ type Row = readonly [
 export const ARRANGEMENTS = ['tunnel', 'free-fall', 'pipe'] as const
 export const OPENING_ORIGINS = ['machine', 'point', 'pack', 'pipe', 'flow'] as const
 export const CONDUCTIVITY_STATES = ['entered', 'dry', 'thawed', 'partly-frozen', 'frozen'] as const
+export const RESIDUAL_ORIGINS = ['as assumed for such food', 'as read on the line'] as const
 export const ORIENTATIONS = ['along', 'across', 'none'] as const
 
 /** Facts of any machine with an opening in a magnetic field. */
@@ -42,6 +43,9 @@ const COIL: readonly Row[] = [
   ['coil.conductivityState', 'how the conductivity came about', '', 'string', CONDUCTIVITY_STATES],
   ['coil.conductivityRange', 'highest ÷ lowest conductivity it may have', '', 'number'],
   ['coil.productSignal', 'the food itself gives a signal', '', 'boolean'],
+  ['coil.residualPct', 'what is left of the food’s signal once learned', '%', 'number'],
+  ['coil.residualDeg', 'how far the phase of the food wanders', 'degrees', 'number'],
+  ['coil.residualFrom', 'how these two came about', '', 'string', RESIDUAL_ORIGINS],
   ['coil.productOverSteelBall', 'signal of the food, a 1 mm steel ball = 1', '', 'number'],
   ['coil.layersOverSteelBall', 'signal of the pack, a 1 mm steel ball = 1', '', 'number'],
   ['coil.insidePct', 'field that enters the pack and comes out again', '%', 'number'],

@@ -1,7 +1,4 @@
-import type { Contaminant } from '../contract/index.ts'
-import { LARGEST_MM } from './observer/scene.ts'
-
-/** The choice between settings: the one kept, the runner-up, and what each makes of all contaminants. */
+/** The choice between settings of a machine: the one kept, the runner-up, and what each makes of all it must find. */
 export interface Choice {
   readonly index: number
   /** The next best setting outside what counts as equal; null where all others are as good or there is none. */
@@ -13,17 +10,18 @@ export interface Choice {
 /** High enough that the worst contaminant leads, smooth so that the choice does not jump when two take turns. */
 const POWER = 8
 /** Settings within this share of the least norm are equal. */
-const EQUAL = 0.03
+export const EQUAL_SHARE = 0.03
 
 /**
- * Chooses a setting from the expected sizes, mm ([setting][contaminant]). A contaminant without a size to find is
- * measured against its smallest size over the settings; what one setting does not find counts as the largest size
- * spoken of there; what none finds is left out. Of the neighbours that are as good as the least, the middle is kept.
+ * Chooses a setting from the expected sizes, mm ([setting][contaminant]), the settings lying in a row. A contaminant
+ * without a size to find is measured against its smallest size over the settings; what one setting does not find
+ * counts as `notFoundMm`, the largest size spoken of there; what none finds is left out. Of the neighbours that are as
+ * good as the least, the middle is kept.
  */
 export function chooseStep(
   sizes: readonly (readonly (number | null)[])[],
-  contaminants: readonly Pick<Contaminant, 'mustFindMm'>[],
-  notFoundMm = LARGEST_MM,
+  contaminants: readonly { readonly mustFindMm: number | null }[],
+  notFoundMm: number,
 ): Choice {
   const yardsticks = contaminants.map(({ mustFindMm }, c) => {
     const found = sizes.flatMap((row) => (row[c] == null ? [] : [row[c]!]))
@@ -35,7 +33,7 @@ export function chooseStep(
   })
   const values = norms.map((norm) => norm ?? 0)
   const least = values.indexOf(Math.min(...values))
-  const equal = (i: number) => i >= 0 && i < values.length && values[i]! <= values[least]! * (1 + EQUAL)
+  const equal = (i: number) => i >= 0 && i < values.length && values[i]! <= values[least]! * (1 + EQUAL_SHARE)
   let [from, to] = [least, least]
   while (equal(from - 1)) from--
   while (equal(to + 1)) to++
