@@ -1,7 +1,13 @@
-/** Prints the common-practice readings with the predicted ones beside them (npm run practice). */
+/**
+ * Prints the common-practice readings of x-ray machines and the usual settings of metal detectors, with what the
+ * models make of them (npm run practice).
+ */
+
+import { COIL_PARAMETERS } from '../../src/coil/parameters.ts'
 import { textTable } from '../../src/commands/text/text-table.ts'
 import { PRACTICE } from '../../src/xray/observer/practice.ts'
 import { CARD, cardReading, type Predicted, pieceNames, predict, stepsOff } from './card-model.ts'
+import { predictSetting, TEST_METALS, usualSettings } from './coil/usual-settings.ts'
 
 const rows = predict(PRACTICE)
 const group = (one: Predicted) => `${one.pack}, ${one.machine} (${one.kV} kV)`
@@ -37,3 +43,37 @@ console.log(
   `metal cards step ${CARD.wire.stepMm} mm, glass and quartz ${CARD.glass.stepMm} mm; constants:`,
   PRACTICE,
 )
+
+console.log(
+  '\nUsual settings of metal detectors in wet food (common practice, from memory, no source) | expected, mm',
+)
+console.log('* more than 20 % off; "set": the residuals were set on it, "check": they were not\n')
+const coil = usualSettings.map((setting) => ({ setting, ...predictSetting(setting) }))
+const off = (usualMm: number, expectedMm: number | null) => (expectedMm ?? Infinity) / usualMm - 1
+console.log(
+  textTable(
+    ['setting', 'use', 'kHz', ...TEST_METALS],
+    coil.map(({ setting, usualMm, expectedMm, frequenciesKHz }) => [
+      `${setting.name}${setting.several ? ', several frequencies' : ''}`,
+      setting.use,
+      frequenciesKHz.join(' + '),
+      ...usualMm.map((usual, i) => {
+        const share = off(usual, expectedMm[i]!)
+        const percent = `${share < 0 ? '−' : '+'}${Math.round(100 * Math.abs(share))} %`
+        return `${usual} | ${expectedMm[i]?.toFixed(2) ?? '–'} (${percent})${Math.abs(share) > 0.2 ? ' *' : ''}`
+      }),
+    ]),
+  ),
+)
+for (const use of ['set', 'check'] as const) {
+  const shares = coil
+    .filter(({ setting }) => setting.use === use)
+    .flatMap(({ usualMm, expectedMm }) => usualMm.map((usual, i) => off(usual, expectedMm[i]!)))
+  const within = shares.filter((share) => Math.abs(share) <= 0.2).length
+  const rms = Math.sqrt(shares.reduce((sum, share) => sum + Math.log1p(share) ** 2, 0) / shares.length)
+  console.log(
+    `${use}: ${within} of ${shares.length} within 20 %, root mean square of ln size ${rms.toFixed(2)}`,
+  )
+}
+const { block, stream } = COIL_PARAMETERS
+console.log('residuals (phase in rad, remainder as a share):', { block, stream })

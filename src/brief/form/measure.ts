@@ -78,6 +78,7 @@ const UNITS: Readonly<Record<string, Readonly<Record<string, Convert>>>> = {
     C: times(1),
     F: (f) => ((f - 32) * 5) / 9,
   },
+  '°': { '°': times(1), deg: times(1), degrees: times(1), rad: times(180 / Math.PI) },
   '%': { '%': times(1), 'g/100g': times(1), 'g/kg': times(0.1) },
   'mg/kg': { 'mg/kg': times(1), ppm: times(1), 'mg/100g': times(10), 'g/kg': times(1000) },
   'g/cm³': {

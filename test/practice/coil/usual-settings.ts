@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs'
-import { assessCoil } from '../../src/coil/assess-coil.ts'
-import { COIL_PARAMETERS, type CoilParameters } from '../../src/coil/parameters.ts'
-import { type CoilMachine, machineSchema } from '../../src/contract/index.ts'
-import { archetypes, figuresOf } from '../../src/reference/index.ts'
-import { sampleContaminant, samplePoint } from '../coil/sample-point.ts'
+import { assessCoil } from '../../../src/coil/assess-coil.ts'
+import { COIL_PARAMETERS, type CoilParameters } from '../../../src/coil/parameters.ts'
+import { type CoilMachine, machineSchema } from '../../../src/contract/index.ts'
+import { archetypes, figuresOf } from '../../../src/reference/index.ts'
+import { sampleContaminant, samplePoint } from '../../coil/sample-point.ts'
 
 /** A usual setting of the trade: the food in its opening or pipe, and the test pieces a line is set to. */
 export interface UsualSetting {
@@ -20,7 +20,7 @@ export interface UsualSetting {
 }
 
 export const usualSettings = (
-  JSON.parse(readFileSync(new URL('./coil-settings.json', import.meta.url), 'utf8')) as {
+  JSON.parse(readFileSync(new URL('./usual-settings.json', import.meta.url), 'utf8')) as {
     settings: UsualSetting[]
   }
 ).settings
