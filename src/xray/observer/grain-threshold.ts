@@ -4,7 +4,7 @@ import { grainNoisePower } from '../noise/texture.ts'
 import { type Observer, objectTransform } from './observer.ts'
 import { roundAnswers } from './round-in-bed.ts'
 import type { SeenObject } from './seen-object.ts'
-import { FIVE_SIZES, NINE_SIZES, type SizeStep } from './shot-noise.ts'
+import { FIVE_LN_STEP, FIVE_SIZES, NINE_SIZES } from './shot-noise.ts'
 import { wireAnswers } from './wire-in-bed.ts'
 
 /**
@@ -52,14 +52,20 @@ interface Filter {
   readonly grainShare: number
 }
 
+/** Working space of the last filter; what was given back is used before the next is made. */
+let weighted = new Float64Array(0)
+let squares = new Float64Array(0)
+
 function filterOf(observer: Observer, object: SeenObject, sizeMm: number): Filter {
   const { frequencies, inverse, channels } = observer
   const weights = object.shape === 'wire' ? observer.lineWeights : observer.areaWeights
   const n = channels.count
   const { seen, power: grain } = grainOf(observer)
   const s = objectTransform(observer, object, sizeMm)
-  const weighted = new Float64Array(frequencies.length)
-  const squares = new Float64Array(frequencies.length)
+  if (weighted.length !== frequencies.length) {
+    weighted = new Float64Array(frequencies.length)
+    squares = new Float64Array(frequencies.length)
+  }
   let power = 0
   let fromGrain = 0
   for (let q = 0; q < frequencies.length; q++) {
@@ -86,13 +92,14 @@ export function grainShare(observer: Observer, object: SeenObject, sizeMm: numbe
 
 /** Point that the filter for one perfect object exceeds in a clean bed with a chance. */
 function pointOfOne(
-  observer: Observer,
+  usual: Observer,
   object: SeenObject,
   sizeMm: number,
-  grainSizes: readonly SizeStep[],
   tail: number,
   normalPoint: number,
 ): number {
+  const observer = usual.overBed()
+  const grainSizes = sizeMm > LIKE_A_GRAIN * observer.pack.grainMm ? NINE_SIZES : FIVE_SIZES
   const { weighted, squares, grainShare } = filterOf(observer, object, sizeMm)
   if (!(grainShare > 0)) return normalPoint
   const { answers, numbers, square } =
@@ -126,9 +133,33 @@ export function bedPoint(
   tail: number,
   normalPoint: number,
 ): number {
-  const fine = observer.overBed()
-  const grainSizes = sizeMm > LIKE_A_GRAIN * observer.pack.grainMm ? NINE_SIZES : FIVE_SIZES
-  const one = (mm: number) => pointOfOne(fine, object, mm, grainSizes, tail, normalPoint)
+  const one = (mm: number) => pointOfOne(observer, object, mm, tail, normalPoint)
   if (object.shape === 'flake') return one(sizeMm)
   return FIVE_SIZES.reduce((sum, { ratio, weight }) => sum + weight * one(sizeMm * ratio), 0)
+}
+
+/** Sizes of the grid of {@link bedPointsOf} lie this far apart in ln: two steps of the spread of a piece's size. */
+export const GRID_LN_STEP = 2 * FIVE_LN_STEP
+
+/**
+ * {@link bedPoint} for one kind of piece at the sizes e^(k·GRID_LN_STEP) mm. Each size's spread shares three of its
+ * five steps with the next one's, so that they are worked out once.
+ */
+export function bedPointsOf(
+  observer: Observer,
+  object: SeenObject,
+  tail: number,
+  normalPoint: number,
+): (k: number) => number {
+  const ones = new Map<number, number>()
+  const one = (step: number) => {
+    let point = ones.get(step)
+    if (point === undefined) {
+      point = pointOfOne(observer, object, Math.exp(step * FIVE_LN_STEP), tail, normalPoint)
+      ones.set(step, point)
+    }
+    return point
+  }
+  if (object.shape === 'flake') return (k) => one(2 * k)
+  return (k) => FIVE_SIZES.reduce((sum, { weight }, j) => sum + weight * one(2 * k + j - 2), 0)
 }

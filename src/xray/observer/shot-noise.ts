@@ -14,6 +14,8 @@ function spreadOver(steps: readonly number[]): SizeStep[] {
 
 /** Sizes of a piece or a grain in equal steps over ±2.4 standard deviations of a normal spread of ln size. */
 export const NINE_SIZES = spreadOver([-2.4, -1.8, -1.2, -0.6, 0, 0.6, 1.2, 1.8, 2.4])
+/** Steps of the five in ln size. */
+export const FIVE_LN_STEP = 1.2 * LN_SIZE_SPREAD
 /** Every second of them: as good for what changes smoothly over the spread. */
 export const FIVE_SIZES = spreadOver([-2.4, -1.2, 0, 1.2, 2.4])
 

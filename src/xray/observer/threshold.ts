@@ -2,7 +2,7 @@ import type { Point } from '../../contract/index.ts'
 import { normalUpperQuantile } from '../../numerics/normal.ts'
 import { objectPixelMm, type XrayBuild } from '../beam/exposure.ts'
 import { materialAttenuation, projectedAreaMm2 } from '../places/pack-in-beam.ts'
-import { bedPoint } from './grain-threshold.ts'
+import { bedPoint, bedPointsOf, GRID_LN_STEP } from './grain-threshold.ts'
 import type { Observer } from './observer.ts'
 import { BED_FACTOR } from './practice.ts'
 import { type DisplacedFood, type SeenObject, seeObject } from './seen-object.ts'
@@ -30,11 +30,8 @@ export function hasGrains({ grainMm, packing }: { grainMm: number; packing: numb
   return grainMm > 0 && packing < 1
 }
 
-/** A filter's point is worked out at sizes this far apart in ln and read linearly in ln between them. */
-const LN_STEP = 0.5
-
 /**
- * T = max(least, c·point of the bed's tail) of the filter for each size. Where a size needs no more than the least,
+ * T = max(least, c·point of the bed's tail) of the filter for each size, worked out on a grid and read linearly in ln size between. Where a size needs no more than the least,
  * smaller ones are taken to need no more either: the finer a filter, the less a grain looks like its piece.
  */
 export function ownThreshold(
@@ -45,13 +42,14 @@ export function ownThreshold(
   least: () => number,
 ): Threshold {
   if (!hasGrains(observer.pack) || observer.channels.count === 0) return () => z
+  const points = bedPointsOf(observer, object, tail, z)
   const knots = new Map<number, number>()
   let settledUpTo = Number.NEGATIVE_INFINITY
   const knot = (k: number) => {
     if (k <= settledUpTo) return least()
     const known = knots.get(k)
     if (known !== undefined) return known
-    const own = BED_FACTOR * bedPoint(observer, object, Math.exp(k * LN_STEP), tail, z)
+    const own = BED_FACTOR * points(k)
     if (own <= least()) settledUpTo = k
     knots.set(k, Math.max(least(), own))
     return knots.get(k)!
@@ -59,7 +57,7 @@ export function ownThreshold(
   // Nothing of a flake's filter but its strength depends on the thickness.
   if (object.shape === 'flake') return () => knot(0)
   return (sizeMm) => {
-    const at = Math.log(sizeMm) / LN_STEP
+    const at = Math.log(sizeMm) / GRID_LN_STEP
     const low = Math.floor(at)
     const above = knot(low + 1)
     return above + (low + 1 - at) * (knot(low) - above)

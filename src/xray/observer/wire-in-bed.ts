@@ -52,9 +52,11 @@ export function wireAnswers(
   const key = [imaging.objectPixelMm, pack.grainMm, frequencies.length].join()
   const { longestMm, places, answers: rows, widths } = sliced(key, () => slicesOn(observer))
   const points = frequencies.length
-  const lines = rows.map((row) =>
-    Float64Array.from({ length: places }, (_, i) => dot(filter, row, i * points)),
-  )
+  const lines = rows.map((row) => {
+    const line = new Float64Array(places)
+    for (let i = 0; i < places; i++) line[i] = dot(filter, row, i * points)
+    return line
+  })
   const answers = new Float64Array(sizes.length * ALONG * places)
   const numbers = new Float64Array(answers.length)
   const along = gaussLegendre(ALONG)
