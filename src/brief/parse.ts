@@ -5,6 +5,8 @@ import {
   type Contaminant,
   type ContaminantInput,
   type Problem,
+  speaksOfMachine,
+  speaksOfPiece,
 } from '../contract/index.ts'
 import { firstProblems } from '../intake/problem-list.ts'
 import { archetypes, materials } from '../reference/index.ts'
@@ -224,7 +226,8 @@ export function parseBrief(input: unknown): Parsed {
     finds: given.finds ?? [],
     answers: given.answers ?? [],
     confirmed: given.confirmed ?? [],
-    measured: given.measured ?? [],
+    measured: (given.measured ?? []).filter(speaksOfPiece),
+    cleanRuns: (given.measured ?? []).filter(speaksOfMachine),
     demonstrated: given.demonstrated ?? [],
     assumed: once([
       ...(given.market

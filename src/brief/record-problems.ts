@@ -6,7 +6,13 @@ const same = (a: string, b: string) => a.trim().toLowerCase() === b.trim().toLow
 
 /** What is wrong with finds, entries, places in the flow and answers: each names the thing that does not exist. */
 export function recordProblems(given: BriefInput): Problem[] {
-  return [...stepProblems(given), ...findProblems(given), ...answerProblems(given), ...trialProblems(given)]
+  return [
+    ...stepProblems(given),
+    ...findProblems(given),
+    ...answerProblems(given),
+    ...trialProblems(given),
+    ...rowProblems(given),
+  ]
 }
 
 /** Steps named by points and contaminants are steps of the flow, where the brief has one. */
@@ -80,7 +86,7 @@ function trialProblems({ measured = [], demonstrated = [], points, contaminants 
   ] as const
   return lists.flatMap(([list, records]) =>
     records.flatMap(({ point, contaminant }, i): Problem[] => [
-      ...(contaminant < contaminants.length
+      ...(contaminant === undefined || contaminant < contaminants.length
         ? []
         : [
             {
@@ -98,6 +104,40 @@ function trialProblems({ measured = [], demonstrated = [], points, contaminants 
           ]),
     ]),
   )
+}
+
+/** A row about one piece has its constants; one about the machine alone has a clean run. */
+function rowProblems({ measured = [] }: BriefInput): Problem[] {
+  return measured.flatMap(({ contaminant, constants, cleanRun }, i): Problem[] => {
+    const at = `measured.${i}`
+    if ((contaminant === undefined) !== (constants === undefined))
+      return [
+        contaminant === undefined
+          ? {
+              path: `${at}.contaminant`,
+              message: 'name the contaminant that these constants were measured with',
+            }
+          : {
+              path: `${at}.constants`,
+              message: 'give what the trial with this contaminant made of the prediction',
+            },
+      ]
+    if (contaminant === undefined && (cleanRun === undefined || cleanRun.packs === 0))
+      return [
+        {
+          path: `${at}.cleanRun`,
+          message: 'a row without a contaminant gives a clean run of 1 pack or more',
+        },
+      ]
+    if (cleanRun && cleanRun.rejects > cleanRun.packs)
+      return [
+        {
+          path: `${at}.cleanRun.rejects`,
+          message: `at most as many as the clean packs (${cleanRun.packs}); ${cleanRun.rejects} was given`,
+        },
+      ]
+    return []
+  })
 }
 
 const FORMS = 'c0.severity, c0.p1.q5, p1.interval, plant.days, site.…'

@@ -14,6 +14,7 @@ import {
 import { machineSchema } from './machine.ts'
 import { oneOf, quantity, text, yesNo } from './quantity.ts'
 import {
+  type CleanRunRow,
   type DemonstratedRecord,
   demonstratedRecordSchema,
   type Measured,
@@ -320,6 +321,8 @@ export interface Brief {
   readonly answers: readonly GivenAnswer[]
   readonly confirmed: readonly Confirmed[]
   readonly measured: readonly Measured[]
+  /** Clean runs of whole machines, not of one piece. */
+  readonly cleanRuns: readonly CleanRunRow[]
   readonly demonstrated: readonly DemonstratedRecord[]
   readonly assumed: readonly Assumption[]
 }

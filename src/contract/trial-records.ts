@@ -18,11 +18,13 @@ const where = {
 }
 
 /**
- * A machine measured with one piece in this product: what a trial made of the predicted curve. It speaks of no other
- * piece, food, thickness or setting.
+ * A machine measured in this product. With a contaminant and constants: what a trial with one piece made of the
+ * predicted curve; it speaks of no other piece, food, thickness or setting. Without them: a clean run alone, whose
+ * rejects say where the machine's threshold stands for all pieces.
  */
 export const measuredSchema = z.strictObject({
   ...where,
+  contaminant: where.contaminant.optional(),
   cleanRun: z
     .strictObject({
       packs: whole('clean packs', 0, 1e6),
@@ -30,14 +32,16 @@ export const measuredSchema = z.strictObject({
     })
     .optional(),
   productSignal: quantity('largest signal of a clean pack', '', 0, 1e12).optional(),
-  constants: z.strictObject({
-    /** Every predicted size times this. */
-    sizeFactor: quantity('factor on the predicted sizes', '', 0.1, 10),
-    /** Standard deviation of the ln of the 90 % size after the trial. */
-    sizeSpread: quantity('spread of the 90 % size', '', 0, 2),
-    /** The predicted curve rises this many times as steeply. */
-    steepness: quantity('factor on the steepness', '', 0.1, 10),
-  }),
+  constants: z
+    .strictObject({
+      /** Every predicted size times this. */
+      sizeFactor: quantity('factor on the predicted sizes', '', 0.1, 10),
+      /** Standard deviation of the ln of the 90 % size after the trial. */
+      sizeSpread: quantity('spread of the 90 % size', '', 0, 2),
+      /** The predicted curve rises this many times as steeply. */
+      steepness: quantity('factor on the steepness', '', 0.1, 10),
+    })
+    .optional(),
 })
 
 /** A size that a trial showed to be found 9 times in 10 with 95 % confidence. */
@@ -49,5 +53,17 @@ export const demonstratedRecordSchema = z.strictObject({
   position: text('place of the pieces', 80).optional(),
 })
 
-export type Measured = z.infer<typeof measuredSchema>
+export type MeasuredRow = z.infer<typeof measuredSchema>
+/** A row of a brief that speaks of one piece. */
+export type Measured = MeasuredRow & {
+  readonly contaminant: number
+  readonly constants: NonNullable<MeasuredRow['constants']>
+}
+/** A row that speaks of the machine alone. */
+export type CleanRunRow = MeasuredRow & { readonly cleanRun: NonNullable<MeasuredRow['cleanRun']> }
+
+export const speaksOfPiece = (row: MeasuredRow): row is Measured =>
+  row.contaminant !== undefined && row.constants !== undefined
+export const speaksOfMachine = (row: MeasuredRow): row is CleanRunRow =>
+  row.contaminant === undefined && row.cleanRun !== undefined
 export type DemonstratedRecord = z.infer<typeof demonstratedRecordSchema>

@@ -78,6 +78,7 @@ export function RecordGroup({ sheet }: { sheet: Sheet }) {
         one="machine measured"
         from="trials"
       />
+      <AddRow list="measured" words="Add a clean run of a machine" />
     </GroupFold>
   )
 }

@@ -12,6 +12,7 @@ import type { RemovalAssessment, RemovalMachine } from '../../separation/assessm
 import { assessXray } from '../../xray/assess.ts'
 import { placeId } from '../facts/place-id.ts'
 import type { AssessedOption } from '../stages.ts'
+import { asItRejects } from './clean-run.ts'
 import { coilFindings, xrayFindings } from './findings.ts'
 import type { LinedUp } from './line-up.ts'
 import { remembered } from './remembered.ts'
@@ -40,7 +41,7 @@ export function assessDetector(
   pointIndex: number,
   { machine }: LinedUp,
 ): { assessed: AssessedOption; findings: Finding[] } | null {
-  const point = brief.points[pointIndex]!
+  const point = asItRejects(brief, pointIndex, machine.id)
   const { contaminants } = brief
   const prefix = placeId({ point: pointIndex, equipment: machine.id })
   switch (machine.family) {

@@ -3,6 +3,7 @@ import type { Brief, Machine } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { pointAt } from './facts.ts'
+import { writeCleanRun } from './facts-clean-run.ts'
 import { writeBackground } from './facts-coil-background.ts'
 import { writeFit } from './facts-fit.ts'
 import { writeCounts } from './facts-sizes.ts'
@@ -60,6 +61,7 @@ export function factsForCoil(
   writeBackground(write, assessment, at)
   writeFitting(write, assessment)
   writeCounts(write, brief, findings)
+  writeCleanRun(write, brief, pointIndex, machine.id)
   return write.sheet()
 }
 

@@ -3,6 +3,7 @@ import type { XrayAssessment } from '../../xray/assessment.ts'
 import { MACHINE_DEFAULTS } from '../../xray/beam/exposure.ts'
 import { type FactSheet, FactWriter } from './fact-sheet.ts'
 import { pointAt } from './facts.ts'
+import { writeCleanRun } from './facts-clean-run.ts'
 import { writeFit } from './facts-fit.ts'
 import { writeCounts } from './facts-sizes.ts'
 import { placeId } from './place-id.ts'
@@ -37,6 +38,7 @@ export function factsForXray(
   write.computed('beam.objectPixelMm', assessment.objectPixelMm, at('object-pixel'))
   writeLines(write, brief, pointIndex, machine)
   writeCounts(write, brief, assessment.findings)
+  writeCleanRun(write, brief, pointIndex, machine.id)
   return write.sheet()
 }
 

@@ -1,10 +1,17 @@
-import type { Advice, BriefInput, DemonstratedRecord, Measured, RunGroup } from '../../contract/index.ts'
+import type {
+  Advice,
+  BriefInput,
+  DemonstratedRecord,
+  Measured,
+  MeasuredRow,
+  RunGroup,
+} from '../../contract/index.ts'
 import { measureMachine } from './measured-machine.ts'
 import { leastPossible, type Predicted, predictedFor } from './prediction.ts'
 
 /** What a trial adds to the brief it was held against. */
 export interface TrialRecords {
-  readonly measured: readonly Measured[]
+  readonly measured: readonly MeasuredRow[]
   readonly demonstrated: readonly DemonstratedRecord[]
 }
 
@@ -35,8 +42,8 @@ export function recordsOf(
 
 /** The brief with a trial's records in place of earlier ones about the same machine, point and contaminant. */
 export function withRecords(given: BriefInput, { measured, demonstrated }: TrialRecords): BriefInput {
-  const about = (one: Measured | DemonstratedRecord) => `${one.point}|${one.equipment}|${one.contaminant}`
-  const others = <Item extends Measured | DemonstratedRecord>(
+  const about = (one: MeasuredRow | DemonstratedRecord) => `${one.point}|${one.equipment}|${one.contaminant}`
+  const others = <Item extends MeasuredRow | DemonstratedRecord>(
     old: readonly Item[],
     fresh: readonly Item[],
   ) => {

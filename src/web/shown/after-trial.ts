@@ -2,7 +2,7 @@ import type { Updated } from '../../../views/runs/before-after.tsx'
 import { pieceWords } from '../../../views/words/contaminant.ts'
 import { parseBrief } from '../../brief/index.ts'
 import { enteredOf } from '../../brief/usual/usual-contaminants.ts'
-import type { Advice, Brief, RunsAnswer } from '../../contract/index.ts'
+import { type Advice, type Brief, type RunsAnswer, speaksOfPiece } from '../../contract/index.ts'
 import { withRecords } from '../../runs/index.ts'
 import type { Advisor } from '../advisor.ts'
 import { packBrief } from '../asked/packed-brief.ts'
@@ -19,7 +19,7 @@ export async function afterTrial(
   const next = parseBrief(withRecords(brief.given, records))
   if (!next.ok) return null
   const [before, after] = [await advisor.quick(brief), await advisor.quick(next.brief)]
-  const about = [...records.measured, ...records.demonstrated].map(
+  const about = [...records.measured.filter(speaksOfPiece), ...records.demonstrated].map(
     ({ point, equipment, contaminant }) => [point, equipment, contaminant] as const,
   )
   const once = [...new Map(about.map((one) => [one.join('|'), one])).values()]

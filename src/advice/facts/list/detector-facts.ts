@@ -13,6 +13,11 @@ const COUNTS: readonly Row[] = [
   ['findings.unmet', 'contaminants expected to be missed at the size to find', '', 'number'],
   ['findings.close', 'contaminants found only on favourable assumptions', '', 'number'],
 ]
+const CLEAN_RUN: readonly Row[] = [
+  ['cleanRun.packs', 'clean packs run on the machine', '', 'number'],
+  ['cleanRun.rejects', 'of these rejected', '', 'number'],
+  ['cleanRun.overAsked', 'its rejects per pack ÷ those asked', '', 'number'],
+]
 const FINDING: readonly Row[] = [
   ['finding.possible', 'some size is within reach of the ideal machine', '', 'boolean'],
   ['finding.hasSize', 'some size is expected to be found', '', 'boolean'],
@@ -37,5 +42,6 @@ export const DETECTOR_FACTS: readonly FactDefinition[] = [
   { id: 'machine.label', label: 'machine', unit: '', type: 'string', scope: 'option' },
   ...rows('option', ['xray', 'coil', 'static-field'], OPTION),
   ...rows('option', ['xray', 'coil'], COUNTS),
+  ...rows('option', ['xray', 'coil'], CLEAN_RUN),
   ...rows('finding', ['xray', 'coil'], FINDING),
 ]
