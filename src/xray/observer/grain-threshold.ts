@@ -18,7 +18,7 @@ import { wireAnswers } from './wire-in-bed.ts'
  */
 
 /** From this share of the grain on, a piece and a grain can be of one size, where the answer has a peak. */
-const LIKE_A_GRAIN = 0.5
+const LIKE_A_GRAIN = 0.3
 /** An answer below this share of a standard deviation has no third moment to speak of. */
 const SMALLEST_ANSWER = 0.01
 

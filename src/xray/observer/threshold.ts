@@ -66,15 +66,17 @@ export function ownThreshold(
 
 /** Sizes of the quartz balls whose filters a machine is taken to run whatever it is looking for, mm. */
 const BANK_MM = [1, 1.5, 2, 3, 4, 5, 6]
-/** Up to this share of the grain. */
+/** Up to this share of the grain, where the last of them stands. */
 const BANK_TO_GRAIN = 0.5
 
 export const quartzIn = (observer: Observer, food: DisplacedFood) =>
   seeObject(observer.channels, materialAttenuation('quartz'), food, 'sphere', 0, 0, 0)
 
-/** The bank in a food, coarsest first. */
-export const bankIn = (observer: Observer) =>
-  BANK_MM.filter((size) => size <= BANK_TO_GRAIN * observer.pack.grainMm).reverse()
+/** The bank in a food, coarsest first; its end moves with the grain, so that no filter comes in at once. */
+export function bankIn({ pack }: Observer): readonly number[] {
+  const endMm = Math.min(BANK_TO_GRAIN * pack.grainMm, BANK_MM.at(-1)!)
+  return [...BANK_MM.filter((size) => size < endMm), endMm].reverse()
+}
 
 /**
  * The threshold a machine with one for all its filters is taught: the largest of a fixed bank's. Coarser filters
@@ -98,5 +100,5 @@ export function standingFilter(
   observer: Observer,
   food: DisplacedFood,
 ): { object: SeenObject; sizeMm: number } {
-  return { object: quartzIn(observer, food), sizeMm: bankIn(observer)[0] ?? BANK_MM[0]! }
+  return { object: quartzIn(observer, food), sizeMm: bankIn(observer)[0]! }
 }
