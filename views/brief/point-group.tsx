@@ -65,7 +65,10 @@ function Point({ sheet, row, number, only }: { sheet: Sheet; row: number; number
       <PartRows sheet={sheet} point={row} />
       <Fold
         sheet={sheet}
-        paths={[...['outline', 'inserts', 'line', 'afterStep', 'reject.', 'product.', 'productSignal.'], ...LESS_ASKED].map(at)}
+        paths={[
+          ...['outline', 'inserts', 'line', 'afterStep', 'reject.', 'product.', 'productSignal.'],
+          ...LESS_ASKED,
+        ].map(at)}
         summary="More: outline, inserts, hours, checks, opening, pipe, line, reject, what differs in the food here"
       >
         <Choose sheet={sheet} path={at('outline')} empty="Box" />
