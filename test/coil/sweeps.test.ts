@@ -24,7 +24,7 @@ interface Swept {
 }
 
 const SWEPT: Readonly<Record<string, Swept>> = {
-  conductivitySPerM: { range: [0.0006, 2], at: (v) => [{}, { conductivitySPerM: v }] },
+  conductivitySPerM: { range: sweep([0.0007, 0.03], [0.0006, 2]), at: (v) => [{}, { conductivitySPerM: v }] },
   opening: { range: [75, 400], at: (v) => [openingMm(v), { conductivitySPerM: 0.3 }] },
   thickness: { range: [8, 150], at: (v) => [{ heightMm: v }, { conductivitySPerM: 0.1 }] },
 }
