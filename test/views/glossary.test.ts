@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest'
 import { linkTerms } from '../../views/glossary/link-terms.ts'
 import { TERMS } from '../../views/glossary/terms.ts'
 
-/** All text pages are made of: views, exercises and rules. */
-const written = ['views', 'src/exercises', 'rules']
+/** All text pages are made of: views, exercises, rules, and the names of places in a pack. */
+const written = ['views', 'src/exercises', 'src/xray/places', 'rules']
   .flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' })
       .filter((name) => /\.(?:tsx?|json)$/.test(name) && !name.includes('glossary'))

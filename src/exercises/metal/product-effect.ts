@@ -66,7 +66,7 @@ export const productEffect: Exercise = {
     return [
       {
         situation: say(
-          `Salted cheese passes a metal detector (balanced coil) that runs at ${kHz} kHz. The cheese carries currents and answers the coil itself, almost purely as a loss. The machine learns that direction, called the phase of the product, and listens across it.`,
+          `Salted cheese passes a metal detector (balanced coil) that runs at ${kHz} kHz. The cheese carries currents and answers the coil itself, almost purely as a loss: the product signal. The machine learns that direction, called the phase of the product, and listens across it.`,
           'Salted cheese goes through a metal detector. The cheese answers too. The machine learns how the cheese sounds and stops listening to that sound.',
         ),
         facts: [
