@@ -28,7 +28,8 @@ export const answerRowSchema = z.object({
   meets: z.enum(MEETS),
   /** Places of the pack where it is not found though it is found elsewhere (meets: partly). */
   places: z.array(z.string()),
-  left: tracedSchema.extend({ kind: z.enum(LEFT) }),
+  /** `rules`: all whose sentences the text is, where it is more than one. */
+  left: tracedSchema.extend({ kind: z.enum(LEFT), rules: z.array(z.string()).optional() }),
 })
 
 /** The first screen as data. */
@@ -79,6 +80,8 @@ export const combinationSchema = z.object({
       /** Contaminants of the brief that can enter behind this point; null where the brief does not say. */
       contaminants: z.array(z.number().int()).nullable(),
       text: z.string(),
+      /** Rules whose sentences the text is. */
+      rules: z.array(z.string()),
     }),
   ),
 })

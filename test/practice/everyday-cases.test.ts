@@ -21,7 +21,7 @@ interface Says {
 
 const EXPERT: Readonly<Record<keyof typeof EVERYDAY, Says>> = {
   codBlock: {
-    put: ['coil-single @ blocks'],
+    put: ['coil-multi @ blocks'],
     left: { steel: 'done', ss316: 'done', bone_fish: 'prevent' },
     keptOut: { bone_fish: 'bone-is-trimmed-out' },
   },

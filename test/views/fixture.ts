@@ -291,8 +291,18 @@ export const advice: Advice = {
     ],
     independence: 'Two looks at the same thing miss the same pieces.',
     stillEnters: [
-      { point: 'belt', contaminants: [1], text: 'The wire can still enter behind the belt.' },
-      { point: 'after packing', contaminants: null, text: 'The pack is closed here.' },
+      {
+        point: 'belt',
+        contaminants: [1],
+        text: 'The wire can still enter behind the belt.',
+        rules: ['enters-behind-this-point'],
+      },
+      {
+        point: 'after packing',
+        contaminants: null,
+        text: 'The pack is closed here.',
+        rules: ['closed-pack-lets-nothing-in'],
+      },
     ],
   },
   prevention: [

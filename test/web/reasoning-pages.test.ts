@@ -94,7 +94,7 @@ describe('the rule book', () => {
   })
   it('says what a rule did for the brief in hand, place by place', async () => {
     const said = text((await get(`/rules/second-energy-pays?b=${beans}`, house)).body)
-    expect(said).toMatch(/dual energy: fired/)
+    expect(said).toMatch(/dual energy: applies/)
     expect(said).toMatch(/single energy: does not apply/)
   })
   it('knows no rule of another name', async () => {
@@ -156,7 +156,7 @@ describe('a found fragment', () => {
       'material=steel&shape=sphere&size=3+mm&length=&face=&placement=inside',
     )
     expect(status).toBe(200)
-    expect(text(body)).toMatch(/Mild steel sphere, 3 mm across: of the machines named in the brief/)
+    expect(text(body)).toMatch(/Mild steel, 3 mm across: of the machines named in the brief/)
     expect(text(body)).toContain('What no chance tells')
   })
   it('keeps every answer where one is wrong, and names the field', async () => {
@@ -194,7 +194,7 @@ describe('a found fragment', () => {
 
 describe('the brief page', () => {
   it('says beside the form what would sharpen the answer, each leading to its field', async () => {
-    const nuts = packBrief({ ...demoInput('hazelnuts'), equipment: ['xray-dual'] })
+    const nuts = packBrief({ ...demoInput('hazelnuts'), equipment: ['xray-single'] })
     const { body } = await get(`/brief?b=${nuts}`, house)
     const next = body.split('Would sharpen the answer')[1]!.split('</aside>')[0]!
     const fields = [...next.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id)

@@ -72,7 +72,7 @@ describe('POST /api/runs', () => {
     [{ rows: [{ ...rows[0], found: 30 }] }, ['rows.0.found']],
     [{ rows, link: 'tobit' }, ['link']],
     [{ rows, brieef: {} }, ['brieef']],
-    [{ rows, brief: {} }, ['brief.product', 'brief.points', 'brief.contaminants']],
+    [{ rows, brief: {} }, ['brief.product', 'brief.points']],
   ])('refuses %j', async (body, paths) => {
     const answer = await post('/api/runs', body)
     expect(answer.status).toBe(422)

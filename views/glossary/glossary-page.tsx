@@ -10,7 +10,7 @@ export function GlossaryPage({ print }: { print: boolean }) {
       {print ? null : (
         <ul class="acts">
           <li>
-            <a href="/glossary?print=1">For paper</a>
+            <a href="/glossary?print=1">Print</a>
           </li>
         </ul>
       )}

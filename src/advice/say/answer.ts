@@ -27,7 +27,12 @@ const FIRST: readonly Meets[] = ['cannot', 'no', 'maybe', 'partly', 'open', 'yes
 function leftOf(said: readonly LineOutcome[]): AnswerRow['left'] {
   const [first] = said
   return first
-    ? { ...saidOf(first), text: joined(said), kind: first.left! }
+    ? {
+        ...saidOf(first),
+        text: joined(said),
+        kind: first.left!,
+        ...(said.length > 1 ? { rules: said.map(({ rule }) => rule) } : {}),
+      }
     : {
         text: 'No rule of this book says what is left to do.',
         rule: '',

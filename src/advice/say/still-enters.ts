@@ -14,6 +14,7 @@ export function stillEnters(brief: Brief, outcomes: readonly PlacedOutcome[]): S
         ? null
         : known.flatMap((one, c) => (one === true ? [c] : [])),
       text: joined(said),
+      rules: said.map(({ rule }) => rule),
     }
   })
 }

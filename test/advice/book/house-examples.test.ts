@@ -49,7 +49,7 @@ describe('the examples of the house book, through the whole of advise', () => {
   })
   it('leave no name and no hole in any text', () => {
     expect(said.size).toBeGreaterThan(book.rules.length / 2)
-    expect([...said].filter((text) => /[{}]|\(no |not known|NaN/.test(text))).toEqual([])
+    expect([...said].filter((text) => /[{}]|\(no |(?<!kind )not known|NaN/.test(text))).toEqual([])
   })
   it('make every rule fire somewhere and stay quiet somewhere', () => {
     expect([report.neverFired, report.alwaysFired]).toEqual([[], []])
