@@ -92,12 +92,13 @@ function Point({ sheet, row, number, only }: { sheet: Sheet; row: number; number
           <legend>What differs in the food at this point</legend>
           <ProductFields sheet={sheet} prefix={at('product')} empty="The same food" />
         </fieldset>
+        {only ? null : (
+          <div class="row-end">
+            <RowEnd row={`points.${row}`} words={`Remove point ${number}`} />
+          </div>
+        )}
       </Fold>
-      {only ? (
-        <input type="hidden" name={`points.${row}`} value="row" />
-      ) : (
-        <RowEnd row={`points.${row}`} words={`Remove point ${number}`} />
-      )}
+      {only ? <input type="hidden" name={`points.${row}`} value="row" /> : null}
     </fieldset>
   )
 }

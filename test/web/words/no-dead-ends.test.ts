@@ -30,7 +30,7 @@ describe.each(['mince', 'milk-powder', 'cheddar'])('from the advice page of %s',
   it('every anchor is on its page, or in the part that is opened', () => {
     for (const shown of [html, ...parts]) {
       const anchors = linksIn(shown).filter((link) => link.startsWith('#'))
-      // A part that is loaded in place draws with the grid of the page it is loaded into.
+      // A part is opened in its page, and may draw with what the page holds already.
       for (const anchor of new Set(anchors)) expect(shown + html).toContain(`id="${anchor.slice(1)}"`)
     }
   })
