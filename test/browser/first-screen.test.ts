@@ -41,9 +41,9 @@ describe.skipIf(!hasBrowser)('the first screen of an advice', () => {
   it('has its head in two lines at 390 px, the other pages behind one word', async () => {
     const page = await open(`/advice?b=${nuts}`, { viewport: { width: 390, height: 844 } })
     expect(await page.evaluate("document.querySelector('.masthead').offsetHeight")).toBeLessThanOrEqual(90)
-    expect(await page.getByRole('link', { name: 'Rule book' }).isVisible()).toBe(false)
+    expect(await page.getByRole('link', { name: 'Rule book', exact: true }).isVisible()).toBe(false)
     await page.getByText('More', { exact: true }).click()
-    expect(await page.getByRole('link', { name: 'Rule book' }).isVisible()).toBe(true)
+    expect(await page.getByRole('link', { name: 'Rule book', exact: true }).isVisible()).toBe(true)
     await page.context().close()
   })
 

@@ -41,7 +41,7 @@ export function TradeOff(props: TradeOffsProps) {
           {choices.metalDetector ? (
             <li>
               <a href={`/trade-offs/metal-detector?b=${packed}&point=${asked.point}`}>
-                Inside the metal detector
+                Metal detector response
               </a>
             </li>
           ) : null}
