@@ -42,7 +42,7 @@ describe.skipIf(!hasBrowser)('the first screen of an advice', () => {
     const page = await open(`/advice?b=${nuts}`, { viewport: { width: 390, height: 844 } })
     expect(await page.evaluate("document.querySelector('.masthead').offsetHeight")).toBeLessThanOrEqual(90)
     expect(await page.getByRole('link', { name: 'Rule book', exact: true }).isVisible()).toBe(false)
-    await page.getByText('More', { exact: true }).click()
+    await page.locator('.more-pages > summary').click()
     expect(await page.getByRole('link', { name: 'Rule book', exact: true }).isVisible()).toBe(true)
     await page.context().close()
   })

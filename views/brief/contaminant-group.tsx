@@ -13,7 +13,6 @@ export function ContaminantGroup({ sheet }: { sheet: Sheet }) {
         <h2>Contaminants</h2>
       </legend>
       <ListError sheet={sheet} list="contaminants" />
-      <NoteLine path="contaminants" note={sheet.notes.get('contaminants')} />
       <table class="rows">
         <caption class="unseen">What must not reach the eater, one line each</caption>
         <thead>
@@ -28,6 +27,7 @@ export function ContaminantGroup({ sheet }: { sheet: Sheet }) {
           <ContaminantRow sheet={sheet} row={row} number={at + 1} />
         ))}
       </table>
+      <NoteLine path="contaminants" note={sheet.notes.get('contaminants')} />
       <AddRow list="contaminants" words="Add a contaminant" />
     </fieldset>
   )
