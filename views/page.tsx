@@ -100,7 +100,7 @@ const NAVIGATION: readonly {
   here: Here
   words: string
   path: string
-  needs: 'brief' | 'may-have-brief' | 'none'
+  needs: 'brief' | 'may-have-brief' | 'no-brief' | 'none'
 }[] = [
   { here: 'brief', words: 'Brief', path: '/brief', needs: 'may-have-brief' },
   { here: 'advice', words: 'Advice', path: '/advice', needs: 'brief' },
@@ -110,7 +110,7 @@ const NAVIGATION: readonly {
   { here: 'register', words: 'Register', path: '/register', needs: 'brief' },
   { here: 'checks', words: 'Check plan', path: '/checks', needs: 'brief' },
   { here: 'runs', words: 'Test runs', path: '/runs', needs: 'may-have-brief' },
-  { here: 'lines', words: 'Lines', path: '/lines', needs: 'may-have-brief' },
+  { here: 'lines', words: 'Lines', path: '/lines', needs: 'no-brief' },
   { here: 'exercises', words: 'Exercises', path: '/exercises', needs: 'may-have-brief' },
   { here: 'rules', words: 'Rule book', path: '/rules', needs: 'may-have-brief' },
   { here: 'examples', words: 'Examples', path: '/examples', needs: 'none' },
@@ -142,7 +142,7 @@ function PageLink({
 }
 
 function Masthead({ packed, here }: { packed: string | null; here: Here }) {
-  const pages = NAVIGATION.filter(({ needs }) => packed || needs !== 'brief')
+  const pages = NAVIGATION.filter(({ needs }) => needs !== (packed ? 'no-brief' : 'brief'))
   return (
     <header class="masthead">
       <a class="wordmark" href="/">
