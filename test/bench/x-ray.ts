@@ -145,7 +145,7 @@ const script = fileURLToPath(new URL('./numpy_form.py', import.meta.url))
 const run = spawnSync('python3', [script, file], { encoding: 'utf8', maxBuffer: 1e8 })
 rmSync(folder, { recursive: true })
 if (run.status !== 0) {
-  console.log(`numpy form not run: ${run.stderr.trim().split('\n').at(-1) ?? run.error}`)
+  console.log(`numpy form not run: ${run.stderr?.trim().split('\n').at(-1) ?? run.error}`)
 } else {
   const { sizesMm, secondsPerSize } = JSON.parse(run.stdout) as {
     sizesMm: (number | null)[]

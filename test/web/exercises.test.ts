@@ -44,7 +44,7 @@ describe('predict, then reveal', () => {
         const { status, html } = await get(path)
         expect(status, path).toBe(200)
         expect(html).toContain('class="answer"')
-        expect(html).toMatch(/<svg|id="why"/)
+        expect(html).toMatch(/<svg|class="bar-table"/)
         expect(html).toContain('id="why"')
         expect(html.match(/<h1/g)).toHaveLength(1)
         const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, one]) => one)

@@ -5,8 +5,7 @@ import { SheetPicture } from '../card/sheet-picture.tsx'
 import { Page } from '../page.tsx'
 import { capital } from '../words/capital.ts'
 import { INPUT_WORDS, inputValueWords } from '../words/trade-offs.ts'
-
-type Choices = readonly { readonly value: string; readonly words: string }[]
+import { ChoiceField, type Choices } from './choice-field.tsx'
 
 /** What the address carries. */
 export interface DialState {
@@ -58,15 +57,28 @@ export function DialPage(props: DialProps) {
         <input type="hidden" name="b" value={state.packed} />
         {state.present ? <input type="hidden" name="present" value="1" /> : null}
         <div class="fields">
-          <Select name="input" label="Move" value={state.input} choices={props.inputs} />
-          <Select
+          <ChoiceField within="dial" name="input" label="Move" value={state.input} choices={props.inputs} />
+          <ChoiceField
+            within="dial"
             name="contaminant"
             label="Piece"
             value={String(state.contaminant)}
             choices={props.contaminants}
           />
-          <Select name="machine" label="Machine" value={state.machine} choices={props.machines} />
-          <Select name="point" label="Inspection point" value={String(state.point)} choices={props.points} />
+          <ChoiceField
+            within="dial"
+            name="machine"
+            label="Machine"
+            value={state.machine}
+            choices={props.machines}
+          />
+          <ChoiceField
+            within="dial"
+            name="point"
+            label="Inspection point"
+            value={String(state.point)}
+            choices={props.points}
+          />
         </div>
         <div class="dial-control">
           <label for="dial-stop">{`${capital(INPUT_WORDS[state.input].name)}, from least to most`}</label>
@@ -182,19 +194,3 @@ export function DialPart({ state, shown, stop, pieceWords }: DialProps) {
 }
 
 const percent = (share: number) => `${Math.round(100 * share)} %`
-
-function Select(props: { name: string; label: string; value: string; choices: Choices }) {
-  const { name, label, value, choices } = props
-  return (
-    <div class="field">
-      <label for={`dial-${name}`}>{label}</label>
-      <select id={`dial-${name}`} name={name}>
-        {choices.map((choice) => (
-          <option value={choice.value} selected={choice.value === value}>
-            {choice.words}
-          </option>
-        ))}
-      </select>
-    </div>
-  )
-}

@@ -5,6 +5,7 @@ import type { Level } from '../../src/exercises/spot/spot-round.ts'
 import { type Grid, type Square, squareName, squaresOf } from '../../src/exercises/spot/squares.ts'
 import { SheetPicture } from '../card/sheet-picture.tsx'
 import { Page } from '../page.tsx'
+import { ChoiceField } from './choice-field.tsx'
 
 export type SpotStep = 'look' | 'marks' | 'food-off'
 
@@ -262,14 +263,27 @@ function Chooser({ state, levels, points, machines }: Props) {
         <input type="hidden" name="b" value={state.packed} />
         {state.present ? <input type="hidden" name="present" value="1" /> : null}
         <div class="fields">
-          <Select
+          <ChoiceField
+            within="spot"
             name="level"
             label="Level"
             value={state.level}
             choices={levels.map((l) => ({ value: l.id, words: l.words }))}
           />
-          <Select name="point" label="Inspection point" value={String(state.point)} choices={points} />
-          <Select name="machine" label="Machine" value={state.machine} choices={machines} />
+          <ChoiceField
+            within="spot"
+            name="point"
+            label="Inspection point"
+            value={String(state.point)}
+            choices={points}
+          />
+          <ChoiceField
+            within="spot"
+            name="machine"
+            label="Machine"
+            value={state.machine}
+            choices={machines}
+          />
           <div class="field">
             <label for="spot-seed">Seed</label>
             <input
@@ -287,26 +301,5 @@ function Chooser({ state, levels, points, machines }: Props) {
         </p>
       </form>
     </details>
-  )
-}
-
-function Select(props: {
-  name: string
-  label: string
-  value: string
-  choices: readonly { readonly value: string; readonly words: string }[]
-}) {
-  const { name, label, value, choices } = props
-  return (
-    <div class="field">
-      <label for={`spot-${name}`}>{label}</label>
-      <select id={`spot-${name}`} name={name}>
-        {choices.map((choice) => (
-          <option value={choice.value} selected={choice.value === value}>
-            {choice.words}
-          </option>
-        ))}
-      </select>
-    </div>
   )
 }

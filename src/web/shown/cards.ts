@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { type Card, CardError, type CardOptions, cardOf } from '../../card/card.ts'
 import type { Brief } from '../../contract/index.ts'
 import { quoted, shortened } from '../../contract/quoted.ts'
+import { askedWhole } from '../asked/asked-whole.ts'
 import { refuse } from '../asked/refusal.ts'
 import { Kept } from '../kept.ts'
 
@@ -20,15 +21,6 @@ export function rememberedCard(brief: Brief, options: CardOptions): Card {
   const card = cardOf(brief, options)
   kept.set(key, card, bytesOf(card))
   return card
-}
-
-function whole(c: Context, name: string, usual: number, most: number): number {
-  const given = c.req.query(name)
-  if (given === undefined || given === '') return usual
-  const value = Number(given)
-  if (!Number.isInteger(value) || value < 0 || value > most)
-    refuse([{ path: name, message: `must be a whole number from 0 to ${most}; ${quoted(given)} was given` }])
-  return value
 }
 
 /** Tube voltages the spectrum model speaks of, kV; sizes a piece of a card may have, mm. */
@@ -86,8 +78,8 @@ export function askedCard(c: Context): CardOptions {
   const kV = askedVoltages(query)
   const sizesMm = askedSizes(query)
   return {
-    seed: whole(c, 'seed', 1, 999_999),
-    point: whole(c, 'point', 0, 11),
+    seed: askedWhole(c, 'seed', 1, 0, 999_999),
+    point: askedWhole(c, 'point', 0, 0, 11),
     ...(equipment.length > 0 ? { equipment } : {}),
     ...(placement === 'inside' || placement === 'outside' ? { placement } : {}),
     ...(Object.keys(kV).length > 0 ? { kV } : {}),

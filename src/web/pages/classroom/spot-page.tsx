@@ -4,12 +4,11 @@ import { NoCardPage } from '../../../../views/card/no-card-page.tsx'
 import { SpotPage, type SpotState } from '../../../../views/exercises/spot-page.tsx'
 import { lineUp } from '../../../advice/assess/line-up.ts'
 import type { Brief } from '../../../contract/index.ts'
-import { quoted } from '../../../contract/quoted.ts'
 import { ofMachine, ofPeople } from '../../../exercises/spot/score.ts'
 import { LEVELS, ROUNDS, type SpotRound, spotRound } from '../../../exercises/spot/spot-round.ts'
 import { gridOver, readSquares } from '../../../exercises/spot/squares.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
-import { refuse } from '../../asked/refusal.ts'
+import { askedWhole } from '../../asked/asked-whole.ts'
 import { Kept } from '../../kept.ts'
 import { showPage } from '../../show-page.ts'
 import { disposition } from '../../shown/attachment.ts'
@@ -18,17 +17,6 @@ const KEPT_BYTES = 16 * 1024 * 1024
 const kept = new Kept<SpotRound | null>(KEPT_BYTES)
 
 const MOST_POINTS = 1000
-
-function whole(c: Context, name: string, usual: number, from: number, to: number): number {
-  const given = c.req.query(name)
-  if (given === undefined || given === '') return usual
-  const value = Number(given)
-  if (!Number.isInteger(value) || value < from || value > to)
-    refuse([
-      { path: name, message: `must be a whole number from ${from} to ${to}; ${quoted(given)} was given` },
-    ])
-  return value
-}
 
 const xrayAt = (brief: Brief, index: number) =>
   lineUp(brief, brief.points[index]!).flatMap(({ machine }) =>
@@ -40,7 +28,7 @@ function asked(c: Context): { brief: Brief; state: SpotState; machines: ReturnTy
   const { packed, brief } = goodBrief(c)
   const first = brief.points.findIndex((_, i) => xrayAt(brief, i).length > 0)
   if (first < 0) return null
-  const point = whole(c, 'point', first, 0, brief.points.length - 1)
+  const point = askedWhole(c, 'point', first, 0, brief.points.length - 1)
   const machines = xrayAt(brief, point)
   const wanted = c.req.query('machine')
   const machine = machines.find(({ value }) => value === wanted) ?? machines[0]
@@ -55,12 +43,12 @@ function asked(c: Context): { brief: Brief; state: SpotState; machines: ReturnTy
       point,
       machine: machine.value,
       level: level.id,
-      seed: whole(c, 'seed', 1, 0, 99_999),
-      round: whole(c, 'round', 1, 1, ROUNDS),
+      seed: askedWhole(c, 'seed', 1, 0, 99_999),
+      round: askedWhole(c, 'round', 1, 1, ROUNDS),
       squares: (c.req.query('squares') ?? '').slice(0, 600),
       step: step === 'marks' || step === 'food-off' ? step : 'look',
-      people: whole(c, 'people', 0, -MOST_POINTS, MOST_POINTS),
-      machinePoints: whole(c, 'machine-points', 0, -MOST_POINTS, MOST_POINTS),
+      people: askedWhole(c, 'people', 0, -MOST_POINTS, MOST_POINTS),
+      machinePoints: askedWhole(c, 'machine-points', 0, -MOST_POINTS, MOST_POINTS),
       present: c.req.query('present') === '1',
     },
   }
