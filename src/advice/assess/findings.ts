@@ -80,7 +80,7 @@ function toFinding(
     cautiousMm: nullable(cautiousMm),
     chanceAtMustFind: nullable(chanceAtAsked(predicted, finding, contaminant.mustFindMm)),
     chanceAnyOrientation: nullable(finding.chanceAnyOrientation),
-    meets: meets ?? meetsOver(promisedBy(sizes, demonstrated), finding.zones, contaminant.mustFindMm),
+    meets: meets ?? meetsOver(sizes, finding.zones, contaminant.mustFindMm, promisedBy(sizes, demonstrated)),
     mustFindMm: contaminant.mustFindMm,
     demonstrated,
     measured: finding !== predicted,

@@ -34,9 +34,15 @@ export function placesNotMet(
 /**
  * How a size stands over all places where the piece can lie. `sizes` are those of the deciding place: the middle, or
  * where the piece settles, which decides alone. What the middle promises and another place does not is partly met.
+ * `shown`: the deciding place's sizes where a trial showed one; it speaks for the places computed to be as good.
  */
-export function meetsOver(sizes: Zone['sizes'], zones: readonly Zone[], mustFindMm: number | null): Meets {
-  const there = meetsOf(sizes.bestMm, sizes.expectedMm, sizes.cautiousMm, mustFindMm)
+export function meetsOver(
+  sizes: Zone['sizes'],
+  zones: readonly Zone[],
+  mustFindMm: number | null,
+  shown = sizes,
+): Meets {
+  const there = meetsOf(shown.bestMm, shown.expectedMm, shown.cautiousMm, mustFindMm)
   if (there !== 'yes' || zones.some(({ settlesThere }) => settlesThere)) return there
   return placesNotMet(sizes, zones, mustFindMm).length > 0 ? 'partly' : 'yes'
 }

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { isAnyMet, meetsAll, meetsOf, meetsOver, verdictOf } from '../../../src/advice/assess/meets.ts'
+import {
+  isAnyMet,
+  meetsAll,
+  meetsOf,
+  meetsOver,
+  placesNotMet,
+  verdictOf,
+} from '../../../src/advice/assess/meets.ts'
 import type { Meets, Zone } from '../../../src/contract/index.ts'
 
 const sizes = (cautiousMm: number | null): Zone['sizes'] => ({ bestMm: 1, expectedMm: 1.5, cautiousMm })
@@ -46,6 +53,13 @@ describe('over the places where the piece can lie', () => {
     expect(meetsOver(sizes(2.1), weak, 2)).toBe('maybe')
     expect(meetsOver(sizes(2), weak, 1)).toBe('no')
     expect(meetsOver({ bestMm: null, expectedMm: null, cautiousMm: null }, weak, 2)).toBe('cannot')
+  })
+  it('takes what a trial showed for the places computed to be as good, and judges the others by themselves', () => {
+    const [asGood, worse] = [zone({ sizes: sizes(3) }), zone({ name: 'rim', sizes: sizes(4) })]
+    expect(meetsOver(sizes(3), [asGood], 2.5, sizes(2.2))).toBe('yes')
+    expect(meetsOver(sizes(3), [asGood, worse], 2.5, sizes(2.2))).toBe('partly')
+    expect(placesNotMet(sizes(3), [asGood, worse], 2.5).map(({ name }) => name)).toEqual(['rim'])
+    expect(meetsOver(sizes(2), [zone({})], 2.5, sizes(2.8))).toBe('maybe')
   })
   it('is decided by the place where the piece settles alone', () => {
     const settled = [zone({ canLieThere: false, sizes: sizes(null) }), zone({ settlesThere: true })]
