@@ -47,6 +47,8 @@ export interface CardMachine {
   readonly pieces: number
   readonly found: number
   readonly falseAlarms: number
+  /** Where its beam comes from; null where it was left out. */
+  readonly seenFrom: 'above' | 'the side' | null
   /** The grey scale of the plain pictures, mm of solid food: white and black. */
   readonly scaleMm: { readonly white: number; readonly black: number } | null
   /** With the food taken off, how far the middle one of the pieces stands out over how far it does before; null with one energy. */
@@ -156,6 +158,7 @@ function machineCard(
     pieces: 0,
     found: 0,
     falseAlarms: 0,
+    seenFrom: null,
     scaleMm: null,
     foodTakenOffGain: null,
     sheets: [],
@@ -185,6 +188,7 @@ function machineCard(
     pieces: all.length,
     found: all.filter(({ found }) => found).length,
     falseAlarms: done.sheets.reduce((sum, { falseAlarms }) => sum + falseAlarms.length, 0),
+    seenFrom: packs.beam === 'down' ? 'above' : 'the side',
     scaleMm: packs.window,
     foodTakenOffGain: done.sheets.find((sheet) => sheet.foodTakenOff)?.foodTakenOff?.gain ?? null,
     sheets: drawnSheets(done.sheets, packs, done.threshold),

@@ -157,11 +157,12 @@ function Chooser(props: Props) {
 
 /** The grey scales, once for the page: machines from above and from the side each have theirs. */
 function Scales({ card, food }: { card: Card; food: string }) {
-  const scales = new Map(card.machines.flatMap(({ scaleMm }) => (scaleMm ? [[scaleMm.black, scaleMm]] : [])))
+  const scales = new Map<string, NonNullable<CardMachine['scaleMm']>>()
+  for (const { scaleMm, seenFrom } of card.machines) if (scaleMm && seenFrom) scales.set(seenFrom, scaleMm)
   return (
     <div class="grey-scales">
-      {[...scales.values()].map(({ white, black }) => (
-        <FoodScale whiteMm={white} blackMm={black} food={food} />
+      {[...scales].map(([from, { white, black }]) => (
+        <FoodScale whiteMm={white} blackMm={black} food={food} from={scales.size > 1 ? `from ${from}` : ''} />
       ))}
       {scales.size > 0 ? <NoiseScale {...card.noiseScale} /> : null}
     </div>

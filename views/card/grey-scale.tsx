@@ -1,9 +1,16 @@
 /** The grey scale of the plain pictures: from white to black in millimetres of solid food. */
-export function FoodScale({ whiteMm, blackMm, food }: { whiteMm: number; blackMm: number; food: string }) {
+export function FoodScale(props: {
+  whiteMm: number
+  blackMm: number
+  food: string
+  /** "from above" where a page has more than one scale. */
+  from: string
+}) {
+  const { whiteMm, blackMm, food, from } = props
   return (
     <figure class="grey-scale">
       <Bar left={`${Math.round(whiteMm)} mm or less`} right={`${Math.round(blackMm)} mm or more`} />
-      <figcaption>{`Plain pictures, one scale for all machines: lets through as much as so much solid ${food}`}</figcaption>
+      <figcaption>{`Plain pictures${from ? ` ${from}` : ''}, one scale for all machines: lets through as much as so much solid ${food}`}</figcaption>
     </figure>
   )
 }

@@ -26,11 +26,11 @@ export function ReadingLists({ card }: { card: Card }) {
     groups.set(key, [...(groups.get(key) ?? []), one])
   }
   return (
-    <>
+    <div class="reading-lists">
       {[...groups.values()].map((machines, g) => (
         <ReadingList machines={machines} id={`reading-list-${g}`} />
       ))}
-    </>
+    </div>
   )
 }
 
@@ -39,9 +39,7 @@ function ReadingList({ machines, id }: { machines: readonly Listed[]; id: string
   return (
     <section class="scroll reading-list" tabindex={0} aria-labelledby={id}>
       <table class="numbers">
-        <caption id={id}>
-          What was read, and how strong: the answer as a multiple of the threshold, above 1 a piece is found
-        </caption>
+        <caption id={id}>Read, and how strong: above 1, the threshold, a piece is found</caption>
         <thead>
           <tr>
             <th scope="col" class="n">

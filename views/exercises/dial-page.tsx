@@ -56,30 +56,14 @@ export function DialPage(props: DialProps) {
       <form method="get" action="/exercises/dial" class="dial-form" id="dial-form">
         <input type="hidden" name="b" value={state.packed} />
         {state.present ? <input type="hidden" name="present" value="1" /> : null}
-        <div class="fields">
-          <ChoiceField within="dial" name="input" label="Move" value={state.input} choices={props.inputs} />
-          <ChoiceField
-            within="dial"
-            name="contaminant"
-            label="Piece"
-            value={String(state.contaminant)}
-            choices={props.contaminants}
-          />
-          <ChoiceField
-            within="dial"
-            name="machine"
-            label="Machine"
-            value={state.machine}
-            choices={props.machines}
-          />
-          <ChoiceField
-            within="dial"
-            name="point"
-            label="Inspection point"
-            value={String(state.point)}
-            choices={props.points}
-          />
-        </div>
+        {state.present ? (
+          <details class="fold">
+            <summary>Another piece, machine or thing to move</summary>
+            <Fields {...props} />
+          </details>
+        ) : (
+          <Fields {...props} />
+        )}
         <div class="dial-control">
           <label for="dial-stop">{`${capital(INPUT_WORDS[state.input].name)}, from least to most`}</label>
           <input
@@ -103,6 +87,37 @@ export function DialPage(props: DialProps) {
         <DialPart {...props} />
       </div>
     </Page>
+  )
+}
+
+/** What is moved, for which piece, by which machine. */
+function Fields(props: DialProps) {
+  const { state } = props
+  return (
+    <div class="fields">
+      <ChoiceField within="dial" name="input" label="Move" value={state.input} choices={props.inputs} />
+      <ChoiceField
+        within="dial"
+        name="contaminant"
+        label="Piece"
+        value={String(state.contaminant)}
+        choices={props.contaminants}
+      />
+      <ChoiceField
+        within="dial"
+        name="machine"
+        label="Machine"
+        value={state.machine}
+        choices={props.machines}
+      />
+      <ChoiceField
+        within="dial"
+        name="point"
+        label="Inspection point"
+        value={String(state.point)}
+        choices={props.points}
+      />
+    </div>
   )
 }
 
@@ -140,7 +155,7 @@ export function DialPart({ state, shown, stop, pieceWords }: DialProps) {
             y={{ words: 'chance of finding', unit: '', bare: false }}
             curves={[{ words: '', points: curve, filled: false }]}
             marks={[{ x: pieceMm, words: `${pieceMm.toFixed(pieceMm < 2 ? 2 : 1)} mm` }]}
-            plotPx={200}
+            plotPx={state.present ? 190 : 200}
           />
         </figure>
         <figure>
@@ -155,7 +170,7 @@ export function DialPart({ state, shown, stop, pieceWords }: DialProps) {
               { words: 'with the piece', points: hills.piece, filled: true },
             ]}
             marks={[{ x: hills.threshold, words: 'threshold' }]}
-            plotPx={200}
+            plotPx={state.present ? 190 : 200}
           />
           {hills.beyondNoise ? (
             <figcaption>
