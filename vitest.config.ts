@@ -9,7 +9,7 @@ export default defineConfig({
     testTimeout: 180_000,
     hookTimeout: 180_000,
     expect: { poll: { timeout: 15_000 } },
-    maxWorkers: 2,
+    maxWorkers: 3,
     // The files of a worker share their modules, and with them what the program remembers of its physics.
     isolate: false,
     reporters: report ? ['default', 'json'] : ['default'],

