@@ -1,7 +1,35 @@
 import { defineConfig } from 'vitest/config'
+import { BaseSequencer, type TestSpecification } from 'vitest/node'
 
 const report = process.env.GRITWISE_TEST_REPORT
 const BROWSER = 'test/browser/**/*.test.ts'
+
+/** Files that take longest come first, so that no worker sits beside a long one at the end; then the usual order. */
+const LONGEST = [
+  'browser/sittings',
+  'browser/reasoning',
+  'browser/trial',
+  'words/words',
+  'browser/first-pages',
+  'browser/compare-and-exercises',
+  'browser/trade-offs',
+  'browser/walk',
+  'browser/first-screen',
+  'change/change',
+  'trade-offs/size-against',
+  'hostile/fuzz',
+  'book/house-examples',
+]
+
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const turn = ({ moduleId }: TestSpecification) => {
+      const at = LONGEST.findIndex((one) => moduleId.includes(`/${one}.`))
+      return at < 0 ? LONGEST.length : at
+    }
+    return (await super.sort(files)).sort((a, b) => turn(a) - turn(b))
+  }
+}
 
 export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'hono/jsx' } },
@@ -12,6 +40,7 @@ export default defineConfig({
     maxWorkers: 3,
     // The files of a worker share their modules, and with them what the program remembers of its physics.
     isolate: false,
+    sequence: { sequencer: LongestFirst },
     reporters: report ? ['default', 'json'] : ['default'],
     ...(report ? { outputFile: { json: report } } : {}),
     projects: [

@@ -1,6 +1,6 @@
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, it } from 'vitest'
-import { violationsOn } from './axe.ts'
+import { AXE, violationsOn } from './axe.ts'
 import { faintWordsOn } from './contrast.ts'
 
 /** A busy machine may take its time; a test that hangs ends all the same. */
@@ -50,6 +50,7 @@ export function itReadsEasily(house: House, pages: readonly (readonly [name: str
   let page: Page
   beforeAll(async () => {
     page = await house.open('/')
+    await page.addInitScript({ content: AXE })
   })
   afterAll(() => page?.context().close())
   it.each(pages)(

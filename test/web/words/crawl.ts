@@ -46,7 +46,10 @@ function kindOf(path: string): { kind: string; most: number } {
   const url = new URL(path, 'http://house.test')
   if (FILES.test(url.pathname)) return { kind: '', most: 0 }
   const slow = SLOW.includes(url.pathname)
-  const demo = ids.get(url.searchParams.get('b') ?? '') ?? ''
+  const b = url.searchParams.get('b') ?? ''
+  const demo = ids.get(b) ?? ''
+  // A brief that is no demo leads to nothing new but the rows of its form; each of its pages would be worked out anew.
+  if (b !== '' && demo === '') return { kind: url.pathname, most: url.pathname === '/brief' ? 1 : 0 }
   if (slow) return { kind: url.pathname, most: demo === FURTHEST ? 1 : 0 }
   const bare = url.pathname.replace(/^\/rules\/.+/, '/rules/:id')
   if (demo !== FURTHEST && demo !== '')
