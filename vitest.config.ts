@@ -9,12 +9,11 @@ const LONGEST = [
   'browser/sittings',
   'browser/reasoning',
   'browser/trial',
-  'words/words',
+  'browser/trade-offs',
   'browser/first-pages',
   'browser/compare-and-exercises',
-  'browser/trade-offs',
   'browser/walk',
-  'browser/first-screen',
+  'words/words',
   'change/change',
   'trade-offs/size-against',
   'hostile/fuzz',
@@ -37,7 +36,6 @@ export default defineConfig({
     testTimeout: 180_000,
     hookTimeout: 180_000,
     expect: { poll: { timeout: 15_000 } },
-    maxWorkers: 3,
     // The files of a worker share their modules, and with them what the program remembers of its physics.
     isolate: false,
     sequence: { sequencer: LongestFirst },
@@ -48,6 +46,9 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'browser',
+          // A file waits for the browser and the house most of the time.
+          maxWorkers: 3,
+          sequence: { groupOrder: 0 },
           include: [BROWSER],
           globalSetup: 'test/browser/served.ts',
         },
@@ -56,6 +57,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'rest',
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
           include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
           exclude: [BROWSER],
           globalSetup: 'test/temporary.ts',
