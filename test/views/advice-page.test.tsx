@@ -113,7 +113,7 @@ describe('the advice page', () => {
     expect(html).not.toContain('two shifts')
     expect(html).toContain('href="/advice/part?b=PACKED&amp;part=assumed"')
     expect(html).toContain('hx-get="/advice/part?b=PACKED&amp;part=assumed"')
-    expect(text(part('assumed'))).toMatch(/running time per day at belt 16 h 8 to 24 h two shifts/)
+    expect(text(part('assumed'))).toMatch(/running time per day at “belt” 16 h 8 to 24 h two shifts/)
     expect(text(part('why', 1, 'coil-multi'))).toContain('It sees metal only.')
     expect(text(part('prevent'))).toContain('Keep wood out of open-food areas.')
   })
@@ -126,7 +126,7 @@ describe('the advice page', () => {
 
   it('says what would change the answer, with both inputs and their places', () => {
     expect(text(page())).toContain(
-      'height of the food at after packing from 45 to 30 mm, with speed at after packing from 30 to 45 m/min',
+      'height of the food at “after packing” from 45 to 30 mm, with speed at “after packing” from 30 to 45 m/min',
     )
   })
 })
@@ -152,7 +152,7 @@ describe('the advice on paper', () => {
     const boss = text(String(<BossPage {...onPaper} />))
     expect(boss).toContain(advice.answer.parts[0]!.text)
     expect(boss).toContain('about 77 packs a day')
-    expect(boss).toContain('Assumed: running time per day at belt 16 h (8 to 24)')
+    expect(boss).toContain('Assumed: running time per day at “belt” 16 h (8 to 24)')
     expect(boss).toContain('Not an approval')
     expect(boss).toContain('Agreed by, date')
   })

@@ -146,7 +146,7 @@ describe('4: why and why not', () => {
 describe('5: what would change it', () => {
   it.each(READ)('with both inputs, their places and the effect: %s', (where) => {
     expect(RENDERINGS[where]).toContain(
-      'height of the food at after packing from 45 to 30 mm, with speed at after packing from 30 to 45 m/min',
+      'height of the food at “after packing” from 45 to 30 mm, with speed at “after packing” from 30 to 45 m/min',
     )
     expect(RENDERINGS[where]).toContain('inspection point from belt to after packing')
   })

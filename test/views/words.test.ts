@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { pieceWords } from '../../views/words/contaminant.ts'
 import { falseRejectWords } from '../../views/words/false-rejects.ts'
-import { pathWords, unitOf } from '../../views/words/path.ts'
+import { askedWords, pathWords, unitOf } from '../../views/words/path.ts'
 import { chanceWords, sizeWords, valueWords } from '../../views/words/size.ts'
 import { advice, names } from './fixture.ts'
 
@@ -72,9 +72,11 @@ describe('pieces and fields in words', () => {
   })
 
   it('say where a field holds', () => {
-    expect(pathWords('points.1.heightMm', advice)).toBe('height of the food at after packing')
+    expect(pathWords('points.1.heightMm', advice)).toBe('height of the food at “after packing”')
     expect(pathWords('contaminants.0.mustFindMm', advice)).toBe('size you must find of contaminant 1')
     expect(pathWords('product.grainMm', advice)).toBe('grain size')
+    expect(pathWords('product.stiff', advice)).toBe('stiff food')
+    expect(askedWords('product.stiff', advice)).toBe('stiff food, yes or no')
     expect(unitOf('points.1.speedMPerMin')).toBe('m/min')
   })
 })

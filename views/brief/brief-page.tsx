@@ -2,7 +2,7 @@ import type { Advice } from '../../src/contract/advice.ts'
 import type { Problem } from '../../src/contract/brief.ts'
 import type { Missing } from '../../src/contract/reasoning.ts'
 import { Page } from '../page.tsx'
-import { pathWords } from '../words/path.ts'
+import { askedWords } from '../words/path.ts'
 import { Carry } from './carry.tsx'
 import { ContaminantGroup } from './contaminant-group.tsx'
 import { type DemoLink, DemoList } from './demo-list.tsx'
@@ -113,7 +113,7 @@ function Next({ advice, next }: { advice: Advice; next: NonNullable<BriefPagePro
       <ol class="missing">
         {next.slice(0, MOST_NEXT).map(({ path, href, effect }) => (
           <li>
-            <a href={href}>{pathWords(path, advice)}</a>: {effect}
+            <a href={href}>{askedWords(path, advice)}</a>: {effect}
           </li>
         ))}
       </ol>

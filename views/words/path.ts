@@ -8,14 +8,20 @@ export function fieldWords(path: string): string {
   return label === path ? path : label.charAt(0).toLowerCase() + label.slice(1)
 }
 
-/** "height of the food at the sorting belt" for points.0.heightMm. */
+/** "height of the food at “sorting belt”" for points.0.heightMm; of a part of the packaging, which part. */
 export function pathWords(path: string, advice: Advice): string {
+  const [list, row, inner, at] = path.split('.')
   const words = fieldWords(path)
-  const [list, row] = path.split('.')
-  const name = list === 'points' && row !== undefined ? advice.points[Number(row)]?.name : undefined
-  if (name) return `${words} at ${name}`
-  return list === 'contaminants' && row !== undefined ? `${words} of contaminant ${Number(row) + 1}` : words
+  if (list === 'contaminants' && row !== undefined) return `${words} of contaminant ${Number(row) + 1}`
+  const point = list === 'points' ? advice.brief.points[Number(row)] : undefined
+  if (!point) return words
+  const part = inner === 'parts' ? point.parts?.[Number(at)] : undefined
+  return `${part ? words.replace('the part', `the ${part.place}`) : words} at “${point.name}”`
 }
+
+/** The same where it is asked for: a question of yes or no says so. */
+export const askedWords = (path: string, advice: Advice): string =>
+  fieldAt(path)?.kind === 'yes-no' ? `${pathWords(path, advice)}, yes or no` : pathWords(path, advice)
 
 /** The unit of a field, empty for words and shares. */
 export function unitOf(path: string): string {

@@ -18,7 +18,7 @@ const PRODUCT: Readonly<Record<string, Label>> = {
   grainMm: { label: 'Grain size', hint: 'Of a kernel or piece; of plates, their thickness.' },
   packing: { label: 'Fill fraction', hint: 'Share of the filled space that is food, not air.' },
   unevennessMm: { label: 'Unevenness', hint: 'How much the thickness wavers (rms) over 2 to 20 mm.' },
-  stiff: { label: 'Stiff', hint: 'Yes where a piece stays where it fell, as in honey or set yoghurt.' },
+  stiff: { label: 'Stiff food', hint: 'Yes where a piece stays where it fell, as in honey or set yoghurt.' },
   voidFree: { label: 'Free of bubbles and voids', hint: 'Yes only where no air pocket ever occurs.' },
   temperatureC: { label: 'Temperature', hint: 'The highest it passes the machine at.' },
   saltPct: { label: 'Salt' },

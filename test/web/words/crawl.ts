@@ -1,6 +1,6 @@
 import type { Hono } from 'hono'
 import { demos } from '../../../src/brief/demos.ts'
-import { packBrief } from '../../../src/web/asked/packed-brief.ts'
+import { packBrief, unpackBrief } from '../../../src/web/asked/packed-brief.ts'
 
 export interface CrawledPage {
   readonly path: string
@@ -22,7 +22,12 @@ const QUOTED = packBrief({
   ],
 })
 
-const ids = new Map(demos.map(({ id, brief }) => [packBrief(brief), id]))
+/** The demo a brief was made of, whatever was filled in or changed since; each changed brief is worked out anew. */
+function demoOf(packed: string): string {
+  const said = unpackBrief(packed)
+  const title = 'brief' in said ? (said.brief as { title?: string }).title : undefined
+  return demos.find(({ brief }) => brief.title === title)?.id ?? ''
+}
 
 /** What an address carries that does not change what kind of page it leads to. */
 const SAME_KIND = [
@@ -47,13 +52,15 @@ function kindOf(path: string): { kind: string; most: number } {
   if (FILES.test(url.pathname)) return { kind: '', most: 0 }
   const slow = SLOW.includes(url.pathname)
   const b = url.searchParams.get('b') ?? ''
-  const demo = ids.get(b) ?? ''
-  // A brief that is no demo leads to nothing new but the rows of its form; each of its pages would be worked out anew.
-  if (b !== '' && demo === '') return { kind: url.pathname, most: url.pathname === '/brief' ? 1 : 0 }
+  if (b === QUOTED) return { kind: 'quoted', most: 1 }
+  const demo = demoOf(b)
+  if (demo === '' && b !== '') return { kind: '', most: 0 }
   if (slow) return { kind: url.pathname, most: demo === FURTHEST ? 1 : 0 }
   const bare = url.pathname.replace(/^\/rules\/.+/, '/rules/:id')
-  if (demo !== FURTHEST && demo !== '')
-    return { kind: `${bare.replace(/^\/exercises\/.+/, '/exercises/:id')} ${demo}`, most: 1 }
+  const inLesson = url.searchParams.has('lesson')
+  const one = bare.replace(/^\/exercises\/(?!record|lesson|spot|dial).+/, '/exercises/:id')
+  if (inLesson) return { kind: `${one} in a lesson ${demo}`, most: 2 * OF_A_KIND }
+  if (demo !== FURTHEST && demo !== '') return { kind: `${one} ${demo}`, most: 1 }
   const names = [...new Set(url.searchParams.keys())].filter((name) => !SAME_KIND.includes(name)).sort()
   return { kind: `${bare}?${names.join('&')} ${demo}`, most: OF_A_KIND }
 }
@@ -63,7 +70,7 @@ export async function crawl(app: Hono): Promise<CrawledPage[]> {
   const pages: CrawledPage[] = []
   const met = new Set<string>()
   const kinds = new Map<string, number>()
-  const waiting = ['/', `/brief?b=${QUOTED}`, ...demos.map(({ brief }) => `/advice?b=${packBrief(brief)}`)]
+  const waiting = ['/', ...demos.map(({ brief }) => `/advice?b=${packBrief(brief)}`), `/brief?b=${QUOTED}`]
   for (let path = waiting.shift(); path !== undefined; path = waiting.shift()) {
     if (met.has(path)) continue
     met.add(path)

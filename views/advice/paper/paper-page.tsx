@@ -1,6 +1,6 @@
 import { Page } from '../../page.tsx'
 import { briefRows, pointLine } from '../../words/brief.ts'
-import { pathWords } from '../../words/path.ts'
+import { askedWords } from '../../words/path.ts'
 import { Assumptions } from '../assumptions.tsx'
 import { Quotes } from '../first/quotes.tsx'
 import { RatherLinks } from '../first/rather-links.tsx'
@@ -83,7 +83,7 @@ export function PaperPage({ advice, brief, title, names, packed, printedOn, shor
             <Enters advice={advice} />
             <MissingSection
               missing={advice.missing}
-              wordsOf={(path) => pathWords(path, advice)}
+              wordsOf={(path) => askedWords(path, advice)}
               hrefOf={() => null}
             />
             <WhyNot advice={advice} />

@@ -1,6 +1,6 @@
 import type { Advice } from '../../../src/contract/advice.ts'
 import type { Names } from '../../words/contaminant.ts'
-import { pathWords } from '../../words/path.ts'
+import { askedWords } from '../../words/path.ts'
 import { Assumptions } from '../assumptions.tsx'
 import { Quotes } from '../first/quotes.tsx'
 import { RatherLinks } from '../first/rather-links.tsx'
@@ -77,7 +77,7 @@ export function Part(props: PartProps) {
       return (
         <MissingSection
           missing={advice.missing}
-          wordsOf={(path) => pathWords(path, advice)}
+          wordsOf={(path) => askedWords(path, advice)}
           hrefOf={(path) => `/brief?b=${packed}#${path}`}
         />
       )

@@ -1,6 +1,6 @@
 import type { Advice } from '../../../src/contract/advice.ts'
 import { shortName } from '../../words/machine.ts'
-import { pathWords } from '../../words/path.ts'
+import { askedWords } from '../../words/path.ts'
 import { type Links, ratherLink, ruleLink } from '../links.ts'
 
 interface Props {
@@ -82,11 +82,11 @@ function Sharpens({ advice, links }: Props) {
       <ul>
         {missing.map(({ path }) => (
           <li>
-            <a href={`/brief?b=${links.packed}#${path}`}>{pathWords(path, advice)}</a>
+            <a href={`/brief?b=${links.packed}#${path}`}>{askedWords(path, advice)}</a>
           </li>
         ))}
         <li>
-          <a href={`/advice/part?b=${links.packed}&part=missing`}>by how much</a>
+          <a href={`/advice/part?b=${links.packed}&part=missing`}>How much each matters</a>
         </li>
       </ul>
     </>
