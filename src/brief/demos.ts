@@ -63,7 +63,7 @@ export const demos: readonly Demo[] = [
   {
     id: 'mince',
     title: mince.title!,
-    shows: 'Pumped in a pipe, where no x-ray machine of the list fits.',
+    shows: 'Pumped in a pipe: bone for x-rays, metal for either.',
     brief: mince,
   },
 ]
