@@ -15,7 +15,8 @@ import { quoted } from './contract/quoted.ts'
 const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: string; does: string }> = {
   serve: {
     run: serveCommand,
-    usage: 'serve [--port 8317] [--listen 127.0.0.1] [--rules DIR] [--workers N] [--budget SECONDS]',
+    usage:
+      'serve [--port 8317] [--listen 127.0.0.1] [--rules DIR] [--workers N] [--budget SECONDS] [--user-header NAME]',
     does: 'pages and API with the demo briefs, on request under your own rules',
   },
   advise: {

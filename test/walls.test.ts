@@ -47,6 +47,7 @@ const FORBIDDEN = [
   ['src/report/new.ts', '../web/app.ts'],
   ['src/lines/new.ts', '../web/app.ts'],
   ['src/lines/new.ts', '../store/open.ts'],
+  ['src/store/new.ts', '../brief/index.ts'],
   ['src/lines/read/new.ts', '../../../views/page.tsx'],
   ['src/xray/beam/new.ts', '../observer/observer.ts'],
   ['src/xray/observer/new.ts', '../trail/trail.ts'],

@@ -18,6 +18,7 @@ export interface PageFrame {
     | 'exercises'
     | 'runs'
     | 'lines'
+    | 'kept'
     | 'rules'
     | 'examples'
     | 'other'
@@ -54,6 +55,7 @@ export function Page(frame: PageFrame & { children?: Child }) {
           {here === 'advice' || here === 'brief' ? (
             <link rel="stylesheet" href={`/assets/${here}.css`} />
           ) : null}
+          {here === 'kept' ? <link rel="stylesheet" href="/assets/kept.css" /> : null}
           {here === 'exercises' ? <link rel="stylesheet" href="/assets/sittings.css" /> : null}
           {here === 'compare' ? <link rel="stylesheet" href="/assets/compare.css" /> : null}
           {present ? <link rel="stylesheet" href="/assets/room.css" /> : null}
@@ -111,13 +113,14 @@ const NAVIGATION: readonly {
   { here: 'checks', words: 'Check plan', path: '/checks', needs: 'brief' },
   { here: 'runs', words: 'Test runs', path: '/runs', needs: 'may-have-brief' },
   { here: 'lines', words: 'Lines', path: '/lines', needs: 'no-brief' },
+  { here: 'kept', words: 'Kept', path: '/kept', needs: 'may-have-brief' },
   { here: 'exercises', words: 'Exercises', path: '/exercises', needs: 'may-have-brief' },
   { here: 'rules', words: 'Rule book', path: '/rules', needs: 'may-have-brief' },
   { here: 'examples', words: 'Examples', path: '/examples', needs: 'none' },
 ]
 
 /** On a narrow screen these stand behind "More", so that the head takes two lines. */
-const SELDOM: readonly Here[] = ['card', 'trade-offs', 'exercises', 'rules', 'examples']
+const SELDOM: readonly Here[] = ['card', 'trade-offs', 'kept', 'exercises', 'rules', 'examples']
 const isSeldom = (page: Here, here: Here) => SELDOM.includes(page) && page !== here
 /** So many fit into two lines. */
 const FEW_PAGES = 5

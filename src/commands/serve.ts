@@ -29,6 +29,7 @@ export async function serveCommand(args: string[]): Promise<number> {
       rules: { type: 'string', multiple: true, default: [] },
       workers: { type: 'string' },
       budget: { type: 'string', default: '20' },
+      'user-header': { type: 'string' },
     },
   })
   const port = wholeNumber('--port', values.port, 0, 65535)
@@ -46,6 +47,7 @@ export async function serveCommand(args: string[]): Promise<number> {
     listen,
     rules: values.rules,
     pool,
+    userHeader: values['user-header'] ?? null,
   }).catch((error) => {
     throw CANNOT_LISTEN[(error as NodeJS.ErrnoException).code ?? '']?.(listen, port) ?? error
   })

@@ -2,6 +2,7 @@ import { Hono } from 'hono'
 import { methodNotAllowed } from 'hono/method-not-allowed'
 import { advise } from '../advise.ts'
 import { adviseBatch } from '../lines/advise-row.ts'
+import { IN_MEMORY } from '../store/open.ts'
 import { type Advise, remembering, under } from './advisor.ts'
 import { adviceApi } from './api/advice.ts'
 import { cardApi } from './api/card.ts'
@@ -12,6 +13,8 @@ import { planApi } from './api/plan.ts'
 import { runsApi } from './api/runs.ts'
 import { notFound, onError, wrongMethod } from './failures.tsx'
 import { houseOf } from './house-book.ts'
+import { keepingIn } from './kept-store/keeping.ts'
+import { keptRoutes } from './kept-store/kept-routes.ts'
 import { advicePage } from './pages/advice/advice-page.tsx'
 import { advicePart } from './pages/advice/advice-part.tsx'
 import { comparePage } from './pages/advice/compare-page.tsx'
@@ -48,9 +51,12 @@ import { readRunsPage, runsFile, runsPage, trialSheetPage } from './pages/runs/r
 import { door } from './serving/door.ts'
 import { tableRoutes } from './table-routes.ts'
 
-/** The pages behind the door, answered in this thread; the server answers them in workers (pool.ts). */
-export const createApp = (advises: Advise = advise, overlays: readonly string[] = []): Hono =>
-  door(createPages(advises, overlays).fetch)
+/** The pages behind the door, answered in this thread and keeping nothing beyond it; the server answers them in workers (pool.ts). */
+export function createApp(advises: Advise = advise, overlays: readonly string[] = []): Hono {
+  const pages = createPages(advises, overlays)
+  keptRoutes(pages, keepingIn({ file: IN_MEMORY }), { kind: 'this-machine' })
+  return door(pages.fetch)
+}
 
 /** Every address the program answers, with a company's own rule books (folders) laid over the house's. */
 export function createPages(advises: Advise = advise, overlays: readonly string[] = []): Hono {

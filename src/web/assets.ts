@@ -24,6 +24,7 @@ const ASSETS = new Map([
   ['runs.css', asset('text/css; charset=utf-8', own('runs.css'))],
   ['enter-runs.js', asset('text/javascript; charset=utf-8', own('enter-runs.js'))],
   ['room-keys.js', asset('text/javascript; charset=utf-8', own('room-keys.js'))],
+  ['kept.css', asset('text/css; charset=utf-8', own('kept.css'))],
   ['records.css', asset('text/css; charset=utf-8', own('records.css'))],
   ['icon.svg', asset('image/svg+xml', own('icon.svg'))],
   ['htmx.js', asset('text/javascript; charset=utf-8', script)],

@@ -1,4 +1,5 @@
 import type { TestProject } from 'vitest/node'
+import { IN_MEMORY } from '../../src/store/open.ts'
 import { serve } from '../../src/web/serving/serve.ts'
 import { hasBrowser, startBrowser, warnOfNoBrowser } from './chromium.ts'
 
@@ -19,7 +20,7 @@ export default async function serveOnce(project: TestProject): Promise<(() => Pr
     return
   }
   const browser = await startBrowser()
-  const house = await serve({ port: 0, listen: '127.0.0.1', pool: POOL })
+  const house = await serve({ port: 0, listen: '127.0.0.1', pool: POOL, place: { file: IN_MEMORY } })
   project.provide('served', { address: house.address, browser: browser.wsEndpoint() })
   return async () => {
     await browser.close()

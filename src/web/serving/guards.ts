@@ -27,7 +27,15 @@ const atMost = (bytes: number) =>
   })
 const usual = atMost(MOST_BYTES)
 const table = atMost(MOST_BYTES_OF_RUNS)
-const TAKES_TABLES = ['/runs', '/runs/table.csv', '/runs/sheet', '/api/runs', '/lines', '/api/lines']
+const TAKES_TABLES = [
+  '/runs',
+  '/runs/table.csv',
+  '/runs/sheet',
+  '/api/runs',
+  '/lines',
+  '/api/lines',
+  '/kept/import',
+]
 
 export const bodySize: MiddlewareHandler = (c, next) =>
   (TAKES_TABLES.includes(c.req.path) ? table : usual)(c, next)

@@ -2,17 +2,26 @@ import { Hono } from 'hono'
 import { methodNotAllowed } from 'hono/method-not-allowed'
 import type { Workforce } from '../../lines/read-lines.ts'
 import { notFound, onError, wrongMethod } from '../failures.tsx'
+import type { Keeping } from '../kept-store/keeping.ts'
+import { keptRoutes } from '../kept-store/kept-routes.ts'
+import type { Door } from '../kept-store/who.ts'
 import { tableRoutes } from '../table-routes.ts'
 import type { Answers } from './door.ts'
 
-const HERE = /^\/(?:api\/)?lines(?:\/|$)/
+const HERE = /^\/(?:(?:api\/)?lines|kept)(?:\/|$)/
+
+export interface OwnThread {
+  readonly workforce: Workforce
+  readonly keeping: Keeping
+  readonly door: Door
+}
 
 /**
  * What the server's own thread answers, because it only hands on: tables of products, which outlast every request and
- * whose rows go to all workers. All else goes to the others.
+ * whose rows go to all workers, and what is kept, which the database thinks about. All else goes to the others.
  */
 export function ownThread(
-  workforce: Workforce,
+  { workforce, keeping, door }: OwnThread,
   others: Answers,
 ): { answers: Answers; close: () => Promise<void> } {
   const app = new Hono()
@@ -20,8 +29,12 @@ export function ownThread(
   app.onError(onError)
   app.notFound(notFound)
   const jobs = tableRoutes(app, workforce)
+  keptRoutes(app, keeping, door)
   return {
     answers: (request) => (HERE.test(new URL(request.url).pathname) ? app.fetch(request) : others(request)),
-    close: () => jobs.close(),
+    close: async () => {
+      await jobs.close()
+      await keeping.close()
+    },
   }
 }

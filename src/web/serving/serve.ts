@@ -2,6 +2,9 @@ import type { Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { serve as listen } from '@hono/node-server'
 import { loadRulebook } from '../../advice/book/rulebook.ts'
+import { type Place, usualPlace } from '../../store/open.ts'
+import { keepingIn } from '../kept-store/keeping.ts'
+import { doorOf } from '../kept-store/who.ts'
 import { door } from './door.ts'
 import { answerHalfSent, MOST_HEADER_BYTES, PATIENCE } from './half-sent.ts'
 import { ownThread } from './own-thread.ts'
@@ -17,6 +20,10 @@ export interface Where {
   /** Folders of rules laid over the book. */
   readonly rules?: readonly string[]
   readonly pool?: Partial<PoolSettings>
+  /** Where things are kept; what the surroundings say unless given. */
+  readonly place?: Place
+  /** Header in which a proxy in front names who asks. */
+  readonly userHeader?: string | null
 }
 
 export interface Served {
@@ -27,10 +34,24 @@ export interface Served {
 }
 
 /** Starts the pages and the API, and says where they are. Throws RulebookError where the rules are not in order. */
-export function serve({ port, listen: hostname, rules = [], pool: settings }: Where): Promise<Served> {
+export function serve({
+  port,
+  listen: hostname,
+  rules = [],
+  pool: settings,
+  place,
+  userHeader = null,
+}: Where): Promise<Served> {
   if (rules.length > 0) loadRulebook(rules)
   const pool = startPool(rules, { ...usualSettings(), ...settings })
-  const here = ownThread(pool.workforce, pool.answer)
+  const here = ownThread(
+    {
+      workforce: pool.workforce,
+      keeping: keepingIn(place ?? usualPlace()),
+      door: doorOf(hostname, userHeader),
+    },
+    pool.answer,
+  )
   return new Promise((resolve, reject) => {
     const server = listen(
       {

@@ -36,7 +36,9 @@ describe('pages answered in workers', () => {
   it('share their workers with the rows of tables, which come back in order', async () => {
     const head = 'title,food,heightMm,widthMm,lengthMm,speedMPerMin,equipment,contaminants.0.material\n'
     const rows = Array.from({ length: 9 }, (_, k) => `p${k},cheddar,3${k},100,200,20,coil-single,ss316\n`)
-    const { answers, close } = ownThread(pool.workforce, pool.answer)
+    const keeping = { store: () => Promise.reject(new Error('none')), close: async () => {} }
+    const open = { workforce: pool.workforce, keeping, door: { kind: 'closed' as const } }
+    const { answers, close } = ownThread(open, pool.answer)
     const sent = { method: 'POST', headers: { 'content-type': 'text/csv' }, body: head + rows.join('') }
     const [answer, page] = await Promise.all([
       door(answers).request('/api/lines', sent),

@@ -1,0 +1,46 @@
+import type { Changed } from '../../src/store/difference.ts'
+import type { Revision } from '../../src/store/kept.ts'
+import { Page } from '../page.tsx'
+import { ChangedList } from './changed-list.tsx'
+import { moment } from './kept-page.tsx'
+
+export interface ConflictPageProps {
+  readonly id: string
+  /** Packed, for a link. */
+  readonly mine: string
+  readonly theirs: Omit<Revision, 'body'> & { readonly packed: string | null }
+  /** From theirs to mine. */
+  readonly changed: readonly Changed[]
+}
+
+/** Somebody else was first: both versions, and the choice. */
+export function ConflictPage({ id, mine, theirs, changed }: ConflictPageProps) {
+  return (
+    <Page title="Changed meanwhile" packed={mine} here="kept">
+      <h1>Changed meanwhile</h1>
+      <p class="standfirst">
+        Nothing was written. Since you began, revision {theirs.revision} was kept
+        {theirs.by ? ` by ${theirs.by}` : ''} at {moment(theirs.at)} UTC.
+      </p>
+      <p>
+        <a href={`/advice?b=${mine}`}>Your version</a>
+        {theirs.packed ? (
+          <>
+            {' · '}
+            <a href={`/advice?b=${theirs.packed}`}>the version kept meanwhile</a>
+          </>
+        ) : null}
+      </p>
+      <h2>From theirs to yours</h2>
+      <ChangedList changed={changed} />
+      <form method="post" action={`/kept/${id}`}>
+        <input type="hidden" name="b" value={mine} />
+        <input type="hidden" name="revision" value={String(theirs.revision)} />
+        <button type="submit">Keep yours as the next revision</button>
+      </form>
+      <p>
+        <a href={`/kept/${id}`}>Leave it as it is</a>
+      </p>
+    </Page>
+  )
+}
