@@ -102,7 +102,7 @@ const NAVIGATION: readonly {
   here: Here
   words: string
   path: string
-  needs: 'brief' | 'may-have-brief' | 'no-brief' | 'none'
+  needs: 'brief' | 'may-have-brief' | 'no-brief'
 }[] = [
   { here: 'brief', words: 'Brief', path: '/brief', needs: 'may-have-brief' },
   { here: 'advice', words: 'Advice', path: '/advice', needs: 'brief' },
@@ -116,7 +116,7 @@ const NAVIGATION: readonly {
   { here: 'kept', words: 'Kept', path: '/kept', needs: 'may-have-brief' },
   { here: 'exercises', words: 'Exercises', path: '/exercises', needs: 'may-have-brief' },
   { here: 'rules', words: 'Rule book', path: '/rules', needs: 'may-have-brief' },
-  { here: 'examples', words: 'Examples', path: '/examples', needs: 'none' },
+  { here: 'examples', words: 'Examples', path: '/examples', needs: 'no-brief' },
 ]
 
 /** On a narrow screen these stand behind "More", so that the head takes two lines. */
@@ -136,7 +136,7 @@ function PageLink({
 }) {
   return (
     <a
-      href={packed && page.needs !== 'none' ? `${page.path}?b=${packed}` : page.path}
+      href={packed ? `${page.path}?b=${packed}` : page.path}
       {...(page.here === here ? { 'aria-current': 'page' as const } : {})}
     >
       {page.words}
