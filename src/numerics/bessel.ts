@@ -55,3 +55,37 @@ export function besselJ1(x: number): number {
         t * (0.0000565 + t * (-0.00637879 + t * (0.00074348 + t * (0.00079824 - t * 0.00029166)))))
   return (sign * (f * Math.cos(theta))) / Math.sqrt(ax)
 }
+
+/** Steps of the table of J0 per unit, and where it ends. */
+const STEPS_PER_UNIT = 8
+const TABLE_END = 260
+
+/** J0 and its slope −J1 at every step, one after the other. */
+let table: Float64Array | null = null
+
+function tabulate(): Float64Array {
+  const rows = TABLE_END * STEPS_PER_UNIT + 2
+  const values = new Float64Array(2 * rows)
+  for (let row = 0; row < rows; row++) {
+    values[2 * row] = besselJ0(row / STEPS_PER_UNIT)
+    values[2 * row + 1] = -besselJ1(row / STEPS_PER_UNIT) / STEPS_PER_UNIT
+  }
+  return values
+}
+
+/**
+ * {@link besselJ0} read from a table by cubics through values and slopes, several times as fast where a sum asks for
+ * many: error below h⁴/384·max|J0⁗| = 2.4e-7 beside that of the values.
+ */
+export function tabledJ0(x: number): number {
+  const at = Math.abs(x) * STEPS_PER_UNIT
+  if (at >= TABLE_END * STEPS_PER_UNIT) return besselJ0(x)
+  table ??= tabulate()
+  const row = at | 0
+  const t = at - row
+  const i = 2 * row
+  const rise = table[i + 2]! - table[i]!
+  const start = table[i + 1]!
+  const end = table[i + 3]!
+  return table[i]! + t * (start + t * (3 * rise - 2 * start - end + t * (start + end - 2 * rise)))
+}

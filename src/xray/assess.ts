@@ -14,7 +14,7 @@ import {
 import { channelsBehind, type PackInBeam } from './detector/channels.ts'
 import { extrapolationOf } from './extrapolation.ts'
 import { bestAt, bestRangeAt, decideIn, judgedIn, lookAt, promisedAt } from './look.ts'
-import { noiseShares } from './observer/observer.ts'
+import { noiseShares } from './observer/noise-shares.ts'
 import { chanceAnyOrientation } from './observer/orientation.ts'
 import { CONSTANTS_STATUS } from './observer/practice.ts'
 import {

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { besselJ0, besselJ1 } from '../../src/numerics/bessel.ts'
+import { besselJ0, besselJ1, tabledJ0 } from '../../src/numerics/bessel.ts'
 import { discreteGauss } from '../../src/numerics/discrete-gauss.ts'
 import { gaussLegendre } from '../../src/numerics/gauss-legendre.ts'
 import { radicalInverse } from '../../src/numerics/halton.ts'
@@ -23,6 +23,10 @@ describe('Bessel functions', () => {
       expect(Math.abs(besselJ0(x) - besselByIntegral(0, x))).toBeLessThan(2e-7)
       expect(Math.abs(besselJ1(x) - besselByIntegral(1, x))).toBeLessThan(2e-7)
     }
+  })
+
+  it('the table of J0 reads as the function itself to 5e-7, at its end and beyond as well', () => {
+    for (let x = -3; x < 270; x += 0.0137) expect(Math.abs(tabledJ0(x) - besselJ0(x))).toBeLessThan(5e-7)
   })
 })
 

@@ -1,7 +1,7 @@
 import type { XrayMachine } from '../../contract/index.ts'
 import { normalUpperQuantile, normalUpperTail } from '../../numerics/normal.ts'
 import { buildOf } from '../../xray/beam/exposure.ts'
-import { detectability } from '../../xray/observer/observer.ts'
+import { detectability } from '../../xray/observer/detectability.ts'
 import { PRACTICE } from '../../xray/observer/practice.ts'
 import { objectIn, positionsOf, setScene } from '../../xray/observer/scene.ts'
 import { materialAttenuation, packInBeam } from '../../xray/places/pack-in-beam.ts'

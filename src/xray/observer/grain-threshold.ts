@@ -1,7 +1,9 @@
 import { tailPoint } from '../../numerics/tail-point.ts'
+import { roomFor } from '../../numerics/working-room.ts'
 import { modulationTransfer } from '../noise/noise.ts'
 import { grainNoisePower } from '../noise/texture.ts'
-import { type Observer, objectTransform } from './observer.ts'
+import { objectTransform } from './object-transform.ts'
+import type { Observer } from './observer.ts'
 import { roundAnswers } from './round-in-bed.ts'
 import type { SeenObject } from './seen-object.ts'
 import { FIVE_LN_STEP, FIVE_SIZES, NINE_SIZES } from './shot-noise.ts'
@@ -53,8 +55,7 @@ interface Filter {
 }
 
 /** Working space of the last filter; what was given back is used before the next is made. */
-let weighted = new Float64Array(0)
-let squares = new Float64Array(0)
+const [weightedRoom, squaresRoom] = [roomFor(), roomFor()]
 
 function filterOf(observer: Observer, object: SeenObject, sizeMm: number): Filter {
   const { frequencies, inverse, channels } = observer
@@ -62,10 +63,8 @@ function filterOf(observer: Observer, object: SeenObject, sizeMm: number): Filte
   const n = channels.count
   const { seen, power: grain } = grainOf(observer)
   const s = objectTransform(observer, object, sizeMm)
-  if (weighted.length !== frequencies.length) {
-    weighted = new Float64Array(frequencies.length)
-    squares = new Float64Array(frequencies.length)
-  }
+  const weighted = weightedRoom(frequencies.length)
+  const squares = squaresRoom(frequencies.length)
   let power = 0
   let fromGrain = 0
   for (let q = 0; q < frequencies.length; q++) {
@@ -102,18 +101,22 @@ function pointOfOne(
   const grainSizes = sizeMm > LIKE_A_GRAIN * observer.pack.grainMm ? NINE_SIZES : FIVE_SIZES
   const { weighted, squares, grainShare } = filterOf(observer, object, sizeMm)
   if (!(grainShare > 0)) return normalPoint
-  const { answers, numbers, square } =
-    object.shape === 'wire'
-      ? wireAnswers(
-          observer,
-          weighted,
-          Math.min(object.lengthMm, Math.max(object.gatheredMm, sizeMm)),
-          grainSizes,
-        )
-      : roundAnswers(observer, weighted, squares, grainSizes)
+  const {
+    answers,
+    numbers,
+    count: all,
+    square,
+  } = object.shape === 'wire'
+    ? wireAnswers(
+        observer,
+        weighted,
+        Math.min(object.lengthMm, Math.max(object.gatheredMm, sizeMm)),
+        grainSizes,
+      )
+    : roundAnswers(observer, weighted, squares, grainSizes)
   const scale = Math.sqrt(grainShare / square)
   let count = 0
-  for (let i = 0; i < answers.length; i++) {
+  for (let i = 0; i < all; i++) {
     const h = answers[i]! * scale
     if (h < SMALLEST_ANSWER && h > -SMALLEST_ANSWER) continue
     answers[count] = h

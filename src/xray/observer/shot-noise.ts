@@ -1,4 +1,4 @@
-import { LN_SIZE_SPREAD } from './observer.ts'
+import { LN_SIZE_SPREAD } from './detectability.ts'
 
 /** One step of a spread of sizes: ratio to the middle size, and its share. */
 export interface SizeStep {
@@ -25,10 +25,11 @@ const BEYOND_RIM_MM = 4
 const PLACE_STEP = 0.45
 const FEWEST_PLACES = 16
 
-/** How far from the middle of a grain its shadow is followed, mm, and in how many places. */
+/** How far from the middle of a grain its shadow is followed, mm, and in how many places, an even number. */
 export function placesAround(grainMm: number, objectPixelMm: number): { reachMm: number; places: number } {
   const reachMm = (NINE_SIZES.at(-1)!.ratio * grainMm) / 2 + BEYOND_RIM_MM
-  return { reachMm, places: Math.max(FEWEST_PLACES, Math.ceil(reachMm / (PLACE_STEP * objectPixelMm))) }
+  const places = 2 * Math.ceil(reachMm / (2 * PLACE_STEP * objectPixelMm))
+  return { reachMm, places: Math.max(FEWEST_PLACES, places) }
 }
 
 /** Transform of the chords of a ball of diameter D, mm³: 4πR³(sin k − k·cos k)/k³, k = 2πfR. */
@@ -44,10 +45,14 @@ export function grainsPerMm2(solidMm: number, grainMm: number, size: SizeStep): 
   return (size.weight * solidMm) / ((Math.PI * (grainMm * size.ratio) ** 3) / 6)
 }
 
-/** What the grains of a bed leave in a filter, not to scale: answers, how many grains give each, and all squares. */
+/**
+ * What the grains of a bed leave in a filter, not to scale: the first so many answers, how many grains give each, and
+ * all squares. Read it before the next is made: its room is used anew.
+ */
 export interface Answers {
   readonly answers: Float64Array
   readonly numbers: Float64Array
+  readonly count: number
   readonly square: number
 }
 

@@ -1,7 +1,8 @@
 import { besselJ1 } from '../../numerics/bessel.ts'
 import { gaussLegendre } from '../../numerics/gauss-legendre.ts'
+import { roomFor } from '../../numerics/working-room.ts'
+import { answersAlong, evenly } from './answers-along.ts'
 import type { Observer } from './observer.ts'
-import { dot } from './round-in-bed.ts'
 import { type Answers, grainsPerMm2, NINE_SIZES, placesAround, recent, type SizeStep } from './shot-noise.ts'
 
 /** Half chords of a slice through a grain at which its answer is tabulated, and places along the wire. */
@@ -13,8 +14,10 @@ const WITHIN = 8
 interface Slices {
   readonly longestMm: number
   readonly places: number
-  /** [slice][place × frequency]: ρJ₁(2πfρ)/f·cos(2πfx), the slice of half chord ρ as a line filter meets it at x. */
-  readonly answers: readonly Float64Array[]
+  /** [place × frequency]: cos(2πfx), x the distance from the wire. */
+  readonly waves: Float64Array
+  /** [slice × frequency]: ρJ₁(2πfρ)/f, the slice of half chord ρ. */
+  readonly slices: Float64Array
   /** Δx, mm. */
   readonly widths: Float64Array
 }
@@ -28,15 +31,19 @@ function slicesOn({ frequencies, pack, imaging }: Observer): Slices {
   for (let i = 0; i < places; i++)
     for (let q = 0; q < points; q++)
       waves[i * points + q] = Math.cos(Math.PI * frequencies[q]! * reachMm * (rule.nodes[i]! + 1))
-  const answers = Array.from({ length: SLICES + 1 }, (_, j) => {
+  const slices = new Float64Array((SLICES + 1) * points)
+  for (let j = 0; j <= SLICES; j++) {
     const rho = (j * longestMm) / SLICES
-    const slice = frequencies.map((f) => (rho * besselJ1(2 * Math.PI * f * rho)) / f)
-    return waves.map((wave, k) => wave * slice[k % points]!)
-  })
-  return { longestMm, places, answers, widths: rule.weights.map((w) => (w * reachMm) / 2) }
+    for (let q = 0; q < points; q++) {
+      const f = frequencies[q]!
+      slices[j * points + q] = (rho * besselJ1(2 * Math.PI * f * rho)) / f
+    }
+  }
+  return { longestMm, places, waves, slices, widths: rule.weights.map((w) => (w * reachMm) / 2) }
 }
 
-const sliced = recent<Slices>(2)
+const sliced = recent<Slices>(4)
+const [filters, lines, answers, numbers] = [roomFor(), roomFor(), roomFor(), roomFor()]
 
 /**
  * What single grains leave in the filter of a wire: the line filter across it times a rectangle of the gathered
@@ -49,16 +56,18 @@ export function wireAnswers(
   sizes: readonly SizeStep[],
 ): Answers {
   const { frequencies, pack, imaging } = observer
-  const key = [imaging.objectPixelMm, pack.grainMm, frequencies.length].join()
-  const { longestMm, places, answers: rows, widths } = sliced(key, () => slicesOn(observer))
   const points = frequencies.length
-  const lines = rows.map((row) => {
-    const line = new Float64Array(places)
-    for (let i = 0; i < places; i++) line[i] = dot(filter, row, i * points)
-    return line
-  })
-  const answers = new Float64Array(sizes.length * ALONG * places)
-  const numbers = new Float64Array(answers.length)
+  const key = [imaging.objectPixelMm, pack.grainMm, points].join()
+  const { longestMm, places, waves, slices, widths } = sliced(key, () => slicesOn(observer))
+  const through = filters(evenly(SLICES + 1) * points)
+  for (let j = 0; j <= SLICES; j++)
+    for (let q = 0; q < points; q++) through[j * points + q] = filter[q]! * slices[j * points + q]!
+  const line = lines(evenly(SLICES + 1) * places)
+  answersAlong(line, through, evenly(SLICES + 1), waves, places, points)
+
+  const count = sizes.length * ALONG * places
+  const left = answers(count).fill(0, 0, count)
+  const many = numbers(count)
   const along = gaussLegendre(ALONG)
   const within = gaussLegendre(WITHIN)
   let square = 0
@@ -75,20 +84,24 @@ export function wireAnswers(
         const inside = from + ((to - from) * (within.nodes[k]! + 1)) / 2
         const slice = (Math.sqrt(Math.max(0, radius * radius - inside * inside)) / longestMm) * SLICES
         const low = Math.min(SLICES - 1, slice | 0)
-        const share = slice - low
         const weight = ((to - from) / 2) * within.weights[k]!
-        const [below, above] = [lines[low]!, lines[low + 1]!]
+        const ofAbove = weight * (slice - low)
+        const ofBelow = weight - ofAbove
+        const below = low * places
+        const above = below + places
         for (let i = 0; i < places; i++)
-          answers[at + i]! += weight * (below[i]! + share * (above[i]! - below[i]!))
+          left[at + i]! += ofBelow * line[below + i]! + ofAbove * line[above + i]!
       }
       // Four quarters of the plane are alike.
       const rowMm2 = 4 * perMm2 * (reach / 2) * along.weights[m]!
       for (let i = 0; i < places; i++) {
-        numbers[at + i] = rowMm2 * widths[i]!
-        square += numbers[at + i]! * answers[at + i]! ** 2
+        const n = rowMm2 * widths[i]!
+        const h = left[at + i]!
+        many[at + i] = n
+        square += n * h * h
       }
       at += places
     }
   }
-  return { answers, numbers, square }
+  return { answers: left, numbers: many, count, square }
 }

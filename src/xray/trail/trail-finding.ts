@@ -1,7 +1,7 @@
 import type { Calculation, Contaminant } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
 import type { XrayFinding } from '../assessment.ts'
-import { detectability } from '../observer/observer.ts'
+import { detectability } from '../observer/detectability.ts'
 import type { SeenPiece } from '../observer/scene.ts'
 import { ASSUMPTION_RANGES, DRAWS } from '../observer/variation.ts'
 import type { TrailInput } from './trail.ts'

@@ -1,6 +1,6 @@
 import type { Contaminant } from '../../../contract/index.ts'
 import { modulationTransfer } from '../../noise/noise.ts'
-import { objectTransform } from '../../observer/observer.ts'
+import { objectTransform } from '../../observer/object-transform.ts'
 import { displacedFood, firstChannelMu } from '../../observer/scene.ts'
 import { type SeenObject, seeObject } from '../../observer/seen-object.ts'
 import { materialAttenuation } from '../../places/pack-in-beam.ts'
