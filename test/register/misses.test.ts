@@ -238,6 +238,55 @@ describe('stainless steel, a coil and an x-ray in series, two streams', () => {
   })
 })
 
+describe('a sieve and an x-ray in series, by hand', () => {
+  /**
+   * Invented so that paper and pencil do. Length is lognormal, median 4 mm, factor 2, so ln 2 is one deviation:
+   *   shorter than 2 mm   Φ(−1)        = 0.158655   nothing sees it
+   *   2 to 4 mm           Φ(0) − Φ(−1) = 0.341345   the x-ray takes out 0.99, the sieve nothing
+   *   4 mm and longer     1 − Φ(0)     = 0.500000   the sieve takes out 0.90, the x-ray 0.99
+   * What the sieve misses it misses whatever the x-ray does (independent given the size):
+   *   passes both = 0.158655 + 0.341345·0.01 + 0.5·0.10·0.01 = 0.162569
+   * Where every piece that the better one misses is missed by both (fully dependent), min(0.10, 0.01) = 0.01:
+   *   passes both = 0.158655 + 0.341345·0.01 + 0.5·0.01      = 0.167069
+   * Taken out by the sieve 0.5·0.90 = 0.45, then by the x-ray 0.341345·0.99 + 0.5·0.10·0.99 = 0.387431; with what
+   * passes they make 1. Ten finds at the x-ray in a million packs: 10 ÷ 0.387431 = 25.8110 arrive, ·0.162569 = 4.1961 pass.
+   * The product of the averages, (0.5 + 0.05)·0.167069 = 0.0918878, is not what passes.
+   */
+  const grains = { ...stones, shapes: [{ name: 'chunk', share: 1, perLength: 0.6 }] }
+  const takes = (fromLengthMm: number, workingShare: number) => ({
+    places: [],
+    workingShare,
+    removes: (sizeMm: number) => (sizeMm >= 0.6 * fromLengthMm ? 1 : 0),
+  })
+  const [sieve, xray] = [takes(4, 0.9), takes(2, 0.99)]
+
+  it('counts under one integral what both let through, and the worse case beside it', () => {
+    const both = missed(grains, [sieve, xray], 0)
+    digits(both.independent, 0.162569, 6)
+    digits(both.dependent, 0.167069, 6)
+    digits(meanChance(grains, sieve), 0.45, 6)
+    digits(foundAfter(grains, [sieve], xray), 0.387431, 6)
+    expect(0.45 + foundAfter(grains, [sieve], xray) + both.independent).toBeCloseTo(1, 6)
+  })
+
+  it('turns finds behind the sieve into pieces arriving and passing', () => {
+    const rates = hazardRates({
+      sizes: grains,
+      controls: [sieve, xray],
+      streams: [{ before: 0, steps: ['delivery'], share: null }],
+      logs: [{ control: 1, millionPacks: 1, found: 10, events: 10 }],
+    })
+    digits(rates.arriving[0]!, 25.811, 5)
+    digits(rates.rows[0]!.after!, 4.1961, 5)
+    digits(rates.rows[0]!.afterDependent!, 4.3122, 5)
+  })
+
+  it('counts from a length what is that long or longer', () => {
+    digits(missed(grains, [sieve, xray], 4).independent, 0.0005, 6)
+    digits(missed(grains, [sieve, xray], 4).dependent, 0.005, 6)
+  })
+})
+
 it('the link matters in the tail: a probit promises more at 3 mm than a logit through the same sizes', () => {
   const logit = 1 / (1 + Math.exp((-Math.log(9) * Math.log(3 / 2.31)) / Math.log(2.625 / 2.31)))
   digits(logit, 0.98893)
