@@ -148,7 +148,8 @@ async function registerOf(
       'record.demonstrated': pairs.filter(({ demonstratedMm }) => demonstratedMm !== null).length,
       'record.ccps': pairs.filter((pair) => pair.class === 'CCP').length,
       'record.openHazards': open.length,
-      'record.openNames': open.map(({ label }) => label).join(', '),
+      'record.openNames':
+        open.length === 0 ? 'none' : [...new Set(open.map(({ label }) => label))].join('; '),
       'record.xray': worked.some(({ line }) => line.controls.some(({ option }) => option.family === 'xray')),
       'record.finds': brief.finds.length,
       'record.toConfirm': confirm.length,

@@ -88,7 +88,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/register', registerPage(advisor))
   app.get('/register/answer', answerPage(advisor))
   app.post('/register/answer', keepAnswer(advisor))
-  app.post('/register/confirm', keepConfirmation)
+  app.post('/register/confirm', keepConfirmation(advisor))
   app.get('/report', reportPage(advisor))
   app.get('/report/file', reportAsFile(advisor))
   app.get('/report/data.json', reportAsData(advisor))

@@ -41,6 +41,7 @@ it('understands the words of people for contaminants, and says what it takes for
   ])
   const taken = brief.assumed.filter(({ path }) => path.endsWith('.material')).map(({ path }) => path)
   expect(taken).toEqual(['contaminants.6.material', 'contaminants.7.material'])
+  expect(parsed(enteredOf(brief)).assumed, 'in an address too').toEqual(brief.assumed)
 })
 
 it('an empty list is a mistake that says what to do', () => {

@@ -63,7 +63,7 @@ describe('severity and likelihood are looked up', () => {
   })
 
   it('never falls when severity or likelihood rises', () => {
-    const rank = (s: number, l: number) => ['low', 'attend', 'significant'].indexOf(significanceOf(s, l))
+    const rank = (s: number, l: number) => ['low', 'moderate', 'significant'].indexOf(significanceOf(s, l))
     for (let s = 1; s <= 5; s++)
       for (let l = 1; l <= 5; l++) {
         if (s < 5) expect(rank(s + 1, l)).toBeGreaterThanOrEqual(rank(s, l))
@@ -72,9 +72,9 @@ describe('severity and likelihood are looked up', () => {
   })
 
   it('is no product: 3 × 3 only asks for attention, though 2 × 5 is significant; outside the scale is an error', () => {
-    expect(significanceOf(1, 5)).toBe('attend')
-    expect(significanceOf(5, 1)).toBe('attend')
-    expect(significanceOf(3, 3)).toBe('attend')
+    expect(significanceOf(1, 5)).toBe('moderate')
+    expect(significanceOf(5, 1)).toBe('moderate')
+    expect(significanceOf(3, 3)).toBe('moderate')
     expect(significanceOf(2, 5)).toBe('significant')
     expect(() => significanceOf(0, 3)).toThrow(/1 to 5/)
   })

@@ -88,6 +88,14 @@ describe('an answer of a person', () => {
     })
     expect(refused.status).toBe(422)
     expect(await refused.text()).toContain('needs its reason')
+    const unreadable = await post('/register/answer', {
+      b: packed,
+      question: 'c0.severity',
+      answer: '9',
+      because: 'as the team says',
+    })
+    expect(unreadable.status).toBe(422)
+    expect(visibleText(await unreadable.text())).toMatch(/1 to 5/)
     expect((await page(`/register/answer?b=${packed}&question=c0.p0.q9`)).status).toBe(404)
     expect((await page(`/register/answer?b=${packed}&question=${key}`)).html).toContain(
       '<option value="unknown"',
@@ -104,9 +112,11 @@ describe('an answer of a person', () => {
     const location = sent.headers.get('location')!
     expect(briefIn(location).confirmed).toEqual([{ what: 'c1.median', by: 'quality', date: '2026-11-27' }])
     expect(visibleText((await page(location)).html)).toContain('(quality, 2026-11-27)')
-    expect((await post('/register/confirm', { b: packed, what: 'c1.median', by: '', date: '' })).status).toBe(
-      422,
-    )
+    for (const fields of [
+      { what: 'c1.median', by: '', date: '' },
+      { what: 'no such assumption', by: 'quality', date: '2026-11-27' },
+    ])
+      expect((await post('/register/confirm', { b: packed, ...fields })).status).toBe(422)
   })
 })
 

@@ -19,7 +19,7 @@ const nameOf = ({ label, point, line }: CheckPoint) => `${label}, ${point}${line
 export const checkAnchor = ({ pointIndex }: CheckPoint) => `check-${pointIndex}`
 
 /** Places of the pieces drawn on the pack; pieces that share places share a picture. */
-export function Places({ check, pack }: { check: CheckPoint; pack: PackSize }) {
+export function Places({ check, pack, bare = false }: { check: CheckPoint; pack: PackSize; bare?: boolean }) {
   if (check.stage !== 'packed') return null
   const drawn = new Map(check.pieces.map((piece) => [JSON.stringify(piece.positions), piece]))
   return (
@@ -36,10 +36,12 @@ export function Places({ check, pack }: { check: CheckPoint; pack: PackSize }) {
               {...pack}
               places={piece.positions}
             />
-            <figcaption>
-              {alike.length === check.pieces.length ? 'Every piece' : alike.map(pieceWords).join('; ')}:{' '}
-              {piece.positions.map(({ name }, n) => `${n + 1} ${name}`).join(', ')}
-            </figcaption>
+            {bare ? null : (
+              <figcaption>
+                {alike.length === check.pieces.length ? 'Every piece' : alike.map(pieceWords).join('; ')}:{' '}
+                {piece.positions.map(({ name }, n) => `${n + 1} ${name}`).join(', ')}
+              </figcaption>
+            )}
           </figure>
         )
       })}

@@ -1,7 +1,8 @@
 import type { CheckPoint } from '../../src/contract/checks.ts'
 import { Page } from '../page.tsx'
+import { capital } from '../words/capital.ts'
 import { type PackSize, Places } from './check-section.tsx'
-import { pieceWords } from './pieces-table.tsx'
+import { lineWords } from './pieces-table.tsx'
 
 export interface SheetProps {
   readonly check: CheckPoint
@@ -15,16 +16,16 @@ export interface SheetProps {
 export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps) {
   const pieces = check.pieces.filter(({ routineMm }) => routineMm !== null)
   const every =
-    check.intervalMin === null
-      ? 'Time between checks: ................ min'
-      : `Every ${check.intervalMin} minutes`
+    check.intervalMin === null ? 'Every ................ minutes' : `Every ${check.intervalMin} minutes`
+  const alike = new Set(pieces.map(({ positions }) => JSON.stringify(positions))).size === 1
+  const runs = pieces.reduce((sum, { positions }) => sum + positions.length, 0)
   return (
     <Page title={`Drill sheet: ${check.point}`} packed={packed} here="checks" print>
       <div class="line-sheet">
         <h1>Check at “{check.point}”</h1>
         <p class="line-head">
-          {title}. {check.label}. {every}, and at start, end, change, stop and repair. Setting number:
-          ................
+          {title}. {capital(check.label)}. {every}, at start and end of the run, at every change, after every
+          stop and repair. Setting number: ................
         </p>
         <div class="line-columns">
           <ol class="line-steps">
@@ -35,20 +36,24 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
             ))}
           </ol>
           <div>
-            <h2>Pieces</h2>
+            <h2>{runs === 1 ? 'Piece: one run' : `Pieces: ${runs} runs, one piece at a time`}</h2>
             <ul>
               {pieces.map((piece) => (
                 <li>
-                  {piece.routineMm} mm {pieceWords(piece)}: number ........
-                  <br />
-                  <span class="small">
-                    {piece.positions.length === 1 ? 'Place: ' : 'One run at each place: '}
-                    {piece.positions.map(({ name }, at) => `${at + 1} ${name}`).join(', ')}
-                  </span>
+                  {piece.routineMm} mm {lineWords(piece)}: number ........
+                  {alike && check.stage === 'packed' ? null : (
+                    <>
+                      <br />
+                      <span class="small">{placesWords(piece)}</span>
+                    </>
+                  )}
                 </li>
               ))}
             </ul>
-            <Places check={{ ...check, pieces }} pack={pack} />
+            {alike && check.stage === 'packed' && pieces.length > 0 ? (
+              <p>{placesWords(pieces[0]!)}.</p>
+            ) : null}
+            <Places check={{ ...check, pieces }} pack={pack} bare={alike} />
           </div>
         </div>
         <h2>A piece is not in the bin?</h2>
@@ -69,3 +74,6 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
     </Page>
   )
 }
+
+const placesWords = ({ positions }: CheckPoint['pieces'][number]): string =>
+  `${positions.length === 1 ? 'Place' : 'Each piece once at each place'}: ${positions.map(({ name }, at) => `${at + 1} ${name}`).join(', ')}`

@@ -12,6 +12,9 @@ export const pieceWords = ({ pieceMaterial, shape, lengthMm, faceMm2 }: CheckPie
       ? `${pieceMaterial}, flake of ${faceMm2} mm²`
       : `${pieceMaterial}, ball`
 
+/** The same for a person at the line: what was not said of the material is no matter there. */
+export const lineWords = (piece: CheckPiece): string => pieceWords(piece).replace(', kind not known', '')
+
 const yearly = (value: number | null) =>
   value === null ? '–' : value < 0.1 ? 'under 0.1' : String(Number(value.toPrecision(2)))
 
@@ -19,7 +22,7 @@ const yearly = (value: number | null) =>
 export function PiecesTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
   return (
     <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-      <table>
+      <table class="stacks">
         <caption>Pieces of the check; three figures, never one</caption>
         <thead>
           <tr>
@@ -36,18 +39,18 @@ export function PiecesTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
           {check.pieces.map((piece) => (
             <tr>
               <th scope="row">{pieceWords(piece)}</th>
-              <td>{mm(piece.sizeToFindMm, '–')}</td>
-              <td>{mm(piece.predictedMm, 'none')}</td>
-              <td>{mm(piece.demonstratedMm, 'not yet')}</td>
-              <td>
+              <td data-head="Size to find">{mm(piece.sizeToFindMm, '–')}</td>
+              <td data-head="Predicted, safe to promise">{mm(piece.predictedMm, 'none')}</td>
+              <td data-head="Demonstrated">{mm(piece.demonstratedMm, 'not yet')}</td>
+              <td data-head="Routine piece">
                 {piece.routineMm === null ? 'none serves' : `${piece.routineMm} mm`}
                 <ByCalculation ink={ink} id={piece.calculation} />
               </td>
-              <td>
+              <td data-head="Chance of one run">
                 {chanceWords(piece.chance)}
                 {piece.chance === null ? '' : `; by a logit ${chanceWords(piece.logit.chance)}`}
               </td>
-              <td>{yearly(piece.falseFailuresPerYear)}</td>
+              <td data-head="False failures a year">{yearly(piece.falseFailuresPerYear)}</td>
             </tr>
           ))}
         </tbody>
@@ -56,35 +59,80 @@ export function PiecesTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
   )
 }
 
-/** What each piece can and cannot verify. */
+/** What the pieces can and cannot verify, each said once for all it holds for. */
 export function PieceWords({ check }: { check: CheckPoint }) {
   return (
     <ul>
-      {check.pieces.map((piece) => (
-        <li>
-          <strong>{pieceWords(piece)}:</strong> {verdict(piece)}
-          {otherCurve(piece)}
-        </li>
-      ))}
+      {(['demonstrated', 'predicted'] as const)
+        .flatMap((basis) => {
+          const pieces = check.pieces.filter(
+            (piece) => (piece.basis === 'demonstrated') === (basis === 'demonstrated'),
+          )
+          return [...verdicts(pieces, basis), ...otherCurve(pieces)]
+        })
+        .map(({ about, says }) => (
+          <li>
+            <strong>{about}:</strong> {says}
+          </li>
+        ))}
     </ul>
   )
 }
 
-/** What the other curve through the same two sizes would choose; empty where it chooses the same. */
-function otherCurve({ routineMm, logit }: CheckPiece): string {
-  if (routineMm === null || logit.routineMm === routineMm) return ''
-  return ` By a logit through the same two sizes it would be ${logit.routineMm === null ? 'no piece of the series' : `${logit.routineMm} mm`}: no trial of 60 pieces can tell the two curves apart, so watch how often this check fails by itself.`
+interface Said {
+  readonly about: string
+  readonly says: string
 }
 
-function verdict(piece: CheckPiece): string {
-  const { routineMm, sizeToFindMm, basis } = piece
+const listed = (pieces: readonly CheckPiece[], words: (piece: CheckPiece) => string): string =>
+  pieces.map((piece) => `${pieceWords(piece)}, ${words(piece)}`).join('; ')
+
+/** Pieces that verify the size to find, those that only show that the unit works, and sizes no piece verifies. */
+function verdicts(pieces: readonly CheckPiece[], basis: 'demonstrated' | 'predicted'): Said[] {
   const curve =
     basis === 'demonstrated' ? 'on the demonstrated curve' : 'on the cautious curve, nothing demonstrated yet'
-  if (routineMm === null)
-    return 'no piece up to twice the size to find comes out of a healthy machine nearly every time, so this size cannot be verified with a piece.'
-  if (sizeToFindMm !== null && routineMm > sizeToFindMm)
-    return `the smallest piece that does not fail by itself is ${routineMm} mm (${curve}). The size to find, ${sizeWords(sizeToFindMm)} mm, can be validated but not verified piece by piece; the ${routineMm} mm piece shows that the unit is on, set and rejecting.`
-  return `${routineMm} mm comes out of a healthy machine nearly every time (${curve}) and is no larger than the size to find.`
+  const larger = ({ routineMm, sizeToFindMm }: CheckPiece) =>
+    sizeToFindMm !== null && routineMm !== null && routineMm > sizeToFindMm
+  const verify = pieces.filter((piece) => piece.routineMm !== null && !larger(piece))
+  const show = pieces.filter(larger)
+  const none = pieces.filter(({ routineMm }) => routineMm === null)
+  const all: readonly (readonly [readonly CheckPiece[], string, string])[] = [
+    [
+      verify,
+      listed(verify, ({ routineMm }) => `${routineMm} mm`),
+      `comes out of a healthy machine nearly every time (${curve}) and is no larger than the size to find.`,
+    ],
+    [
+      show,
+      listed(
+        show,
+        ({ routineMm, sizeToFindMm }) =>
+          `${routineMm} mm for a size to find of ${sizeWords(sizeToFindMm!)} mm`,
+      ),
+      `the smallest piece that does not fail by itself is larger than the size to find (${curve}). That size can be validated but not verified piece by piece; the piece shows that the unit is on, set and rejecting.`,
+    ],
+    [
+      none,
+      none.map(pieceWords).join('; '),
+      'no piece up to twice the size to find comes out of a healthy machine nearly every time, so this size cannot be verified with a piece.',
+    ],
+  ]
+  return all.flatMap(([some, about, says]) => (some.length === 0 ? [] : [{ about, says }]))
+}
+
+/** What the other curve through the same two sizes would choose; nothing where it chooses the same. */
+function otherCurve(pieces: readonly CheckPiece[]): Said[] {
+  const other = pieces.filter(({ routineMm, logit }) => routineMm !== null && logit.routineMm !== routineMm)
+  if (other.length === 0) return []
+  const chosen = listed(other, ({ logit }) =>
+    logit.routineMm === null ? 'no piece of the series' : `${logit.routineMm} mm`,
+  )
+  return [
+    {
+      about: 'By a logit through the same two sizes',
+      says: `${chosen}. No trial of 60 pieces can tell the two curves apart, so watch how often these checks fail by themselves.`,
+    },
+  ]
 }
 
 /** What a check notices of a machine that got worse. */

@@ -1,6 +1,7 @@
 import { Page } from '../page.tsx'
+import { capital } from '../words/capital.ts'
 import type { SheetProps } from './drill-page.tsx'
-import { pieceWords } from './pieces-table.tsx'
+import { lineWords } from './pieces-table.tsx'
 
 const LINES = 18
 
@@ -19,11 +20,11 @@ export function RecordPage({ check, title, packed }: SheetProps) {
       <div class="line-sheet">
         <h1>Record of checks at “{check.point}”</h1>
         <p class="line-head">
-          {title}. {check.label}. Month and sheet: ................ One line for each check, written at the
-          time. A piece not in the bin: stop, and follow the drill sheet.
+          {title}. {capital(check.label)}. Month and sheet: ................ One line for each check, written
+          at the time. A piece not in the bin: stop, and follow the drill sheet.
         </p>
         <p class="line-head">
-          {pieces.map((piece, n) => `Piece ${n + 1}: ${piece.routineMm} mm ${pieceWords(piece)}`).join('. ')}
+          {pieces.map((piece, n) => `Piece ${n + 1}: ${piece.routineMm} mm ${lineWords(piece)}`).join('. ')}
         </p>
         <table class="record-sheet">
           <thead>

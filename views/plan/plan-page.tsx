@@ -90,7 +90,7 @@ function Routes({ plan }: { plan: Plan }) {
         {`Chance that the trial shows ${sizeWords(plan.sizeMm)} mm, with each piece once in a pack of its own. One size is exact; curves are 2,000 simulated trials, good to 2 in 100.`}
       </p>
       <section class="scroll" tabindex={0} aria-label="Pieces against the chance of showing it">
-        <table>
+        <table class="routes">
           <caption>Pieces against the chance of showing it</caption>
           <thead>
             <tr>

@@ -20,7 +20,7 @@ export function Confirm({ register, ink }: { register: Register; ink: Ink }) {
               </tr>
             </thead>
             <tbody>
-              {confirm.map(({ id, text, value }) => (
+              {(ink.paper ? byHazard(confirm) : confirm).map(({ id, text, value }) => (
                 <tr>
                   <th scope="row">{text}</th>
                   <td>
@@ -64,4 +64,25 @@ export function Confirm({ register, ink }: { register: Register; ink: Ink }) {
       </Fold>
     </section>
   )
+}
+
+/** The assumptions about one contaminant in one row: "stone" – "median longest length 4 mm; spread, as a factor 2". */
+function byHazard(confirm: Register['confirm']): Register['confirm'] {
+  const rows = new Map<string, Register['confirm'][number]>()
+  for (const one of confirm) {
+    const [, contaminant] = /^(c\d+)\./.exec(one.id) ?? []
+    const [, name, what] = /^(.*): (.*)$/.exec(one.text) ?? []
+    if (contaminant === undefined || name === undefined) {
+      rows.set(one.id, one)
+      continue
+    }
+    const before = rows.get(contaminant)
+    const value = `${what} ${one.value}`
+    rows.set(contaminant, {
+      id: contaminant,
+      text: name,
+      value: before ? `${before.value}; ${value}` : value,
+    })
+  }
+  return [...rows.values()]
 }

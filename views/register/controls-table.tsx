@@ -6,16 +6,20 @@ import { classWithOwed, classWords, percentWords } from './words.ts'
 
 const mm = (value: number | null, none: string) => (value === null ? none : `${sizeWords(value)} mm`)
 
-/** The controls of a hazard in turn: three sizes apart, how much of what arrives each finds, its class. */
-export function ControlsTable({ hazard, ink }: { hazard: Hazard; ink: Ink }) {
-  const { controls, separators } = hazard
-  if (controls.length + separators.length === 0) return null
+/**
+ * The controls in turn: three sizes apart, how much of what arrives each finds, its class; of one hazard, or of
+ * several with their names.
+ */
+export function ControlsTable({ hazards, ink }: { hazards: readonly Hazard[]; ink: Ink }) {
+  if (hazards.every(({ controls, separators }) => controls.length + separators.length === 0)) return null
+  const isNamed = hazards.length > 1
   return (
     <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-      <table class="questions controls-in-turn">
+      <table class="questions controls-in-turn stacks">
         <caption>Controls in turn</caption>
         <thead>
           <tr>
+            {isNamed ? <th scope="col">Hazard</th> : null}
             <th scope="col">Control</th>
             <th scope="col">Size to find</th>
             <th scope="col">Predicted, safe to promise</th>
@@ -25,50 +29,66 @@ export function ControlsTable({ hazard, ink }: { hazard: Hazard; ink: Ink }) {
             <th scope="col">Class</th>
           </tr>
         </thead>
-        <tbody>
-          {separators.map(
-            ({ label, point, takesOut: [worst, best], neverRemoves, condition, calculation }) => (
-              <tr>
-                <th scope="row">
-                  {label}, {point}, ahead of the detector
-                </th>
-                <td colspan={3} class="prose">
-                  separates, shows no size. {condition} {neverRemoves}
-                </td>
-                <td>
-                  {percentWords(worst)} to {percentWords(best)}; credited with the middle
-                  <ByCalculation ink={ink} id={calculation} />
-                </td>
-                <td colspan={2} class="prose">
-                  its own inspection is a prerequisite (PRP): whole, clean, looked at
-                </td>
-              </tr>
-            ),
-          )}
-          {controls.map((control) => (
-            <tr>
-              <th scope="row">
-                {control.label}, {control.point}
-              </th>
-              <td>{mm(control.sizeToFindMm, '–')}</td>
-              <td>{mm(control.predictedMm, 'none')}</td>
-              <td>{mm(control.demonstratedMm, 'not yet')}</td>
-              <td>
-                {percentWords(control.meanChance)}
-                {control.meanChance > 0 && control.meanChanceCautious !== null
-                  ? `, at the promised sizes ${percentWords(control.meanChanceCautious)}`
-                  : ''}
-                <ByCalculation ink={ink} id={control.calculation} />
-              </td>
-              <td>{control.workingShare}</td>
-              <td class="prose">
-                <Class control={control} ink={ink} />
-              </td>
-            </tr>
-          ))}
-        </tbody>
+        {hazards.map((hazard) => (
+          <Rows hazard={hazard} isNamed={isNamed} ink={ink} />
+        ))}
       </table>
     </section>
+  )
+}
+
+function Rows({ hazard, isNamed, ink }: { hazard: Hazard; isNamed: boolean; ink: Ink }) {
+  const { controls, separators, label, line } = hazard
+  const first = isNamed ? (
+    <th scope="rowgroup" rowspan={controls.length + separators.length}>
+      {line === '' ? label : `${label}, ${line}`}
+    </th>
+  ) : null
+  return (
+    <tbody>
+      {separators.map(
+        ({ label, point, takesOut: [worst, best], neverRemoves, condition, calculation }, at) => (
+          <tr>
+            {at === 0 ? first : null}
+            <th scope="row">
+              {label}, {point}, ahead of the detector
+            </th>
+            <td colspan={3} class="prose">
+              separates, shows no size. {condition} {neverRemoves}
+            </td>
+            <td>
+              {percentWords(worst)} to {percentWords(best)}; credited with the middle
+              <ByCalculation ink={ink} id={calculation} />
+            </td>
+            <td colspan={2} class="prose">
+              its own inspection is a prerequisite (PRP): whole, clean, looked at
+            </td>
+          </tr>
+        ),
+      )}
+      {controls.map((control, at) => (
+        <tr>
+          {at === 0 && separators.length === 0 ? first : null}
+          <th scope="row">
+            {control.label}, {control.point}
+          </th>
+          <td data-head="Size to find">{mm(control.sizeToFindMm, '–')}</td>
+          <td data-head="Predicted, safe to promise">{mm(control.predictedMm, 'none')}</td>
+          <td data-head="Demonstrated on this product">{mm(control.demonstratedMm, 'not yet')}</td>
+          <td data-head="Mean chance of finding what arrives">
+            {percentWords(control.meanChance)}
+            {control.meanChance > 0 && control.meanChanceCautious !== null
+              ? `, at the promised sizes ${percentWords(control.meanChanceCautious)}`
+              : ''}
+            <ByCalculation ink={ink} id={control.calculation} />
+          </td>
+          <td data-head="Working share">{control.workingShare}</td>
+          <td class="prose" data-head="Class">
+            <Class control={control} ink={ink} />
+          </td>
+        </tr>
+      ))}
+    </tbody>
   )
 }
 

@@ -15,12 +15,15 @@ export function HazardSection({
   says,
   unit,
   ink,
+  levelSaid,
 }: {
   hazard: Hazard
   /** What is said of this hazard alone. */
   says: readonly Sentence[]
   unit: string
   ink: Ink
+  /** True where the acceptable level stands once, ahead of the hazards. */
+  levelSaid: boolean
 }) {
   const { severity, likelihood, acceptableLevel, fragments, afterControl } = hazard
   const change = (key: string, words: string) =>
@@ -52,10 +55,10 @@ export function HazardSection({
             : hazard.entries
                 .map(
                   ({ step, share, programme }) =>
-                    `${step}${share === null ? '' : ` (${percentWords(share)})`}${programme ? `; programme: ${programme}` : ''}`,
+                    `${step}${share === null ? '' : `, ${percentWords(share)}`}${programme ? ` (programme: ${programme})` : ''}`,
                 )
-                .join('. ')}
-          {hazard.rework === null
+                .join('; ')}
+          {hazard.rework === null || ink.paper
             ? ''
             : `. Rework leaves at ${hazard.rework.from} and comes back in at ${hazard.rework.to}`}
           {hazard.rework === null || ink.paper ? null : (
@@ -77,17 +80,20 @@ export function HazardSection({
         </dd>
         <dt>Significance</dt>
         <dd>
-          before control {hazard.significance}
-          {afterControl === null ? '' : `, after control ${afterControl.significance}`}; looked up, not
-          multiplied
+          {hazard.significance} before control
+          {afterControl === null ? '' : `, ${afterControl.significance} after control`}
         </dd>
-        <dt>Acceptable level</dt>
-        <dd>
-          {acceptableLevel.text}
-          {acceptableLevel.basis ? ` (${acceptableLevel.basis})` : ''}
-          <ByRule ink={ink} rule={acceptableLevel.rule} />
-          {change('acceptable', 'the acceptable level')}
-        </dd>
+        {levelSaid ? null : (
+          <>
+            <dt>Acceptable level</dt>
+            <dd>
+              {acceptableLevel.text}
+              {acceptableLevel.basis ? ` (${acceptableLevel.basis})` : ''}
+              <ByRule ink={ink} rule={acceptableLevel.rule} />
+              {change('acceptable', 'the acceptable level')}
+            </dd>
+          </>
+        )}
         <dt>Fragments</dt>
         <dd>
           median {Number(fragments.medianMm.toPrecision(3))} mm long, spread by a factor of{' '}
@@ -104,8 +110,8 @@ export function HazardSection({
       </dl>
       <Misses hazard={hazard} unit={unit} ink={ink} />
       <Sentences ink={ink} sentences={says} />
-      <ControlsTable hazard={hazard} ink={ink} />
-      {hazard.controls.length === 0 ? null : (
+      {ink.paper ? null : <ControlsTable hazards={[hazard]} ink={ink} />}
+      {hazard.controls.length === 0 || ink.paper ? null : (
         <Fold ink={ink} summary="The questions behind the classes">
           <Questions hazard={hazard} ink={ink} />
         </Fold>

@@ -8,7 +8,7 @@ export function Overview({ register, ink }: { register: Register; ink: Ink }) {
   const several = register.lines.length > 1
   return (
     <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-      <table>
+      <table class="stacks">
         <caption>Hazards, those nothing here controls first</caption>
         <thead>
           <tr>
@@ -29,16 +29,20 @@ export function Overview({ register, ink }: { register: Register; ink: Ink }) {
             const left = hazard.missesPerMillion.at(-1)
             return (
               <tr>
-                {several ? <td>{hazard.line}</td> : null}
+                {several ? <td data-head="Line">{hazard.line}</td> : null}
                 <th scope="row">
                   <a href={`#${hazardAnchor(hazard)}`}>{hazard.label}</a>
                 </th>
-                <td>{hazard.severity.value}</td>
-                <td>{hazard.likelihood.value}</td>
-                <td>{hazard.significance}</td>
-                <td>{decisive ? `${decisive.label}, ${decisive.point}` : 'none'}</td>
-                <td class="prose">{classWithOwed(hazard.class, owed)}</td>
-                <td>
+                <td data-head="Severity">{hazard.severity.value}</td>
+                <td data-head="Likelihood">{hazard.likelihood.value}</td>
+                <td data-head="Significance">{hazard.significance}</td>
+                <td data-head="Control that decides">
+                  {decisive ? `${decisive.label}, ${decisive.point}` : 'none'}
+                </td>
+                <td class="prose" data-head="Class">
+                  {classWithOwed(hazard.class, owed)}
+                </td>
+                <td data-head="Estimated to pass in a year, 7 mm or longer">
                   {yearlyWords(left)}
                   {left?.piecesAYear == null ? null : <ByCalculation ink={ink} id={left.calculation} />}
                 </td>

@@ -6,7 +6,7 @@ export const answerLink = (ink: Pick<Ink, 'packed'>, question: string, back = '/
   `/register/answer?b=${ink.packed}&question=${encodeURIComponent(question)}&back=${encodeURIComponent(back)}`
 
 /** The eight questions in two or three words, where their full wording stands once elsewhere. */
-const SHORT = [
+export const SHORT = [
   'It counts without this control',
   'Programmes hold it alone',
   'Seen and taken out',

@@ -52,6 +52,7 @@ export function RegisterPage({ advice, title, packed }: RegisterPageProps) {
             says={ownSentences(register, hazard.says)}
             unit={unitOf(hazard.line)}
             ink={ink}
+            levelSaid={false}
           />
         ))}
       </section>

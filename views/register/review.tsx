@@ -51,10 +51,10 @@ export function Review({ register, ink }: { register: Register; ink: Ink }) {
       <section aria-labelledby="revalidate">
         <h2 id="revalidate">What asks for validation anew</h2>
         <ul>
-          {register.revalidate.map(({ text, rule, sources }) => (
+          {register.revalidate.map(({ text, rule, sources }, at, all) => (
             <li>
               {text}
-              <ByRule ink={ink} rule={rule} sources={sources} />
+              {all[at - 1]?.rule === rule ? null : <ByRule ink={ink} rule={rule} sources={sources} />}
             </li>
           ))}
         </ul>
@@ -67,10 +67,10 @@ export function Review({ register, ink }: { register: Register; ink: Ink }) {
       <section aria-labelledby="auditor">
         <h2 id="auditor">Ten questions an auditor asks</h2>
         <ol class="auditor">
-          {register.auditor.map(({ question, answer, rule }, at) => (
+          {register.auditor.map(({ question, answer, rule }, at, all) => (
             <li>
               <strong>{question}</strong> {answer}
-              <ByRule ink={ink} rule={rule} />
+              {all[at - 1]?.rule === rule ? null : <ByRule ink={ink} rule={rule} />}
               {ink.paper && rule === TEN_QUESTIONS ? (
                 <>
                   {' '}

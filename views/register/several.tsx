@@ -19,12 +19,25 @@ export function ownSentences(register: Register, says: readonly Sentence[]): Sen
   return says.filter(({ text }) => (all.get(text)?.of.length ?? 0) < 2)
 }
 
+/** True where every hazard is held against the same acceptable level, so that paper says it once. */
+export const oneLevel = ({ hazards }: Register): boolean =>
+  hazards.length > 1 &&
+  new Set(hazards.map(({ acceptableLevel: { text, basis } }) => `${text}|${basis}`)).size === 1
+
 /** What is said of more than one hazard, once, with their names. */
 export function OfSeveral({ register, ink }: { register: Register; ink: Ink }) {
   const several = [...bySentence(register).values()].filter(({ of }) => of.length > 1)
-  if (several.length === 0) return null
+  const level = ink.paper && oneLevel(register) ? register.hazards[0]!.acceptableLevel : null
+  if (several.length === 0 && level === null) return null
   return (
     <ul>
+      {level === null ? null : (
+        <li>
+          <strong>Acceptable level of every hazard:</strong> {level.text}
+          {level.basis ? ` (${level.basis})` : ''}
+          <ByRule ink={ink} rule={level.rule} />
+        </li>
+      )}
       {several.map(({ sentence: { text, rule, sources }, of }) => (
         <li>
           <strong>{of.length === register.hazards.length ? 'Every hazard' : of.join('; ')}:</strong> {text}

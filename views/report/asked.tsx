@@ -17,7 +17,7 @@ export function Asked({ brief, names }: { brief: Brief; advice: Advice; names: N
         Food: {names.get(product.food) ?? product.food}.{' '}
         {flow.length === 0
           ? 'The brief tells no flow.'
-          : `Flow: ${flow.map(({ step, entersHere = [], rework }) => `${step}${entersHere.length > 0 ? ` (enters: ${entersHere.map((one) => names.get(one) ?? one).join(', ')})` : ''}${rework ? ' (rework goes back from here)' : ''}`).join(' → ')}.`}
+          : `Flow: ${flow.map(({ step, entersHere = [], rework }) => `${step}${entersHere.length > 0 ? ` (enters: ${entersHere.map((one) => names.get(one) ?? one).join('; ')})` : ''}${rework ? ' (rework goes back from here)' : ''}`).join(' → ')}.`}
       </p>
       <table>
         <caption>Inspection points</caption>

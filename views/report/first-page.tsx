@@ -46,7 +46,7 @@ export function FirstPage({ advice, brief, date, short, ink }: ReportProps & { i
       </p>
       {unreached.length === 0 ? null : (
         <p>
-          <strong>Smaller than the deciding control is promised or shown to find: </strong>
+          <strong>Asked smaller than can be promised: </strong>
           {unreached.join('; ')}.
         </p>
       )}

@@ -1,10 +1,22 @@
 import type { Advice } from '../../src/contract/advice.ts'
-import { ByCalculation, type Ink } from '../register/ink.tsx'
+import { type Ink, Numbers } from '../register/ink.tsx'
 import { type Names, pieceWords } from '../words/contaminant.ts'
 import { sizeWords } from '../words/size.ts'
 import { verdictWords } from './verdict-of.ts'
 
 const mm = (value: number | null) => (value === null ? 'none' : sizeWords(value))
+
+type Option = Advice['points'][number]['options'][number]
+
+/** Sources that all sizes of a machine share. */
+function shared(ink: Ink, { findings }: Option): string[] {
+  const [first = [], ...others] = findings.map(({ calculation }) => ink.sourcesOf('calculation', calculation))
+  return first.filter((source) => others.every((sources) => sources.includes(source)))
+}
+
+/** What a size rests on besides. */
+const ownSources = (ink: Ink, option: Option, { calculation }: Option['findings'][number]): string[] =>
+  ink.sourcesOf('calculation', calculation).filter((source) => !shared(ink, option).includes(source))
 
 /** Predicted sizes of every machine that stands in the register, with their range, best possible to safe to promise. */
 export function Predicted({ advice, names, ink }: { advice: Advice; names: Names; ink: Ink }) {
@@ -27,7 +39,9 @@ export function Predicted({ advice, names, ink }: { advice: Advice; names: Names
             {options.map((option) => (
               <table>
                 <caption>
-                  {option.label}, {point.name}: {verdictWords(option.verdict)}
+                  {option.label}, {point.name}: {verdictWords(option.verdict)}. Every size rests on
+                  <Numbers ink={ink} sources={shared(ink, option)} />
+                  {option.findings.length > 1 ? '; what a piece adds stands beside it' : ''}
                 </caption>
                 <thead>
                   <tr>
@@ -43,7 +57,7 @@ export function Predicted({ advice, names, ink }: { advice: Advice; names: Names
                     <tr>
                       <th scope="row">
                         {pieceWords(finding, names)}
-                        <ByCalculation ink={ink} id={finding.calculation} />
+                        <Numbers ink={ink} sources={ownSources(ink, option, finding)} />
                       </th>
                       <td>{finding.mustFindMm === null ? '–' : sizeWords(finding.mustFindMm)}</td>
                       <td>{mm(finding.bestMm)}</td>

@@ -1,12 +1,14 @@
 import { CheckSection } from '../checks/check-section.tsx'
 import { SiteList } from '../checks/site-list.tsx'
+import { AnswersAtOnce } from '../register/answers-at-once.tsx'
 import { Confirm } from '../register/confirm.tsx'
+import { ControlsTable } from '../register/controls-table.tsx'
 import { HazardSection } from '../register/hazard-section.tsx'
 import { inkOf } from '../register/ink.tsx'
 import { Limits } from '../register/limits.tsx'
 import { EightQuestions } from '../register/questions.tsx'
 import { Overruled, Plant, Review } from '../register/review.tsx'
-import { OfSeveral, ownSentences } from '../register/several.tsx'
+import { OfSeveral, oneLevel, ownSentences } from '../register/several.tsx'
 import { Asked, AssumedValues } from './asked.tsx'
 import { Cautions, Signatures, Sources, VersionsAtEnd } from './back-matter.tsx'
 import { Changed } from './changed.tsx'
@@ -77,8 +79,11 @@ export function ReportBody(props: ReportProps) {
             says={ownSentences(register, hazard.says)}
             unit={unitOf(hazard.line)}
             ink={ink}
+            levelSaid={oneLevel(register)}
           />
         ))}
+        <ControlsTable hazards={register.hazards} ink={ink} />
+        <AnswersAtOnce register={register} ink={ink} />
       </section>
       <Limits register={register} ink={ink} />
       <section aria-labelledby="checks" class="report-checks">
@@ -101,7 +106,7 @@ export function ReportBody(props: ReportProps) {
       <Overruled register={register} ink={ink} />
       <Cautions advice={advice} ink={ink} />
       <Sources advice={advice} />
-      <section aria-labelledby="signatures">
+      <section aria-labelledby="signatures" class="at-once">
         <h2 id="signatures">Versions and signatures</h2>
         <Plant register={register} ink={ink} />
         <Signatures />

@@ -3,6 +3,7 @@ import { isPromised } from '../assess/meets.ts'
 import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
 import { placeId } from '../facts/place-id.ts'
 import { belongsInTheFood } from '../order/belongs.ts'
+import { aLargerBuild, aMachine } from '../say/machine-words.ts'
 import { achievedWords, nameWords, packSize, sizedWords, wordList } from '../say/words.ts'
 import type { Ordered, OrderedLine, Ranked, Row } from '../stages.ts'
 
@@ -12,9 +13,9 @@ const CLOSING = ['lid', 'closure', 'wrap', 'sleeve']
 const isSealed = ({ stage, parts }: Point) =>
   stage === 'packed' && parts.some(({ place }) => CLOSING.includes(place))
 
-/** A machine with the point it stands at: "metal detector, one frequency, at “after packing”". */
-const machineAt = (brief: Brief, point: number, { label, askFor }: Pick<Ranked, 'label' | 'askFor'>) =>
-  `${askFor === null ? '' : 'a larger build of '}${label}, at “${brief.points[point]!.name}”`
+/** A machine with the point it stands at: "a dual-energy x-ray machine at “after packing”". */
+const machineAt = (brief: Brief, point: number, option: Pick<Ranked, 'equipment' | 'label' | 'askFor'>) =>
+  `${option.askFor === null ? aMachine(option) : aLargerBuild(option)} at “${brief.points[point]!.name}”`
 
 /** What is achievable of each row, by its machine. */
 const achievable = (brief: Brief, rows: readonly Row[]) =>
@@ -61,6 +62,7 @@ export function factsOfLine(ordered: Ordered, line: number): FactSheet {
   if (nearest?.option && nearest.point !== null)
     write.computed('line.nearest', machineAt(brief, nearest.point, nearest.option))
   write.computed('line.asked', rows.asked.length)
+  write.computed('line.allAsked', rows.asked.length === 2 ? 'both sizes' : `all ${rows.asked.length} sizes`)
   write.computed('line.promised', rows.promised.length)
   write.computed('line.partly', rows.partly.length)
   write.computed('line.partlyNames', sized(rows.partly))
@@ -73,7 +75,7 @@ export function factsOfLine(ordered: Ordered, line: number): FactSheet {
     wordList(
       rows.short.map((row) => {
         const inUse = uses.some(({ option }) => option === row.option)
-        const by = inUse ? '' : ` with ${row.by === 'build' ? 'a larger build of ' : ''}${row.option!.label}`
+        const by = inUse ? '' : ` with ${(row.by === 'build' ? aLargerBuild : aMachine)(row.option!)}`
         return `${sizedWords(brief, row.contaminant)} (achievable: ${achievedWords(row.finding!)}${by})`
       }),
     ),
@@ -109,6 +111,6 @@ function writeBuild(
   const [first] = rows
   if (!first?.option || first.point === null) return
   write.computed('line.buildNames', sized(rows))
-  write.computed('line.buildLabel', first.option.label)
+  write.computed('line.buildLabel', aMachine(first.option))
   write.computed('line.buildSize', packSize(brief.points[first.point]!))
 }

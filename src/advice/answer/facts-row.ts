@@ -4,6 +4,7 @@ import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
 import { placeId } from '../facts/place-id.ts'
 import { belongsInTheFood } from '../order/belongs.ts'
 import { sizeRatio } from '../order/order.ts'
+import { theMachine } from '../say/machine-words.ts'
 import { achievedWords, packSize, sizedWords, wordList } from '../say/words.ts'
 import type { Ordered, Row } from '../stages.ts'
 import { takenOut } from './taken-out.ts'
@@ -39,7 +40,7 @@ export function factsOfRow(ordered: Ordered, line: number, row: Row): FactSheet 
     write.computed('row.removedMostPct', taken.mostPct)
   }
   if (!option || !finding || point === null) return write.sheet()
-  write.computed('row.machine', option.label)
+  write.computed('row.machine', theMachine(option))
   write.computed('row.point', brief.points[point]!.name)
   write.computed('row.achievable', achievedWords(finding))
   write.computed('row.units', unitsAt(brief, point))

@@ -3,6 +3,7 @@ import { isPromised } from '../assess/meets.ts'
 import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
 import { placeId } from '../facts/place-id.ts'
 import { placesMissed } from '../order/places-missed.ts'
+import { theMachine } from '../say/machine-words.ts'
 import { sizedWords, wordList } from '../say/words.ts'
 import type { Use } from '../stages.ts'
 import { TEST_RUNS, unitsAt } from './facts-row.ts'
@@ -15,7 +16,7 @@ export function factsOfUse(brief: Brief, line: number, { point, option, contamin
   const promised = its.filter(({ meets }) => isPromised(meets))
   const partly = its.filter(({ meets }) => meets === 'partly')
   write.computed('use.family', family)
-  write.computed('use.label', label)
+  write.computed('use.label', theMachine({ equipment, label }))
   write.computed('use.promised', promised.length)
   write.computed('use.promisedNames', wordList(promised.map((f) => sizedWords(brief, f.contaminant))))
   write.computed('use.partly', partly.length)

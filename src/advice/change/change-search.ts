@@ -84,9 +84,7 @@ export async function changesFor(
     return trialOf(advice?.points[0]?.options[0], 0)
   }
   const larger = askedSize(brief, pair)
-  const found: Found[] = larger
-    ? [{ moves: larger, whole: larger, pair, words: 'a larger size to find' }]
-    : []
+  const found: Found[] = larger ? [{ moves: larger, whole: larger, pair, words: '' }] : []
   for (const lever of leversAt(brief.points[pair.point]!, pair.point, named.machine)) {
     const moves = await smallestShare(lever, trialOf(pair.option, pair.contaminant), tryOut)
     if (moves) found.push({ moves, whole: lever.at(1), pair, words: lever.words })

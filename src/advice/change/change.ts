@@ -96,7 +96,7 @@ function targetsOf(pairs: readonly Pair[]): Pair[] {
 
 function changeOf(brief: Brief, { pair, words }: Found, moves: readonly Move[], option: Option) {
   const more = meetsAll(option.findings) ? ', and with it every size you must find' : ''
-  const effect = `${option.label} then meets ${nameWords(brief, pair.contaminant)}${more} (${words})`
+  const effect = `${option.label} then meets ${nameWords(brief, pair.contaminant)}${more}${words === '' ? '' : ` (${words})`}`
   return { inputs: [...moves], effect, verified: true }
 }
 

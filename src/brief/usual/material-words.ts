@@ -18,6 +18,10 @@ export const TAKEN_FOR: Readonly<Record<string, string>> = {
   plastic: 'plastic names no kind: polypropylene is the lightest of the usual ones, and found worst',
 }
 
+/** The word behind such a reason; undefined where the reason is another's. */
+export const wordTaken = (because: string): string | undefined =>
+  Object.keys(TAKEN_FOR).find((word) => TAKEN_FOR[word] === because)
+
 export const materialOf = (word: string): string => WORDS[word.trim().toLowerCase()] ?? word
 
 /** A brief in which such words are the ids of their materials. */

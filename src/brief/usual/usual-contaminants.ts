@@ -1,5 +1,6 @@
 import type { Brief, BriefInput, ContaminantInput, ProductInput } from '../../contract/index.ts'
 import { FISH, MEAT_OR_POULTRY } from './food-classes.ts'
+import { wordTaken } from './material-words.ts'
 
 /** What is looked for first where a brief names nothing (common practice, no source). */
 const USUAL = ['steel', 'stainless_any', 'glass_any', 'stone_any', 'rubber_any']
@@ -15,9 +16,16 @@ export function usualContaminants({ food, foodClass, boneIn }: ProductInput): Co
   return materials.map((material) => ({ material }))
 }
 
-/** What was entered, without the contaminants that were assumed. */
+/** What was entered: without contaminants that were assumed, and with the words that name no kind of material. */
 export function enteredOf({ given, assumed }: Brief): BriefInput | Omit<BriefInput, 'contaminants'> {
-  if (!assumed.some(({ path }) => path === 'contaminants')) return given
-  const { contaminants: _, ...entered } = given
-  return entered
+  const { contaminants, ...entered } = given
+  if (assumed.some(({ path }) => path === 'contaminants')) return entered
+  const words = new Map(assumed.map(({ path, because }) => [path, wordTaken(because)]))
+  return {
+    ...given,
+    contaminants: contaminants.map((one, i) => ({
+      ...one,
+      material: words.get(`contaminants.${i}.material`) ?? one.material,
+    })),
+  }
 }

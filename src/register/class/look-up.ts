@@ -18,12 +18,12 @@ export const LIKELIHOOD_WORDS = [
   'weekly or oftener',
 ] as const
 
-export const SIGNIFICANCE = ['low', 'attend', 'significant'] as const
+export const SIGNIFICANCE = ['low', 'moderate', 'significant'] as const
 export type Significance = (typeof SIGNIFICANCE)[number]
 
 /** Rows severity 1 to 5, columns likelihood 1 to 5: looked up, because scores on ordinal scales do not multiply. */
 const TABLE = ['LLLAA', 'LLAAS', 'LAASS', 'AASSS', 'ASSSS'] as const
-const WORD: Readonly<Record<string, Significance>> = { L: 'low', A: 'attend', S: 'significant' }
+const WORD: Readonly<Record<string, Significance>> = { L: 'low', A: 'moderate', S: 'significant' }
 
 /** Likelihood class from pieces of concern that arrive before the control in a year of production. */
 export function likelihoodOf(piecesAYear: number): number {

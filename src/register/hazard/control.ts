@@ -141,6 +141,12 @@ function filledAnswers(said: readonly Said[]) {
   }
 }
 
+/** What stands ahead of the last control, as a sentence to put behind another. */
+const earlierWords = (count: number): string =>
+  count === 0
+    ? ''
+    : ` ${count === 1 ? 'One control' : `${count} controls`} ahead of it ${count === 1 ? 'sees' : 'see'} it too.`
+
 function factsOf(
   brief: Brief,
   numbers: HazardNumbers,
@@ -184,7 +190,9 @@ function factsOf(
     'control.laterPoint': later < 0 ? '' : numbers.controls[later]!.point,
     'control.laterCarries': laterSees && !behindLater,
     'control.lastSeeing': later < 0,
-    'control.others': numbers.seen.filter(({ sees }, i) => i !== at && sees !== 'no').length,
+    'control.earlierWords': earlierWords(
+      numbers.seen.filter(({ sees }, i) => i < at && sees !== 'no').length,
+    ),
     'control.shown': shown !== null,
     'control.predicted': finding?.expectedMm !== null && finding !== undefined,
     'control.predictedMm': finding?.cautiousMm == null ? null : Number(finding.cautiousMm.toPrecision(2)),

@@ -34,8 +34,7 @@ export function FirstScreen({ advice, title, names, links }: Props) {
           <p class="small bar-key">
             <b aria-hidden="true">▏</b> expected · <b aria-hidden="true">▬</b> up to safe to promise, hatched
             where nothing can be promised · <b aria-hidden="true">┆</b> asked. A findable size (the trade says
-            sensitivity) is predicted for this brief: found 9 times in 10 in the body of the pack. A test on
-            the real product decides.
+            sensitivity) is predicted for this brief: found 9 times in 10 in the body of the pack.
           </p>
         </div>
         <Margin advice={advice} links={links} />

@@ -18,6 +18,7 @@ const LINE: readonly Row[] = [
   ['line.uses', 'machines recommended, each with its point', '', 'string'],
   ['line.nearest', 'machine that comes nearest, with its point', '', 'string'],
   ['line.asked', 'sizes asked', '', 'number'],
+  ['line.allAsked', 'all of them in words', '', 'string'],
   ['line.promised', 'sizes asked that are safe to promise', '', 'number'],
   ['line.partly', 'of them, but for places of the pack', '', 'number'],
   ['line.partlyNames', 'contaminants met but for places', '', 'string'],

@@ -3,7 +3,7 @@ import { HTTPException } from 'hono/http-exception'
 import { AnswerPage } from '../../../../views/register/answer-page.tsx'
 import { parseBrief } from '../../../brief/index.ts'
 import { enteredOf } from '../../../brief/usual/usual-contaminants.ts'
-import type { Brief, BriefInput } from '../../../contract/index.ts'
+import type { Brief } from '../../../contract/index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { askedQuestion } from '../../asked/asked-question.ts'
@@ -29,7 +29,7 @@ export const keepAnswer = (advisor: Advisor) => async (c: Context) => {
   const kept =
     sent.do === 'clear' ? others : [...others, { question, answer: answer.trim(), because: because.trim() }]
   const next = parseBrief({
-    ...brief.given,
+    ...enteredOf(brief),
     ...(kept.length > 0 ? { answers: kept } : { answers: undefined }),
   })
   const back = backTo(sent.back)
@@ -37,25 +37,31 @@ export const keepAnswer = (advisor: Advisor) => async (c: Context) => {
     const message = next.problems[0]?.message ?? 'it cannot be kept'
     return show(c, advisor, brief, question, back, { answer, because, problem: message })
   }
-  return c.redirect(`${back}?b=${packBrief(withoutEmpty(next.brief.given))}`, 303)
+  const { register } = await advisor.quick(next.brief)
+  const unread = register.unread.find((one) => one.question === question)
+  if (unread) return show(c, advisor, brief, question, back, { answer, because, problem: unread.message })
+  return c.redirect(`${back}?b=${packBrief(withoutEmpty(enteredOf(next.brief)))}`, 303)
 }
 
 /** An assumption confirmed by a person, kept in the brief. */
-export const keepConfirmation = async (c: Context) => {
+export const keepConfirmation = (advisor: Advisor) => async (c: Context) => {
   const { b, what = '', by = '', date = '' } = await formAnswers(c)
   const { brief } = sentBrief(b)
+  const { register } = await advisor.quick(brief)
+  if (what !== '' && !register.confirm.some(({ id }) => id === what))
+    throw new HTTPException(422, { message: 'The register has no open assumption of that name.' })
   const others = (brief.given.confirmed ?? []).filter((one) => one.what !== what)
   const next = parseBrief({
-    ...brief.given,
+    ...enteredOf(brief),
     confirmed: [...others, { what, by: by.trim(), date: date.trim() }],
   })
   if (!next.ok) throw new HTTPException(422, { message: `${next.problems[0]?.message}.` })
   return c.redirect(`/register?b=${packBrief(enteredOf(next.brief))}#confirm`, 303)
 }
 
-const withoutEmpty = (given: BriefInput): BriefInput => {
-  const { answers, ...rest } = given
-  return answers && answers.length > 0 ? given : rest
+const withoutEmpty = (entered: ReturnType<typeof enteredOf>) => {
+  const { answers, ...rest } = entered
+  return answers && answers.length > 0 ? entered : rest
 }
 
 function sentBrief(packed: string | undefined): { brief: Brief } {
