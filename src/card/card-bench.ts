@@ -17,7 +17,7 @@ export interface Bench {
   readonly leftOut: string
 }
 
-/** X-ray machines of a point, all or those named. Throws CardError where there are none. */
+/** X-ray machines of a point, all or those named in their order. Throws CardError where there are none. */
 export function xrayMachines(brief: Brief, point: Point, ids: readonly string[] | undefined): XrayMachine[] {
   const all = lineUp(brief, point).flatMap(({ machine }) => (machine.family === 'xray' ? [machine] : []))
   const known = all.map((machine) => machine.id)
@@ -29,7 +29,7 @@ export function xrayMachines(brief: Brief, point: Point, ids: readonly string[] 
   }
   if (all.length === 0)
     throw new CardError(`no x-ray machine of this brief stands at "${point.name}"; a card needs one`)
-  return ids ? all.filter((machine) => ids.includes(machine.id)) : all
+  return ids ? [...new Set(ids)].map((id) => all.find((machine) => machine.id === id)!) : all
 }
 
 /** A machine set up before the point: its setting as the advice chooses it, or at the voltage asked for. */

@@ -92,7 +92,7 @@ function LevelBeam() {
   return (
     <g class="beam">
       <path d="M2 130H40M30 124L42 130L30 136" />
-      <text x="44" y="114" text-anchor="end">
+      <text x="0" y="114">
         beam
       </text>
     </g>

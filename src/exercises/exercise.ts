@@ -86,7 +86,12 @@ export type Picture =
       readonly heightMm: number
       readonly food: { readonly widthMm: number; readonly heightMm: number }
       /** Shares of width and height from the centre, and what stands there. */
-      readonly places: readonly { readonly across: number; readonly up: number; readonly words: string }[]
+      readonly places: readonly {
+        readonly across: number
+        readonly up: number
+        readonly words: string
+        readonly choice?: string
+      }[]
     }
   | {
       /** What pieces and food answer to the coil: directions and lengths, in one plane. */
@@ -96,6 +101,7 @@ export type Picture =
         readonly words: string
         readonly resistive: number
         readonly reactive: number
+        readonly choice?: string
       }[]
     }
   | {
@@ -110,6 +116,7 @@ export interface Place {
   readonly state: 'findable' | 'degraded' | 'blind'
   /** What is found there; empty before the answer. */
   readonly words: string
+  readonly choice?: string
 }
 
 export interface Fact {

@@ -27,7 +27,7 @@ import { bringInBrief } from './pages/brief/bring-in-brief.ts'
 import { examplesPage } from './pages/brief/examples-page.tsx'
 import { headlinePart } from './pages/brief/headline-part.tsx'
 import { sendBrief } from './pages/brief/send-brief.ts'
-import { cardPicture, cardRuns } from './pages/card/card-files.ts'
+import { cardLayer, cardPicture, cardRuns } from './pages/card/card-files.ts'
 import { cardPage } from './pages/card/card-page.tsx'
 import { dialPage, dialPart, dialPicture } from './pages/classroom/dial-page.tsx'
 import { exerciseListPage } from './pages/classroom/exercise-list-page.tsx'
@@ -119,6 +119,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
 
   app.get('/card', cardPage)
   app.get('/card/picture.png', cardPicture)
+  app.get('/card/layer.png', cardLayer)
   app.get('/card/runs.csv', cardRuns)
 
   app.get('/runs', runsPage)

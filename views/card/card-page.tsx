@@ -1,5 +1,7 @@
 import type { Card, CardMachine } from '../../src/card/card.ts'
+import type { DeepBed } from '../../src/card/one-layer.ts'
 import { Page } from '../page.tsx'
+import { capital } from '../words/capital.ts'
 import { FoodScale, NoiseScale } from './grey-scale.tsx'
 import { machineLetter, ReadingLists } from './reading-list.tsx'
 import { SheetPicture } from './sheet-picture.tsx'
@@ -25,6 +27,8 @@ interface Props {
   readonly kV: Readonly<Record<string, number>>
   /** Sizes a person has set, mm, by contaminant. */
   readonly sizesMm: readonly (readonly number[] | null)[]
+  /** The bed hides its own pieces: a single layer of them is shown beside it. Null where it does not. */
+  readonly deepBed: DeepBed | null
 }
 
 /** Simulated radiographs side by side: found boxed, missed ringed, false alarms shown, counted beneath. */
@@ -60,6 +64,7 @@ export function CardPage(props: Props) {
       <div class="card-beside">
         <div>
           <Scales card={card} food={props.food} />
+          {props.deepBed ? <Layer {...props} bed={props.deepBed} /> : null}
           {card.machines.map((machine, i) => (
             <MachineSection machine={machine} letter={machineLetter(i)} props={props} />
           ))}
@@ -166,6 +171,19 @@ function Scales({ card, food }: { card: Card; food: string }) {
       ))}
       {scales.size > 0 ? <NoiseScale {...card.noiseScale} /> : null}
     </div>
+  )
+}
+
+/** What lies in a deep bed: its pieces spread out in one layer. */
+function Layer({ packed, card, food, bed }: Props & { bed: DeepBed }) {
+  const of = new URLSearchParams({ b: packed, point: String(card.point.index), seed: String(card.seed) })
+  return (
+    <figure class="one-layer">
+      <img src={`/card/layer.png?${of}`} alt={`${food} in one layer, drawn`} loading="lazy" />
+      <figcaption>
+        {`${capital(food)}, in one layer (drawn, enlarged). In the pictures below they lie ${Math.round(bed.layers)} deep and hide one another.`}
+      </figcaption>
+    </figure>
   )
 }
 

@@ -27,6 +27,7 @@ export function SheetPicture({ sheet, href, alt, part = sheet.frame, marks = tru
     <svg
       class="sheet-picture"
       viewBox={`0 0 ${round(part.widthMm + room)} ${round(part.heightMm + 2.2 * letter)}`}
+      preserveAspectRatio="xMinYMin meet"
       role={over ? 'group' : 'img'}
       aria-label={alt}
     >

@@ -55,7 +55,7 @@ export function AskPage(props: AskPageProps) {
         {timed ? ', the clock is running' : ''}
       </p>
       <h1>{title}</h1>
-      <div class={question.scene ? 'asked-beside' : present && isShort(question) ? 'roomy' : ''}>
+      <div class={question.scene ? 'asked-beside' : present ? roomFor(question) : ''}>
         <div>
           <Situation question={question} />
           {present ? <RoomChoices {...props} /> : <PredictionForm {...props} />}
@@ -80,10 +80,15 @@ export function AskPage(props: AskPageProps) {
 
 const HANDS_FORM = 'hands'
 
-/** Most characters of a question that leave room for larger letters on the screen of a room. */
+/** Most characters of a question that leave room for larger letters on the screen of a room, and for the largest. */
 const SHORT = 430
-const isShort = (question: Question): boolean =>
-  [question.situation, question.ask, ...votable(question).map(({ words }) => words)].join('').length < SHORT
+const SHORTEST = 260
+function roomFor(question: Question): string {
+  const { length } = [question.situation, question.ask, ...votable(question).map(({ words }) => words)].join(
+    '',
+  )
+  return length < SHORTEST ? 'roomy roomiest' : length < SHORT ? 'roomy' : ''
+}
 
 /** In front of a room: hands are counted for each choice, or one choice is followed; against the clock it is followed. */
 function RoomChoices({ sitting, id, question, screen, timed, hands, problem }: AskPageProps) {

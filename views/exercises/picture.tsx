@@ -33,7 +33,7 @@ export function PicturePart({ picture, id, marked = null, room = false, open = f
           )}
         </>
       ) : (
-        <Drawing picture={picture} id={id} />
+        <Drawing picture={picture} id={id} marked={marked} room={room} />
       )}
     </figure>
   )

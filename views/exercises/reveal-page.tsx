@@ -78,6 +78,9 @@ function ForOneReader(props: RevealPageProps) {
   )
 }
 
+/** Most characters of a reason that leave room for larger letters. */
+const SHORT_REASON = 420
+
 /** In front of a room the answer fills one screen and the reason another, both beside the picture. */
 function RoomScreen(props: RevealPageProps) {
   const { sitting, id, title, question, number, of, guess, why, takeHome, previous, next, room } = props
@@ -96,7 +99,7 @@ function RoomScreen(props: RevealPageProps) {
       {why ? null : <Outcome {...props} />}
       <div class={beside ? 'room-split' : 'room-whole'}>
         {why ? (
-          <div class="reasons">
+          <div class={`reasons${question.reason.join('').length < SHORT_REASON ? ' short' : ''}`}>
             <Reasons question={question} rests={null} />
             {takeHome === null ? null : <p class="take-home">{takeHome}</p>}
           </div>

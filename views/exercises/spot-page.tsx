@@ -2,7 +2,7 @@ import type { DrawnSheet } from '../../src/card/drawn-sheet.ts'
 import type { Tally } from '../../src/exercises/spot/score.ts'
 import { COSTS, EARNS } from '../../src/exercises/spot/score.ts'
 import type { Level } from '../../src/exercises/spot/spot-round.ts'
-import { type Grid, type Square, squareName, squaresOf } from '../../src/exercises/spot/squares.ts'
+import { type Grid, type Square, squareAt, squareName, squaresOf } from '../../src/exercises/spot/squares.ts'
 import { SheetPicture } from '../card/sheet-picture.tsx'
 import { Page } from '../page.tsx'
 import { ChoiceField } from './choice-field.tsx'
@@ -180,7 +180,7 @@ function fieldsOf(state: Omit<SpotState, 'squares'>): Record<string, string> {
 }
 
 function Told(props: Props) {
-  const { state, sheet, people, machine, rounds } = props
+  const { state, sheet, grid, people, machine, rounds } = props
   const [usAll, itAll] = [state.people + people.points, state.machinePoints + machine.points]
   const last = state.round >= rounds
   const next = last
@@ -212,7 +212,7 @@ function Told(props: Props) {
       {sheet.pieces.length > 0 ? (
         <ul class="small">
           {sheet.pieces.map((p) => (
-            <li>{`${p.words}, ${p.sizeMm} mm: the machine ${p.found ? 'found it' : 'missed it'}${p.strength === null ? '' : `, answer ${p.strength.toFixed(1)} times its threshold`}`}</li>
+            <li>{`${squareAt(grid, p)}: ${p.words}, ${p.sizeMm} mm; the machine ${p.found ? 'found it' : 'missed it'}${p.strength === null ? '' : `, answer ${p.strength.toFixed(1)} times its threshold`}`}</li>
           ))}
         </ul>
       ) : null}

@@ -40,7 +40,7 @@ export const centreOrEdge: Exercise = {
     const least = strengths.indexOf(Math.min(...strengths))
     const most = Math.max(...strengths)
     const drawn = (words: readonly string[]) =>
-      PLACES.map(({ across, up }, at) => ({ across: -across, up, words: words[at]! }))
+      PLACES.map(({ id, across, up }, at) => ({ across: -across, up, words: words[at]!, choice: id }))
     return [
       {
         situation: say(

@@ -102,7 +102,7 @@ export const productEffect: Exercise = {
             title: say(`Directions of the answers at ${kHz} kHz`, 'How they sound, drawn as directions'),
             answers: [
               { words: 'cheese', ...food },
-              ...balls.map((ball, at) => ({ words: NAMES[at]!, ...ball })),
+              ...balls.map((ball, at) => ({ words: NAMES[at]!, choice: BALLS[at]!, ...ball })),
             ],
           },
           {

@@ -55,6 +55,12 @@ export function readSquares(text: string, grid: Grid): { squares: Square[]; unkn
   }
 }
 
+/** The square the middle of something lies in. */
+export function squareAt(grid: Grid, { u, v }: { readonly u: number; readonly v: number }): string {
+  const within = (at: number, most: number) => Math.min(most - 1, Math.max(0, Math.floor(at / grid.sideMm)))
+  return squareName(within(u - grid.frame.leftMm, grid.columns), within(v - grid.frame.topMm, grid.rows))
+}
+
 /** Whether something at a place, reaching so far, lies in a square. */
 export function touches(
   grid: Grid,

@@ -11,6 +11,7 @@ export function jarPicture(title: string, zones: readonly Zone[], answered: bool
     fromAbove: false,
     places: zones.map(({ name, state, sizes }) => ({
       name,
+      choice: name.replace(/\s/g, '-'),
       state: answered ? state : 'findable',
       words: answered ? (sizes.expectedMm === null ? 'nothing' : mm(sizes.expectedMm)) : '',
     })),

@@ -16,6 +16,12 @@ export function markWords(choice: string | undefined, marked: Marked | null, roo
   return words.join(', ')
 }
 
+/** The same as a sign in a drawing, where there is no room for words; beneath it stands what the signs say. */
+export function markSign(choice: string | undefined, marked: Marked | null): string {
+  if (choice === undefined || marked === null) return ''
+  return choice === marked.right ? ' ◀' : choice === marked.guess ? ' ◁' : ''
+}
+
 /** What to mark in the pictures of a question that was answered. */
 export const markedOf = ({ answer }: Question, guess: string | null): Marked => ({
   right: answer.kind === 'choice' ? answer.right : ANSWER,

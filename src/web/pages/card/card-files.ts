@@ -1,6 +1,7 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
 import { runsCsv } from '../../../card/card-runs.ts'
+import { deepBed, oneLayer } from '../../../card/one-layer.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { disposition } from '../../shown/attachment.ts'
 import { answerCard, askedCard } from '../../shown/cards.ts'
@@ -15,6 +16,19 @@ export const cardPicture = (c: Context) => {
   return c.body(new Uint8Array(picture.png).buffer, 200, {
     'content-type': 'image/png',
     'content-disposition': disposition('inline', `${picture.name}.png`),
+  })
+}
+
+/** The food of a deep bed in one layer as PNG. */
+export const cardLayer = (c: Context) => {
+  const { brief } = goodBrief(c)
+  const { point: index = 0, seed = 1 } = askedCard(c)
+  const point = brief.points[index]
+  const bed = point && deepBed(point)
+  if (!bed) throw new HTTPException(404, { message: 'No deep bed of pieces lies at this point.' })
+  return c.body(new Uint8Array(oneLayer(point, bed, seed)).buffer, 200, {
+    'content-type': 'image/png',
+    'content-disposition': disposition('inline', 'one-layer.png'),
   })
 }
 

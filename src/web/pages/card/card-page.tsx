@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { CardPage } from '../../../../views/card/card-page.tsx'
 import { NoCardPage } from '../../../../views/card/no-card-page.tsx'
 import { lineUp } from '../../../advice/assess/line-up.ts'
+import { deepBed } from '../../../card/one-layer.ts'
 import type { Point } from '../../../contract/index.ts'
 import { materials } from '../../../reference/index.ts'
 import { buildOf } from '../../../xray/beam/exposure.ts'
@@ -58,6 +59,7 @@ export const cardPage = (c: Context) => {
       marks={c.req.query('marks') !== 'off'}
       kV={asked.kV ?? {}}
       sizesMm={asked.sizesMm ?? []}
+      deepBed={point ? deepBed(point) : null}
     />,
   )
 }

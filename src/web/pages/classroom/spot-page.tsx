@@ -7,6 +7,7 @@ import type { Brief } from '../../../contract/index.ts'
 import { ofMachine, ofPeople } from '../../../exercises/spot/score.ts'
 import { LEVELS, ROUNDS, type SpotRound, spotRound } from '../../../exercises/spot/spot-round.ts'
 import { gridOver, readSquares } from '../../../exercises/spot/squares.ts'
+import { buildOf } from '../../../xray/beam/exposure.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { askedWhole } from '../../asked/asked-whole.ts'
 import { Kept } from '../../kept.ts'
@@ -18,10 +19,18 @@ const kept = new Kept<SpotRound | null>(KEPT_BYTES)
 
 const MOST_POINTS = 1000
 
-const xrayAt = (brief: Brief, index: number) =>
-  lineUp(brief, brief.points[index]!).flatMap(({ machine }) =>
-    machine.family === 'xray' ? [{ value: machine.id, words: machine.label ?? machine.id }] : [],
-  )
+/** X-ray machines of a point; a standing jar or can is known by its shape from the side, so those stand first. */
+function xrayAt(brief: Brief, index: number) {
+  const point = brief.points[index]!
+  return lineUp(brief, point)
+    .flatMap(({ machine }) => (machine.family === 'xray' ? [machine] : []))
+    .map((machine) => ({
+      value: machine.id,
+      words: machine.label ?? machine.id,
+      late: point.outline === 'cylinder' && buildOf(machine).beam === 'down',
+    }))
+    .sort((a, b) => Number(a.late) - Number(b.late))
+}
 
 /** Round, machine and score of an address; null where the brief has no x-ray machine to play against. */
 function asked(c: Context): { brief: Brief; state: SpotState; machines: ReturnType<typeof xrayAt> } | null {
