@@ -19,13 +19,14 @@ const CANNOT_LISTEN: Readonly<Record<string, (listen: string, port: number) => E
   EAI_AGAIN: (listen) => new InputError(`--listen: ${listen} is not the name of a machine`),
 }
 
-/** gritwise serve [--port 8317] [--listen 127.0.0.1] [--rules DIR] [--workers N] [--budget SECONDS]; until told to stop */
+/** gritwise serve [--port 8317] [--listen 127.0.0.1] [--name HOST] [--rules DIR] [--workers N] [--budget SECONDS]; until told to stop */
 export async function serveCommand(args: string[]): Promise<number> {
   const { values } = parseArgs({
     args,
     options: {
       port: { type: 'string', default: '8317' },
       listen: { type: 'string', default: '127.0.0.1' },
+      name: { type: 'string', multiple: true, default: [] },
       rules: { type: 'string', multiple: true, default: [] },
       workers: { type: 'string' },
       budget: { type: 'string', default: '20' },
@@ -36,6 +37,9 @@ export async function serveCommand(args: string[]): Promise<number> {
   const { listen } = values
   if (!/^[\w.:%-]+$/.test(listen))
     throw new InputError(`--listen takes an address; ${quoted(listen)} was given`)
+  for (const name of values.name)
+    if (!/^[\w.-]+$/.test(name))
+      throw new InputError(`--name takes the name of a machine, without a port; ${quoted(name)} was given`)
   const pool = {
     budgetMs: 1000 * wholeNumber('--budget', values.budget, 1, MOST_BUDGET_S),
     ...(values.workers === undefined
@@ -45,6 +49,7 @@ export async function serveCommand(args: string[]): Promise<number> {
   const served = await serve({
     port,
     listen,
+    names: values.name,
     rules: values.rules,
     pool,
     userHeader: values['user-header'] ?? null,

@@ -49,13 +49,14 @@ import { entryPage, sendEntry } from './pages/runs/entry-page.tsx'
 import { planPage, recordSheetPage } from './pages/runs/plan-page.tsx'
 import { readRunsPage, runsFile, runsPage, trialSheetPage } from './pages/runs/runs-page.tsx'
 import { door } from './serving/door.ts'
+import { compressed } from './serving/dressed.ts'
 import { tableRoutes } from './table-routes.ts'
 
 /** The pages behind the door, answered in this thread and keeping nothing beyond it; the server answers them in workers (pool.ts). */
 export function createApp(advises: Advise = advise, overlays: readonly string[] = []): Hono {
   const pages = createPages(advises, overlays)
   keptRoutes(pages, keepingIn({ file: IN_MEMORY }), { kind: 'this-machine' })
-  return door(pages.fetch)
+  return door(compressed(pages.fetch))
 }
 
 /** Every address the program answers, with a company's own rule books (folders) laid over the house's. */

@@ -30,6 +30,8 @@ const ASSETS = new Map([
   ['htmx.js', asset('text/javascript; charset=utf-8', script)],
 ])
 
+export const ASSET_NAMES = [...ASSETS.keys()]
+
 export const assetFile = (c: Context) => {
   const found = ASSETS.get(c.req.param('name') ?? '')
   if (!found) return c.notFound()

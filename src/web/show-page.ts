@@ -4,15 +4,15 @@ import type { ContentfulStatusCode } from 'hono/utils/http-status'
 const bytes = new TextEncoder()
 
 /**
- * A page, or a part of one, as the answer; drawn already where it comes as bytes. It is handed over as bytes: as a string of several hundred kB it would be
+ * A page, or a part of one, as the answer. It is handed over as bytes: as a string of several hundred kB it would be
  * looked through once more for broken characters, which takes longer than drawing it.
  */
 export function showPage(
   c: Context,
-  page: Uint8Array<ArrayBuffer> | { toString(): string | Promise<string> },
+  page: { toString(): string | Promise<string> },
   status: ContentfulStatusCode = 200,
 ) {
-  return c.body(page instanceof Uint8Array ? page : bytes.encode(String(page)), status, {
+  return c.body(bytes.encode(String(page)), status, {
     'content-type': 'text/html; charset=UTF-8',
   })
 }

@@ -29,8 +29,9 @@ export const carryAnswer = async (answer: Response): Promise<CarriedAnswer> => (
 
 const WITHOUT_BODY = [101, 204, 205, 304]
 
+/** Handed over as a view of the bytes: that is sent as it stands, where a buffer would be copied once more. */
 export const answerOf = ({ status, headers, body }: CarriedAnswer): Response =>
-  new Response(WITHOUT_BODY.includes(status) ? null : body, {
+  new Response(WITHOUT_BODY.includes(status) ? null : new Uint8Array(body), {
     status,
     headers: headers as [string, string][],
   })

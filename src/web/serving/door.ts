@@ -1,4 +1,4 @@
-import { Hono } from 'hono'
+import { Hono, type MiddlewareHandler } from 'hono'
 import { compress } from 'hono/compress'
 import { methodNotAllowed } from 'hono/method-not-allowed'
 import { assetFile } from '../assets.ts'
@@ -8,17 +8,20 @@ import { bodySize, fromHere, notStored, safeHeaders } from './guards.ts'
 /** Whoever answers what the door lets in: the pages in this thread, or the pool. */
 export type Answers = (request: Request) => Response | Promise<Response>
 
+const passed: MiddlewareHandler = (_, next) => next()
+
 /** What every request passes: headers, limits, who may ask; files that never change are handed out here. */
-export function door(answers: Answers): Hono {
+export function door(answers: Answers, ownName: MiddlewareHandler = passed): Hono {
   const app = new Hono()
   app.use(safeHeaders)
-  app.use(compress())
   app.use(notStored)
   app.use(methodNotAllowed({ app, onMethodNotAllowed: wrongMethod }))
+  app.use(ownName)
   app.use(fromHere)
   app.use(bodySize)
   app.onError(onError)
   app.notFound(notFound)
+  app.use('/assets/*', compress())
   app.get('/assets/:name', assetFile)
   app.all('*', (c) => answers(c.req.raw))
   return app

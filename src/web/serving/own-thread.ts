@@ -7,8 +7,9 @@ import { keptRoutes } from '../kept-store/kept-routes.ts'
 import type { Door } from '../kept-store/who.ts'
 import { tableRoutes } from '../table-routes.ts'
 import type { Answers } from './door.ts'
+import { dressed } from './dressed.ts'
 
-const HERE = /^\/(?:(?:api\/)?lines|kept)(?:\/|$)/
+const HERE = /^(?:\/b\/[\w-]+)?\/(?:(?:api\/)?lines|kept)(?:\/|$)/
 
 export interface OwnThread {
   readonly workforce: Workforce
@@ -30,8 +31,9 @@ export function ownThread(
   app.notFound(notFound)
   const jobs = tableRoutes(app, workforce)
   keptRoutes(app, keeping, door)
+  const pages = dressed(app.fetch)
   return {
-    answers: (request) => (HERE.test(new URL(request.url).pathname) ? app.fetch(request) : others(request)),
+    answers: (request) => (HERE.test(new URL(request.url).pathname) ? pages(request) : others(request)),
     close: async () => {
       await jobs.close()
       await keeping.close()

@@ -1,6 +1,8 @@
+import { createHash } from 'node:crypto'
 import { availableParallelism } from 'node:os'
 import { Piscina } from 'piscina'
 import type { Workforce } from '../../lines/read-lines.ts'
+import { Answered, keyOf } from './answered.ts'
 import { Busy } from './busy.ts'
 import { answerOf, type CarriedAnswer, type CarriedRequest, carryRequest } from './carried.ts'
 import { startLane } from './lane.ts'
@@ -36,20 +38,24 @@ const GRACE_MS = 2000
 const RETRY_S = 10
 
 /** Simulated pictures take longest and are asked for again and again: they wait for one another, not others for them. */
-const isPicture = (path: string) => path.startsWith('/card') || path === '/api/card'
+const isPicture = (path: string) => /^(?:\/b\/[\w-]+)?\/card|^\/api\/card$/.test(path)
 
-/** The brief in an address tells which worker has it at hand. */
-function preferred(url: URL): number | null {
-  const packed = url.searchParams.get('b')
-  return packed === null
-    ? null
-    : [...packed.slice(-8)].reduce((sum, one) => sum * 31 + one.charCodeAt(0), 7) >>> 0
+/** The brief in an address, or else what is sent, tells which worker has it at hand. */
+function preferred(url: URL, body: ArrayBuffer | null): number | null {
+  const packed = /^\/b\/([\w-]+)\//.exec(url.pathname)?.[1] ?? url.searchParams.get('b')
+  const said = packed ?? body
+  if (said === null) return null
+  return createHash('sha1')
+    .update(typeof said === 'string' ? said : new Uint8Array(said))
+    .digest()
+    .readUInt32BE()
 }
 
 /** Answers requests in workers, so that the server's own thread is always free to take the next. */
 export function startPool(overlays: readonly string[] = [], settings: PoolSettings = usualSettings()): Pool {
   const pages = startLane({ threads: settings.threads, overlays })
   const pictures = startLane({ threads: 1, ready: 0, overlays })
+  const answered = new Answered()
   let closing = false
   return {
     workforce: workforceOf(pages, settings.threads),
@@ -57,13 +63,18 @@ export function startPool(overlays: readonly string[] = [], settings: PoolSettin
       const url = new URL(request.url)
       const lane = isPicture(url.pathname) ? pictures : pages
       const carried = await carryRequest(request)
+      const key = keyOf(carried)
+      const known = answered.get(key)
+      if (known) return answerOf(known)
       if (lane.queueSize >= settings.queue)
         throw new Busy(
           `${settings.queue} requests are waiting already. Try again in ${RETRY_S} seconds.`,
           RETRY_S,
         )
       try {
-        return await withinBudget(lane, carried, preferred(url), request.signal, settings.budgetMs)
+        const prefer = preferred(url, carried.body)
+        const answer = await withinBudget(lane, carried, prefer, request.signal, settings.budgetMs)
+        return answerOf(answered.keep(key, answer))
       } catch (error) {
         if (closing) throw new Busy('This program is being stopped.', RETRY_S)
         throw error
@@ -82,7 +93,7 @@ async function withinBudget(
   prefer: number | null,
   reader: AbortSignal,
   budgetMs: number,
-): Promise<Response> {
+): Promise<CarriedAnswer> {
   const stop = new AbortController()
   const late = setTimeout(() => stop.abort(), budgetMs)
   let leaving: NodeJS.Timeout | undefined
@@ -93,7 +104,7 @@ async function withinBudget(
   else reader.addEventListener('abort', gone)
   try {
     const task = { ...carried, [Piscina.queueOptionsSymbol]: { prefer } }
-    return answerOf((await lane.run(task, { signal: stop.signal })) as CarriedAnswer)
+    return (await lane.run(task, { signal: stop.signal })) as CarriedAnswer
   } catch (error) {
     if (stop.signal.aborted)
       throw new Busy(

@@ -1,15 +1,17 @@
-import type { Server } from 'node:http'
+import { once } from 'node:events'
+import { createServer, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
-import { serve as listen } from '@hono/node-server'
+import { getRequestListener } from '@hono/node-server'
 import { loadRulebook } from '../../advice/book/rulebook.ts'
 import { type Place, usualPlace } from '../../store/open.ts'
 import { keepingIn } from '../kept-store/keeping.ts'
 import { doorOf } from '../kept-store/who.ts'
 import { door } from './door.ts'
 import { answerHalfSent, MOST_HEADER_BYTES, PATIENCE } from './half-sent.ts'
+import { ownNames } from './own-names.ts'
 import { ownThread } from './own-thread.ts'
 import { type PoolSettings, startPool, usualSettings } from './pool.ts'
-import { shortAddresses } from './short-address.ts'
+import { readyFiles } from './ready-files.ts'
 import { finish } from './stopping.ts'
 
 export interface Where {
@@ -17,6 +19,8 @@ export interface Where {
   readonly port: number
   /** Address to listen on, e.g. "127.0.0.1" (this machine only). */
   readonly listen: string
+  /** Names it is asked by beside its own, where a proxy stands in front of it. */
+  readonly names?: readonly string[]
   /** Folders of rules laid over the book. */
   readonly rules?: readonly string[]
   readonly pool?: Partial<PoolSettings>
@@ -34,9 +38,10 @@ export interface Served {
 }
 
 /** Starts the pages and the API, and says where they are. Throws RulebookError where the rules are not in order. */
-export function serve({
+export async function serve({
   port,
   listen: hostname,
+  names = [],
   rules = [],
   pool: settings,
   place,
@@ -52,30 +57,28 @@ export function serve({
     },
     pool.answer,
   )
-  return new Promise((resolve, reject) => {
-    const server = listen(
-      {
-        fetch: door(shortAddresses(here.answers)).fetch,
-        port,
-        hostname,
-        serverOptions: { maxHeaderSize: MOST_HEADER_BYTES, ...PATIENCE },
-      },
-      (info: AddressInfo) => {
-        const host = info.family === 'IPv6' ? `[${info.address}]` : info.address
-        const address = `http://${host}:${info.port}/`
-        console.log(`gritwise is at ${address}`)
-        const stop = async () => {
-          await finish(server)
-          await here.close()
-          await pool.close()
-        }
-        resolve({ server, address, stop })
-      },
-    ) as Server
-    answerHalfSent(server)
-    server.once('error', (error) => {
-      void pool.close()
-      reject(error)
-    })
+  const { fetch } = door(here.answers, ownNames(hostname, names))
+  const ready = await readyFiles(fetch)
+  const others = getRequestListener(fetch, { hostname })
+  const server = createServer({ maxHeaderSize: MOST_HEADER_BYTES, ...PATIENCE }, (request, answer) => {
+    if (!ready(request, answer)) void others(request, answer)
   })
+  answerHalfSent(server)
+  try {
+    server.listen(port, hostname)
+    await once(server, 'listening')
+  } catch (error) {
+    void pool.close()
+    throw error
+  }
+  const at = server.address() as AddressInfo
+  const host = at.family === 'IPv6' ? `[${at.address}]` : at.address
+  const address = `http://${host}:${at.port}/`
+  console.log(`gritwise is at ${address}`)
+  const stop = async () => {
+    await finish(server)
+    await here.close()
+    await pool.close()
+  }
+  return { server, address, stop }
 }

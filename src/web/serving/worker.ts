@@ -1,3 +1,4 @@
+import { getPriority, setPriority } from 'node:os'
 import { workerData } from 'node:worker_threads'
 import { move, transferableSymbol, valueSymbol } from 'piscina'
 import { advise } from '../../advise.ts'
@@ -6,13 +7,22 @@ import { under } from '../advisor.ts'
 import { createPages } from '../app.ts'
 import { houseOf } from '../house-book.ts'
 import { type CarriedRequest, carryAnswer, requestOf } from './carried.ts'
+import { dressed } from './dressed.ts'
+
+/** Steps behind the server's thread: about a third of its share where both want the same processor. */
+const BEHIND = 5
+const LOWEST = 19
 
 const { overlays } = workerData as { readonly overlays: readonly string[] }
-const pages = createPages(undefined, overlays)
+const pages = dressed(createPages(undefined, overlays).fetch)
+
+// Work steps behind the server's own thread, which has little to do and should do it at once. On Linux a priority
+// belongs to the thread that asks; elsewhere this would slow the whole program.
+if (process.platform === 'linux') setPriority(Math.min(LOWEST, getPriority() + BEHIND))
 
 /** One request answered away from the server's own thread: everything that thinks happens here. */
 export default async function answer(carried: CarriedRequest): Promise<unknown> {
-  const answered = await carryAnswer(await pages.fetch(requestOf(carried)))
+  const answered = await carryAnswer(await pages(requestOf(carried)))
   // The bytes of the body change hands instead of being copied.
   return move({ [transferableSymbol]: answered.body, [valueSymbol]: answered } as never)
 }

@@ -10,7 +10,7 @@ import type { Advice, Brief } from '../../../contract/index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { askedBrief } from '../../asked/asked-brief.ts'
 import { packBrief } from '../../asked/packed-brief.ts'
-import { drawnOnce } from '../../drawn-once.ts'
+import { sameAgain } from '../../same-again.ts'
 import { showPage } from '../../show-page.ts'
 import { materialNames } from '../../shown/choices.ts'
 import { doseLawOf } from '../../shown/dose-law.ts'
@@ -38,19 +38,19 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
   const printedOn = today()
   const pointLines = brief.points.map(pointLine)
   const shown = { advice, packed, title: brief.title, names: materialNames, pointLines }
-  const page = drawnOnce(advice, `${packed} ${paper} ${paper ? printedOn : ''}`, () => {
-    const onPaper = { advice, brief, packed, title: brief.title, names: materialNames, printedOn }
-    if (paper === 'page') return <BossPage {...onPaper} />
-    if (paper) return <PaperPage {...onPaper} short={paper === 'short'} doseLaw={doseLawOf(brief.market)} />
-    return (
-      <AdvicePage
-        {...shown}
-        changeLinks={advice.changes.map((change) => changeLink(brief, packed, advice, change))}
-        hasDose={advice.points.some(({ options }) => options.some(({ family }) => family === 'xray'))}
-      />
-    )
-  })
-  return showPage(c, page)
+  const onPaper = { advice, brief, packed, title: brief.title, names: materialNames, printedOn }
+  sameAgain(c)
+  if (paper === 'page') return showPage(c, <BossPage {...onPaper} />)
+  if (paper)
+    return showPage(c, <PaperPage {...onPaper} short={paper === 'short'} doseLaw={doseLawOf(brief.market)} />)
+  return showPage(
+    c,
+    <AdvicePage
+      {...shown}
+      changeLinks={advice.changes.map((change) => changeLink(brief, packed, advice, change))}
+      hasDose={advice.points.some(({ options }) => options.some(({ family }) => family === 'xray'))}
+    />,
+  )
 }
 
 /** The whole advice on the brief with a change made; for a move of a machine, its reasons at the other point. */

@@ -8,7 +8,7 @@ import type { Advisor } from '../../advisor.ts'
 import { askedBrief } from '../../asked/asked-brief.ts'
 import { keptForm } from '../../asked/kept-form.ts'
 import { packBrief } from '../../asked/packed-brief.ts'
-import { drawnOnce } from '../../drawn-once.ts'
+import { sameAgain } from '../../same-again.ts'
 import { showPage } from '../../show-page.ts'
 import { demoLinks } from '../../shown/demo-links.ts'
 import { checkForm, EMPTY_FORM, neededIn, sheetOf } from '../../shown/sheet.ts'
@@ -41,7 +41,7 @@ export async function showForm(c: Context, advisor: Advisor, answers: Answers, m
   const { brief } = checked
   const advice = brief ? await advisor.asking(brief) : null
   const { formPath } = checked.read
-  const draw = () => (
+  const page = (
     <BriefPage
       sheet={sheetOf(answers, checked, problems, focus)}
       problems={problems}
@@ -53,8 +53,6 @@ export async function showForm(c: Context, advisor: Advisor, answers: Answers, m
       {...(imported ? { imported } : {})}
     />
   )
-  // A whole brief in an address is drawn the same way every time.
-  const same = advice !== null && problems.length === 0 && !imported && !focus && c.req.method === 'GET'
-  const page = same ? drawnOnce(advice, `form ${c.req.url}`, draw) : draw()
+  if (c.req.method === 'GET') sameAgain(c)
   return showPage(c, page, problems.length > 0 ? 422 : 200)
 }

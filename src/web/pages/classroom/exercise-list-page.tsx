@@ -4,7 +4,7 @@ import { ListPage } from '../../../../views/exercises/list-page.tsx'
 import type { Exercise } from '../../../exercises/exercise.ts'
 import { EXERCISES } from '../../../exercises/list.ts'
 import type { Advisor } from '../../advisor.ts'
-import { drawnOnce } from '../../drawn-once.ts'
+import { sameAgain } from '../../same-again.ts'
 import { showPage } from '../../show-page.ts'
 import { demoLinks } from '../../shown/demo-links.ts'
 import { type AskedSitting, askedSitting, handsOf } from '../../shown/exercise-sitting.ts'
@@ -36,12 +36,14 @@ export const exerciseListPage = (advisor: Advisor) => async (c: Context) => {
   )
 }
 
-function handout(c: Context, { own, voice, order, lesson, find }: AskedSitting) {
+function handout(c: Context, { voice, order, lesson, find }: AskedSitting) {
   const only = c.req.queries('only') ?? []
   const chosen = only.length > 0 ? only.flatMap((id) => find(id) ?? []) : order
   const planned = (id: string) => lesson.find((part) => part.id === id)
   const printedOn = today()
-  const draw = () => (
+  sameAgain(c)
+  return showPage(
+    c,
     <HandoutPage
       exercises={chosen.map(({ id, title, rests, questions }) => ({
         id,
@@ -55,11 +57,6 @@ function handout(c: Context, { own, voice, order, lesson, find }: AskedSitting) 
       pictures={only.length > 0}
       withRests={voice.level === 'full'}
       printedOn={printedOn}
-    />
-  )
-  // The house's own exercises are the same for everybody; a brief's are made anew.
-  return showPage(
-    c,
-    own.length > 0 || lesson.length > 0 ? draw() : drawnOnce(EXERCISES, `${printedOn} ${c.req.url}`, draw),
+    />,
   )
 }

@@ -5,7 +5,7 @@ import { RulesPage, RulesPart } from '../../../../views/trail/rules-page.tsx'
 import { pieceWords } from '../../../../views/words/contaminant.ts'
 import type { Advisor } from '../../advisor.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
-import { drawnOnce } from '../../drawn-once.ts'
+import { sameAgain } from '../../same-again.ts'
 import { showPage } from '../../show-page.ts'
 import { materialNames } from '../../shown/choices.ts'
 
@@ -30,11 +30,8 @@ async function triedRules(c: Context, advisor: Advisor) {
 
 export const rulesPage = (advisor: Advisor) => async (c: Context) => {
   const tried = await triedRules(c, advisor)
-  const key = `rules ${tried.packed} ${c.req.query('point')} ${c.req.query('equipment')}`
-  return showPage(
-    c,
-    drawnOnce(tried.advice, key, () => <RulesPage {...tried} />),
-  )
+  sameAgain(c)
+  return showPage(c, <RulesPage {...tried} />)
 }
 
 /** The same for the place on the advice page where it is opened. */

@@ -1,0 +1,14 @@
+import { Hono } from 'hono'
+import { compress } from 'hono/compress'
+import type { Answers } from './door.ts'
+import { shortAddresses } from './short-address.ts'
+
+/** Answers as they leave, under short addresses and compressed: done where they are made, not in the server's own thread. */
+export const dressed = (answers: Answers): Answers => compressed(shortAddresses(answers))
+
+export function compressed(answers: Answers): Answers {
+  const app = new Hono()
+  app.use(compress())
+  app.all('*', (c) => answers(c.req.raw))
+  return (request) => app.fetch(request)
+}
