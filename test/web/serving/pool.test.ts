@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { demos } from '../../../src/brief/demos.ts'
 import { packBrief } from '../../../src/web/asked/packed-brief.ts'
+import { SAME_AGAIN } from '../../../src/web/same-again.ts'
 import { door } from '../../../src/web/serving/door.ts'
 import { ownThread } from '../../../src/web/serving/own-thread.ts'
 import { type Pool, startPool } from '../../../src/web/serving/pool.ts'
@@ -21,6 +22,7 @@ describe('pages answered in workers', () => {
     expect(page.status).toBe(200)
     expect(page.headers.get('content-security-policy')).toContain("default-src 'self'")
     expect(page.headers.get('cache-control')).toBe('no-store')
+    expect(page.headers.has(SAME_AGAIN)).toBe(false)
     expect(await page.text()).toContain('<form')
     expect((await get('/nowhere')).status).toBe(404)
   })
@@ -55,7 +57,16 @@ describe('pages answered in workers', () => {
   })
 
   it('wait their turn as far as the queue goes; beyond it the answer says when to come again', async () => {
-    const many = await Promise.all(Array.from({ length: 6 }, () => get(`/advice?b=${bars}`)))
+    let answered = 0
+    const asked = Array.from({ length: 6 }, async () => {
+      const answer = await get(`/advice?b=${bars}`)
+      if (answer.status === 200) answered++
+      return answer
+    })
+    // Meanwhile a page that was given before is given again: it asks no worker.
+    expect((await get(`/brief?b=${bars}`)).status).toBe(200)
+    expect(answered).toBe(0)
+    const many = await Promise.all(asked)
     const refused = many.filter(({ status }) => status === 503)
     expect(many.filter(({ status }) => status === 200).length).toBeGreaterThanOrEqual(1)
     expect(refused.length).toBeGreaterThanOrEqual(1)
