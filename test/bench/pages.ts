@@ -3,7 +3,7 @@
  * repeated requests over the loopback, asker and server together, in ms (other work on the machine does not count);
  * the wall time of the first request; the weight of the page as sent. Pages that compute beside the advice (test
  * card, trade-offs, found fragment) are listed apart: their time is that of the calculation. The advice and the rules
- * tried are drawn once and kept (src/web/drawn-once.ts): their median is that of a page shown again.
+ * tried are kept as bytes (src/web/serving/answered.ts): their median is that of a page shown again.
  */
 import { Agent, request } from 'node:http'
 import { demos } from '../../src/brief/demos.ts'

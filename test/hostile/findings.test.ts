@@ -202,6 +202,12 @@ describe('refusals', () => {
     }
   })
 
+  it('of what carries a brief, a table or what is kept stay in no cache on the way', async () => {
+    for (const path of ['/kept', '/kept/x', '/kept/export.json', '/lines/x', '/brief?b=x', '/b/x/advice'])
+      expect((await app.request(path)).headers.get('cache-control'), path).toBe('no-store')
+    expect((await json('/api/plan', '{}')).headers.get('cache-control')).toBe('no-store')
+  })
+
   it('of what another site sends or loads from here are 403; its links lead here', async () => {
     const across = { 'sec-fetch-site': 'cross-site' }
     expect(

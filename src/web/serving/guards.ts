@@ -40,10 +40,13 @@ const TAKES_TABLES = [
 export const bodySize: MiddlewareHandler = (c, next) =>
   (TAKES_TABLES.includes(c.req.path) ? table : usual)(c, next)
 
+/** Addresses under which briefs, tables of products and what is kept stand. */
+const CARRIES = /^\/(?:b\/|lines\/|kept(?:\/|$))/
+
 /** A brief is a company's own: what carries one, asked or answered, stays in no cache on the way. */
 export const notStored: MiddlewareHandler = async (c, next) => {
   await next()
-  if (c.req.method === 'POST' || c.req.query('b') !== undefined || c.req.path.startsWith('/b/'))
+  if (c.req.method === 'POST' || c.req.query('b') !== undefined || CARRIES.test(c.req.path))
     c.res.headers.set('cache-control', 'no-store')
 }
 

@@ -57,7 +57,8 @@ export async function serve({
     },
     pool.answer,
   )
-  const { fetch } = door(here.answers, ownNames(hostname, names))
+  // A proxy that signs people in has its own name; who goes round it is nobody, and finds nothing kept.
+  const { fetch } = door(here.answers, userHeader === null ? ownNames(hostname, names) : undefined)
   const ready = await readyFiles(fetch)
   const others = getRequestListener(fetch, { hostname })
   const server = createServer({ maxHeaderSize: MOST_HEADER_BYTES, ...PATIENCE }, (request, answer) => {

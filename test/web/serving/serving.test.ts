@@ -1,8 +1,6 @@
 import { once } from 'node:events'
 import { connect } from 'node:net'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { demos } from '../../../src/brief/demos.ts'
-import { packBrief } from '../../../src/web/asked/packed-brief.ts'
 import { door } from '../../../src/web/serving/door.ts'
 import { ownNames } from '../../../src/web/serving/own-names.ts'
 import { type Served, serve } from '../../../src/web/serving/serve.ts'
@@ -22,8 +20,6 @@ function line(port: number, sent: string): Promise<string> {
 
 /** Headers that say what a file is and who may use it. */
 const SAID = ['content-type', 'etag', 'vary', 'cache-control', 'content-security-policy', 'x-frame-options']
-
-const mince = packBrief(demos.find(({ id }) => id === 'mince')!.brief)
 
 describe('the server', () => {
   let served: Served
@@ -69,7 +65,7 @@ describe('the server', () => {
 
   it('is asked by the names of this machine only', async () => {
     const asked = (host: string) =>
-      line(port(), `GET /nowhere HTTP/1.1\r\nhost: ${host}\r\nconnection: close\r\n\r\n`)
+      line(port(), `GET /lines/none HTTP/1.1\r\nhost: ${host}\r\nconnection: close\r\n\r\n`)
     for (const host of ['localhost', 'LOCALHOST:8317', '127.0.0.1:1', '[::1]:8317', 'gritwise.localhost'])
       expect(await asked(host), host).toMatch(/^HTTP\/1\.1 404 /)
     for (const host of ['elsewhere.example', 'localhost.example:8317', '127.0.0.1.example', '10.0.0.1'])
@@ -92,7 +88,7 @@ describe('the server', () => {
   it('told to stop, finishes what it has begun and takes nothing new', async () => {
     await fetch(`${served.address}examples`)
     const seen = once(served.server, 'request')
-    const begun = fetch(`${served.address}advice?b=${mince}`)
+    const begun = fetch(`${served.address}glossary`)
     await seen
     const stopping = served.stop()
     expect((await begun).status).toBe(200)
