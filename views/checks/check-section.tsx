@@ -64,10 +64,14 @@ export function CheckSection({
 }) {
   const id = checkAnchor(check)
   const heading = (words: string) => (ink.paper ? <h4>{words}</h4> : <h3>{words}</h3>)
-  const once = (part: keyof CheckPoint, shown: Child) => {
-    const same = earlier.find((other) => JSON.stringify(other[part]) === JSON.stringify(check[part]))
-    return same ? <p>{`As at “${same.point}”.`}</p> : shown
-  }
+  const sameAt = (part: keyof CheckPoint) => earlierAlike(part, check, earlier)
+  const once = (part: keyof CheckPoint, words: string, shown: Child) =>
+    sameAt(part) ? null : (
+      <>
+        {heading(words)}
+        {shown}
+      </>
+    )
   return (
     <section class="check" aria-labelledby={id}>
       {ink.paper ? <h3 id={id}>{nameOf(check)}</h3> : <h2 id={id}>{nameOf(check)}</h2>}
@@ -100,21 +104,43 @@ export function CheckSection({
       <Sentences ink={ink} sentences={newSentences(check, earlier)} />
       <Places check={check} pack={pack} />
       {heading('How often, and what is held')}
-      {once('when', <Items items={check.when} ink={ink} />)}
+      {sameAt('when') ? null : <Items items={check.when} ink={ink} />}
       <HoldTable check={check} ink={ink} />
       {heading('Taking the bad pack out')}
       <RejectPlan check={check} ink={ink} />
-      {heading('One failure and one proof for each link')}
-      {once('proofs', <Proofs check={check} />)}
-      {heading('When a check fails')}
-      {once('ifFails', <Items items={check.ifFails} ink={ink} ordered />)}
+      {once('proofs', 'One failure and one proof for each link', <Proofs check={check} />)}
+      {once('ifFails', 'When a check fails', <Items items={check.ifFails} ink={ink} ordered />)}
       {heading('What becomes of rejects')}
       <Workload check={check} />
-      {once('rejects', <Items items={check.rejects} ink={ink} />)}
-      {heading('Settings, changes, papers')}
-      {once('keeping', <Items items={check.keeping} ink={ink} />)}
+      {sameAt('rejects') ? null : <Items items={check.rejects} ink={ink} />}
+      {once('keeping', 'Settings, changes, papers', <Items items={check.keeping} ink={ink} />)}
+      {[...sharedWith(check, earlier)].map(([point, words]) => (
+        <p>{`As at “${point}”: ${words.join(', ')}.`}</p>
+      ))}
     </section>
   )
+}
+
+/** What a plan may share word for word with an earlier machine's, as a sentence names it. */
+const PARTS = [
+  ['when', 'when checks are due'],
+  ['proofs', 'the proof of each link'],
+  ['ifFails', 'what is done when a check fails'],
+  ['rejects', 'what becomes of rejects'],
+  ['keeping', 'settings, changes and papers'],
+] as const
+
+const earlierAlike = (part: keyof CheckPoint, check: CheckPoint, earlier: readonly CheckPoint[]) =>
+  earlier.find((other) => JSON.stringify(other[part]) === JSON.stringify(check[part]))
+
+/** By the name of the earlier point, the parts that are the same there. */
+function sharedWith(check: CheckPoint, earlier: readonly CheckPoint[]): Map<string, string[]> {
+  const shared = new Map<string, string[]>()
+  for (const [part, words] of PARTS) {
+    const point = earlierAlike(part, check, earlier)?.point
+    if (point !== undefined) shared.set(point, [...(shared.get(point) ?? []), words])
+  }
+  return shared
 }
 
 /** Sentences on pieces and places that no earlier machine's plan says. */

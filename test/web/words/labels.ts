@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
+import { aMachine } from '../../../src/advice/say/machine-words.ts'
 import { demos } from '../../../src/brief/demos.ts'
 import { EXERCISES } from '../../../src/exercises/list.ts'
 import { VOICES } from '../../../src/exercises/voice.ts'
@@ -33,6 +34,7 @@ const named: readonly (readonly [name: string, stands: string])[] = (() => {
     for (const { name } of brief.points) if (name) pairs.push([name, '{point}'])
   }
   for (const { id, label } of archetypes.values()) {
+    pairs.push([aMachine({ equipment: id, label }), '{machine}'])
     pairs.push([label, '{machine}'], [label.replace(/ \(.*\)$/, ''), '{machine}'])
     pairs.push([shortName({ equipment: id, label }), '{machine}'])
   }

@@ -30,12 +30,13 @@ export function PaperReasons({
       ...removals.flatMap(({ label, reasons }) => reasons.map((reason) => ({ reason, name: label }))),
     ].map(({ reason, name }): Said => ({ reason, where: several ? `${name} (point ${at + 1})` : name })),
   )
+  const traces = new Map(advice.trace.rules.map((rule) => [rule.key, rule]))
   return (
     <section aria-labelledby="reasons">
       <h2 id="reasons">Reasons</h2>
       <dl class="paper-reasons">
         {[...grouped(said, ({ reason }) => reason.rule).values()].map((same) => (
-          <Rule same={same} {...{ advice, citations, packed }} />
+          <Rule same={same} {...{ traces, citations, packed }} />
         ))}
       </dl>
     </section>
@@ -44,18 +45,18 @@ export function PaperReasons({
 
 function Rule({
   same,
-  advice,
+  traces,
   citations,
   packed,
 }: {
   same: readonly Said[]
-  advice: Advice
+  traces: ReadonlyMap<string, Advice['trace']['rules'][number]>
   citations: Citations
   packed: string
 }) {
   const { reason } = same[0]!
-  const traces = new Set(same.map((one) => one.reason.trace))
-  const { shared } = sharedSettling(advice.trace.rules.filter(({ key }) => traces.has(key)))
+  const keys = new Set(same.map((one) => one.reason.trace))
+  const { shared } = sharedSettling([...keys].flatMap((key) => traces.get(key) ?? []))
   const texts = [...grouped(same, (one) => one.reason.text)]
   return (
     <>
