@@ -109,6 +109,8 @@ export const signalFitSchema = z.object({
   a9095: mm,
   /** Largest signal of a clean pack, and the signal expected of the piece at a9095 (else a90) over it. */
   productSignal: z.number().nullable(),
+  /** Size whose expected signal is that largest one. */
+  productSignalMm: mm,
   margin: z.number().nullable(),
 })
 
@@ -139,6 +141,16 @@ export const runGroupSchema = z.object({
   /** False where no pack is named and each run is taken for a pack of its own (assumed). */
   packsNamed: z.boolean(),
   clean: cleanRunSchema.nullable(),
+  /** What repeated runs of a unit count for in the curve; null where every unit was run once. */
+  clusters: z
+    .object({
+      /** Intra-cluster correlation of the runs of a unit; null: too few units say so, each counts once. */
+      likeness: z.number().nullable(),
+      /** Runs over runs that count. */
+      designEffect: z.number(),
+      counted: z.number(),
+    })
+    .nullable(),
   fit: z
     .object({
       link: z.enum(['logit', 'probit']),

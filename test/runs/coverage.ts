@@ -7,6 +7,7 @@ import { agreementOf } from '../../src/runs/against/agreement.ts'
 import { fitSignal, signalBound } from '../../src/runs/fit/signal-line.ts'
 import { type Curve, profileEnd } from '../../src/runs/fit/size-bound.ts'
 import { readTrial } from '../../src/runs/index.ts'
+import { COUNTED_ONCE, likenessOf } from '../../src/runs/judge/clusters.ts'
 import { mixedSizes, readCurve, sizeRows } from '../../src/runs/judge/curve-reading.ts'
 import { talliesOf, type Unit } from '../../src/runs/judge/units.ts'
 import { curvePower } from '../../src/runs/plan/curve-power.ts'
@@ -49,6 +50,30 @@ export const DESIGNS: readonly Design[] = [
     perSize: even(10),
     ...plain,
     runsEach: 3,
+    pieceSpread: 0.05,
+  },
+  {
+    words: 'clusters: 10 pieces a size, 2 runs each, alike by 0.17 at the middle',
+    sizesMm: SIX,
+    perSize: even(10),
+    ...plain,
+    runsEach: 2,
+    pieceSpread: 0.05,
+  },
+  {
+    words: 'clusters: 4 pieces a size, 5 runs each',
+    sizesMm: SIX,
+    perSize: even(4),
+    ...plain,
+    runsEach: 5,
+    pieceSpread: 0.1,
+  },
+  {
+    words: 'clusters: 2 pieces a size, 5 runs each (too few to say how alike)',
+    sizesMm: SIX,
+    perSize: even(2),
+    ...plain,
+    runsEach: 5,
     pieceSpread: 0.05,
   },
   {
@@ -114,7 +139,8 @@ export function coverageOf(design: Design, sets: number, seed: number): Coverage
   let printed = 0
   let wrong = 0
   for (let set = 0; set < sets; set++) {
-    const tallies = talliesOf(simulated(design, random))
+    const units = simulated(design, random)
+    const tallies = talliesOf(units, likenessOf(units) ?? COUNTED_ONCE)
     let rejects = 0
     for (let k = 0; k < design.cleanPacks; k++) if (random.uniform() < design.falseRejects) rejects++
     const clean = { packs: design.cleanPacks, rejects, rate: rejects / design.cleanPacks, low: 0, high: 1 }

@@ -100,6 +100,47 @@ describe('the unit is one piece placed anew in one pack', () => {
     expect(group.words).toContain('29 runs of 1 pieces')
   })
 
+  /** Sizes of ten pieces, each run `runs` times in its pack; `found` of them each time, the others never. */
+  const repeated = (found: readonly number[], runs: number, foundOf: (piece: number) => number): RunRow[] =>
+    SIX.flatMap((sizeMm, i) =>
+      Array.from({ length: 10 }, (_, piece) => ({
+        ...stone([0])[0]!,
+        sizeMm,
+        piece: `${sizeMm}`,
+        pack: `${sizeMm} ${piece}`,
+        runs,
+        found: piece < found[i]! ? foundOf(piece) : 0,
+      })),
+    )
+
+  it('runs of a piece that always agree count once: the design effect is their number', () => {
+    const once = groupOf([...stone([0, 2, 5, 8, 9, 10]), clean])
+    const group = groupOf([...repeated([0, 2, 5, 8, 9, 10], 3, () => 3), clean])
+    expect(group.clusters).toEqual({ likeness: 1, designEffect: 3, counted: 60 })
+    expect(group.a9095).toBeCloseTo(once.a9095!, 9)
+    expect(group.words).toContain('180 runs of 60 pieces: runs of one piece in one pack are alike')
+  })
+
+  it('runs that agree in part count in part, by Kish’s design effect', () => {
+    // By hand, each mixed size alike: 10 pieces of 2 runs, of 5 both found, of 5 one: p 0.75, between
+    // 2·(5·0.25² + 5·0.25²) = 1.25 over 9, within 5·0.5 = 2.5 over 10; ρ = (0.1389 − 0.25)/… < 0, so 0.
+    const unlike = repeated([0, 10, 10, 10, 10, 10], 2, (piece) => (piece < 5 ? 2 : 1))
+    expect(groupOf([...unlike, clean]).clusters).toEqual({ likeness: 0, designEffect: 1, counted: 120 })
+    // 4 of 10 found twice, 2 once, 4 never: p 0.5, B = 2·8·0.25/9 = 4/9, W = 2·0.5/10 = 0.1, n₀ 2: ρ = 31/49.
+    const some = repeated([0, 6, 6, 6, 6, 6], 2, (piece) => (piece < 4 ? 2 : 1))
+    const { likeness, designEffect, counted } = groupOf([...some, clean]).clusters!
+    expect(likeness).toBeCloseTo(31 / 49, 12)
+    expect(designEffect).toBeCloseTo(1 + 31 / 49, 12)
+    expect(counted).toBeCloseTo(120 / (1 + 31 / 49), 9)
+  })
+
+  it('where too few pieces say how alike their runs are, each counts once, and the words say so', () => {
+    const few = repeated([0, 1, 1, 2, 2, 2], 5, () => 5).filter(({ pack }) => / [01]$/.test(pack!))
+    const group = groupOf([...few, clean])
+    expect(group.clusters).toEqual({ likeness: null, designEffect: 5, counted: 12 })
+    expect(group.words).toContain('count once; too few pieces')
+  })
+
   it('one ball in 29 packs is 29 pieces; one flake in 29 packs is one', () => {
     const in29 = (shape: 'sphere' | 'flake'): RunRow[] =>
       Array.from({ length: 29 }, (_, i) => ({

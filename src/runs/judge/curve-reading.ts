@@ -32,17 +32,17 @@ export interface CurveReading {
 
 /** Rows in ln size, one a size, with the clean run as its own row. */
 export function sizeRows(tallies: readonly SizeTally[], clean: CleanRun | null): SizeRow[] {
-  const rows: SizeRow[] = tallies.map(({ sizeMm, units, foundShare }) => ({
+  const rows: SizeRow[] = tallies.map(({ sizeMm, counted, countedFound }) => ({
     x: Math.log(sizeMm),
-    runs: units,
-    found: foundShare,
+    runs: counted,
+    found: countedFound,
   }))
   return clean ? [...rows, { x: null, runs: clean.packs, found: clean.rejects }] : rows
 }
 
-/** Sizes of which some units were found and some missed. */
-export const mixedSizes = (tallies: readonly SizeTally[]): number =>
-  tallies.filter(({ foundShare, units }) => foundShare > 0 && foundShare < units).length
+/** Sizes of which some runs found and some missed. */
+export const mixedSizes = (tallies: readonly Pick<SizeTally, 'counted' | 'countedFound'>[]): number =>
+  tallies.filter(({ counted, countedFound }) => countedFound > 1e-9 && countedFound < counted - 1e-9).length
 
 /**
  * Curve by the likelihood with Jeffreys' term; null with fewer than two sizes. Without a clean run the floor is

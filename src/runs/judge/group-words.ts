@@ -47,14 +47,21 @@ function shownWords(group: Omit<RunGroup, 'words'>): string {
   return 'Not demonstrated: no size here is shown to be found 9 times in 10 with 95 % confidence.'
 }
 
-function fewWords({ pieces, runs, simulated }: Omit<RunGroup, 'words'>): string {
+function fewWords(group: Omit<RunGroup, 'words'>): string {
+  const { pieces, simulated } = group
   if (simulated) return ''
-  const clustered =
-    runs > pieces
-      ? `${runs} runs of ${pieces} pieces: several runs of one piece in one pack count once. `
-      : ''
+  const clustered = clusterWords(group)
   const few = pieces < ENOUGH_PIECES ? `${pieces} pieces are few for a curve; 60 is the usual least.` : ''
-  return `${clustered}${few}`.trim()
+  return `${clustered} ${few}`.trim()
+}
+
+function clusterWords({ pieces, runs, clusters }: Omit<RunGroup, 'words'>): string {
+  if (!clusters) return ''
+  const counted = `${runs} runs of ${pieces} pieces:`
+  const { likeness, designEffect } = clusters
+  return likeness === null
+    ? `${counted} several runs of one piece in one pack count once; too few pieces were missed and found to say how alike such runs are.`
+    : `${counted} runs of one piece in one pack are alike (correlation ${likeness.toFixed(2)}), so that the curve counts ${clusters.counted.toFixed(1)} runs (design effect ${designEffect.toFixed(2)}); size by size a piece counts once, as found when every run found it.`
 }
 
 function assumedWords({ packsNamed, position, simulated }: Omit<RunGroup, 'words'>): string {

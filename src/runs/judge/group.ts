@@ -2,6 +2,7 @@ import type { RunGroup, RunRow } from '../../contract/index.ts'
 import type { Curve } from '../fit/size-bound.ts'
 import { cardReading } from './card-reading.ts'
 import { type CleanPacks, cleanRunOf } from './clean-run.ts'
+import { COUNTED_ONCE, clustersOf, likenessOf } from './clusters.ts'
 import { readCurve } from './curve-reading.ts'
 import { demonstratedOf, exactRows } from './demonstrated.ts'
 import { groupWords } from './group-words.ts'
@@ -39,7 +40,8 @@ export function groupsOf(rows: readonly RunRow[], clean: CleanPacks, link: Curve
 function readGroup(rows: readonly RunRow[], cleanRows: readonly RunRow[], link: Curve['link']): RunGroup {
   const first = rows[0]!
   const units = unitsOf(rows)
-  const tallies = talliesOf(units)
+  const likeness = likenessOf(units)
+  const tallies = talliesOf(units, likeness ?? COUNTED_ONCE)
   const pieces = units.reduce((sum, { alike }) => sum + alike, 0)
   const clean = cleanRunOf(cleanRows)
   const curve = readCurve(tallies, clean, link)
@@ -62,6 +64,7 @@ function readGroup(rows: readonly RunRow[], cleanRows: readonly RunRow[], link: 
     date: dates.at(-1) ?? '',
     packsNamed: rows.every(({ pack }) => pack),
     clean,
+    clusters: clustersOf(units, likeness),
     fit: curve && {
       link,
       b0: curve.b0,

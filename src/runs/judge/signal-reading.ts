@@ -14,6 +14,9 @@ function readingsOf(rows: readonly RunRow[], threshold: number): SignalReading[]
   })
 }
 
+/** Sizes that pieces have, mm; null outside: a line carried that far says nothing. */
+const sizeBetween = (mm: number): number | null => (mm >= 0.05 && mm <= 50 ? mm : null)
+
 /**
  * Size by the machine's signal (the route of MIL-HDBK-1823A and ASTM E3023 for readings): ln signal along ln size,
  * censored at the threshold. Null with fewer than 8 numbers, 3 sizes or no threshold.
@@ -48,6 +51,9 @@ export function readSignal(rows: readonly RunRow[], clean: readonly RunRow[]): S
     a90,
     a9095,
     productSignal,
+    productSignalMm: productSignal
+      ? sizeBetween(Math.exp((Math.log(productSignal) - line.b0) / line.b1))
+      : null,
     margin: productSignal ? ofPiece / productSignal : null,
   }
 }

@@ -1,8 +1,9 @@
 import type { RunRow } from '../../contract/index.ts'
+import { COUNTED_ONCE, runsThatCount } from './clusters.ts'
 
 /**
- * One piece placed anew in one pack, with all its runs. Several runs of a unit are no further pieces: they are
- * counted once, by the share of them that found it. A ball or a wire of a test set may serve again in a new pack; a
+ * One piece placed anew in one pack, with all its runs. Several runs of a unit are no further pieces: a curve
+ * counts as many of them as the design effect leaves, or the unit once, by the share of them that found it. A ball or a wire of a test set may serve again in a new pack; a
  * flake is one broken piece, so that all its packs are one unit.
  */
 export interface Unit {
@@ -13,12 +14,13 @@ export interface Unit {
   readonly alike: number
 }
 
-/** Runs of one size: units, how many were found in every run, and the units found counted by their shares. */
+/** Runs of one size: units, how many were found in every run; runs that count for a curve, and how many found. */
 export interface SizeTally {
   readonly sizeMm: number
   readonly units: number
   readonly foundAlways: number
-  readonly foundShare: number
+  readonly counted: number
+  readonly countedFound: number
 }
 
 const unitKey = (row: RunRow): string | null => {
@@ -47,14 +49,16 @@ export function unitsOf(rows: readonly RunRow[]): Unit[] {
   return [...units, ...named.values()].filter(({ alike }) => alike > 0)
 }
 
-/** Tallies by size, smallest first. */
-export function talliesOf(units: readonly Unit[]): SizeTally[] {
-  const bySize = new Map<number, { units: number; foundAlways: number; foundShare: number }>()
+/** Tallies by size, smallest first; repeated runs of a unit count by their likeness (1: once). */
+export function talliesOf(units: readonly Unit[], likeness: number = COUNTED_ONCE): SizeTally[] {
+  const bySize = new Map<number, { -readonly [Key in keyof Omit<SizeTally, 'sizeMm'>]: number }>()
   for (const { sizeMm, runs, found, alike } of units) {
-    const tally = bySize.get(sizeMm) ?? { units: 0, foundAlways: 0, foundShare: 0 }
+    const tally = bySize.get(sizeMm) ?? { units: 0, foundAlways: 0, counted: 0, countedFound: 0 }
+    const counted = alike * runsThatCount(runs, likeness)
     tally.units += alike
     tally.foundAlways += found === runs ? alike : 0
-    tally.foundShare += (found / runs) * alike
+    tally.counted += counted
+    tally.countedFound += counted * (found / runs)
     bySize.set(sizeMm, tally)
   }
   return [...bySize].map(([sizeMm, tally]) => ({ sizeMm, ...tally })).sort((a, b) => a.sizeMm - b.sizeMm)

@@ -22,13 +22,7 @@ export interface CurveDesign {
  * slope is shown follows: the loss still grows towards the level line.
  */
 export function shows(rows: readonly SizeRow[], sizeMm: number, confidence: number): boolean {
-  const tallies = rows.map(({ x, runs, found }) => ({
-    sizeMm: Math.exp(x!),
-    units: runs,
-    foundAlways: found,
-    foundShare: found,
-  }))
-  if (mixedSizes(tallies) < 2) return false
+  if (mixedSizes(rows.map(({ runs, found }) => ({ counted: runs, countedFound: found }))) < 2) return false
   const best = fitCurve(rows, FIRTH)
   const asked = Math.log(sizeMm)
   const largest = Math.max(...rows.map(({ x }) => x!))
