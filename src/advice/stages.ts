@@ -142,7 +142,7 @@ export interface Ranked extends Standing {
 
 /** The step of the order at which two options part; a negative sign puts the first one before. */
 export interface Parting {
-  readonly step: 'excluded' | 'verdict' | 'unmet' | 'ratio' | 'burden' | 'partly' | 'nothing'
+  readonly step: 'excluded' | 'verdict' | 'unmet' | 'trial' | 'ratio' | 'burden' | 'partly' | 'nothing'
   /** Severity of the sizes counted, at the step `unmet`, and where they say the same as the verdicts. */
   readonly severity: number | null
   readonly sign: number
@@ -152,6 +152,9 @@ export interface Parting {
 export interface PartingOfTwo extends Parting {
   /** Contaminants of that severity that each leaves unmet. */
   readonly unmet: readonly [readonly number[], readonly number[]]
+  /** Contaminants that a trial on the product showed with each at the size asked, and that it tried in vain. */
+  readonly shown: readonly [readonly number[], readonly number[]]
+  readonly tried: readonly [readonly number[], readonly number[]]
   /** The worst size each can promise over the size to find, infinite for none, and whose size it is. */
   readonly worst: readonly [Worst, Worst]
 }

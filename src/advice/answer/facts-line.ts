@@ -4,6 +4,7 @@ import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
 import { placeId } from '../facts/place-id.ts'
 import { belongsInTheFood } from '../order/belongs.ts'
 import { aLargerBuild, aMachine } from '../say/machine-words.ts'
+import { isShown, isTriedOnly } from '../order/order.ts'
 import { achievedWords, nameWords, packSize, sizedWords, wordList } from '../say/words.ts'
 import type { Ordered, OrderedLine, Ranked, Row } from '../stages.ts'
 
@@ -87,6 +88,7 @@ export function factsOfLine(ordered: Ordered, line: number): FactSheet {
   write.computed('line.belongsNames', wordList(rows.belongs.map((row) => nameWords(brief, row.contaminant))))
   write.computed('line.lostAsked', rows.lost.filter((row) => rows.asked.includes(row)).length)
   writeBuild(write, brief, rows.forBuild, sized)
+  writeTried(write, ordered, own)
   write.computed('line.found', rows.found.length)
   const [reacting] = rows.reacts
   write.computed('line.reacts', rows.reacts.length)
@@ -99,6 +101,32 @@ export function factsOfLine(ordered: Ordered, line: number): FactSheet {
   write.computed('line.sealedPoints', own.points.filter((at) => isSealed(brief.points[at]!)).length)
   write.computed('line.lookedTwice', seenTwice.length)
   return write.sheet()
+}
+
+/** Machines that a trial on the product sent back behind one that was not run: what they did not show. */
+function writeTried(
+  write: FactWriter,
+  { brief, points }: Ordered,
+  { points: at, combined }: OrderedLine,
+): void {
+  const relied = new Set(
+    combined.uses
+      .flatMap(({ option, contaminants }) =>
+        option.findings.filter((f) => contaminants.includes(f.contaminant) && !f.measured && !isShown(f)),
+      )
+      .map(({ contaminant }) => contaminant),
+  )
+  const inUse = combined.uses.map(({ option }) => option.equipment)
+  const tried = at.flatMap((point) =>
+    points[point]!.options.flatMap(({ equipment, label, findings }) => {
+      const its = findings.filter((f) => isTriedOnly(f) && relied.has(f.contaminant))
+      return its.length === 0 || inUse.includes(equipment)
+        ? []
+        : [`${label} did not show ${wordList(its.map((f) => sizedWords(brief, f.contaminant)))}`]
+    }),
+  )
+  write.computed('line.tried', tried.length)
+  write.computed('line.triedNames', wordList([...new Set(tried)]))
 }
 
 function writeBuild(

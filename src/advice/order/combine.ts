@@ -2,6 +2,7 @@ import { entersBehind } from '../../brief/entry.ts'
 import type { Brief, Finding } from '../../contract/index.ts'
 import { isAsked, isExpected } from '../assess/meets.ts'
 import type { Combined, Line, Standing, Use } from '../stages.ts'
+import { trialStanding } from './order.ts'
 import { seenTwice } from './seen-twice.ts'
 
 /** Sets of up to so many uses are all looked at; what they leave is added one machine at a time. */
@@ -81,6 +82,7 @@ function lossOf<P extends Standing>(brief: Brief, set: readonly Candidate<P>[], 
 function costOf<P extends Standing>(set: readonly Candidate<P>[], wanted: readonly number[]) {
   return [
     set.length,
+    set.reduce((sum, { option }) => sum + trialStanding(option.findings), 0),
     wanted.filter((c) => levelIn(set, c) === 2).length,
     set.reduce((sum, { option }) => sum + option.burden, 0),
     set.reduce((sum, { option }) => sum + option.rank!, 0),
@@ -115,7 +117,7 @@ const firstOfEachPoint = <P extends Standing>(candidates: readonly Candidate<P>[
 /**
  * The smallest set of uses over the points of one line that does the most: every size promised that any machine
  * there promises, then every one that is at least expected. Where one machine does it alone, it is the first of its
- * point's order; of points, and of larger sets, the one with the fewest places left out, then the least burden, then
+ * point's order; of points, and of larger sets, the one that trials on the product speak for, then that with the fewest places left out, then the least burden, then
  * the better ranks, then the one that works latest in the flow (nothing more can enter behind it). A use does not
  * count for what the flow says enters behind its point.
  */

@@ -1,6 +1,6 @@
 import type { Contaminant, Contrast, Finding, RuleTrace } from '../../contract/index.ts'
 import type { Apart, PartingOfTwo, Standing, Worst } from '../stages.ts'
-import { orderAmong, sizeRatio } from './order.ts'
+import { isShown, isTriedOnly, orderAmong, sizeRatio } from './order.ts'
 
 /** Sizes closer than this share are the same: the model cannot tell them apart (judgement). */
 const SAME_SIZE_SHARE = 0.02
@@ -77,6 +77,8 @@ function partingOf(
   if ((first.rank === null) !== (second.rank === null) || (isOut(first) && isOut(second))) return null
   const { part, unmet, worstRatio } = orderAmong(contaminants, options)
   const parting = part(first, second)
+  const those = ({ findings }: Standing, wanted: (finding: Finding) => boolean) =>
+    findings.filter(wanted).map(({ contaminant }) => contaminant)
   const worst = (option: Standing): Worst => {
     const ratio = worstRatio(option)
     return { ratio, contaminant: option.findings.find((f) => sizeRatio(f) === ratio)?.contaminant ?? null }
@@ -84,6 +86,8 @@ function partingOf(
   return {
     ...parting,
     unmet: [unmet(first, parting.severity), unmet(second, parting.severity)],
+    shown: [those(first, isShown), those(second, isShown)],
+    tried: [those(first, isTriedOnly), those(second, isTriedOnly)],
     worst: [worst(first), worst(second)],
   }
 }

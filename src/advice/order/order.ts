@@ -4,9 +4,10 @@ import type { Parting, Standing } from '../stages.ts'
 
 /**
  * The one order. Ranking, combination, close call, contrasts and headline read its result and know no other:
- * by verdict; then by the sizes left unmet, severity by severity from the gravest; among those that leave none
- * (of what any machine meets) by burden, then by fewest places left out; among the others by the worst ratio of
- * cautious size to size to find, then by burden. Said in words, never one score.
+ * by verdict; then by the sizes left unmet, severity by severity from the gravest; then by trials on the product:
+ * what was shown there comes before what is only computed, and that before what was tried and not shown; among those
+ * that leave none unmet (of what any machine meets) by burden, then by fewest places left out; among the others by
+ * the worst ratio of cautious size to size to find, then by burden. Said in words, never one score.
  */
 
 /** What the order of options is made from. */
@@ -21,6 +22,18 @@ export const standing = (option: Option): Standing => ({
 })
 
 const SEVERITIES = [5, 4, 3, 2, 1] as const
+
+/** Shown on the product at the size asked, or at a smaller one. */
+export const isShown = ({ demonstrated, mustFindMm }: Finding): boolean =>
+  demonstrated !== null && mustFindMm !== null && demonstrated.sizeMm <= mustFindMm
+
+/** Tried on the product, and the size asked was not shown. */
+export const isTriedOnly = (f: Finding): boolean =>
+  isAsked(f) && !isShown(f) && (f.measured || f.demonstrated !== null)
+
+/** What trials say of findings, least first: shown before only computed, and that before tried in vain. */
+export const trialStanding = (findings: readonly Finding[]): number =>
+  findings.filter(isTriedOnly).length - findings.filter(isShown).length
 
 /** Where no size can be promised, the cautious size is taken as this multiple of the expected (judgement). */
 export const WITHOUT_PROMISE = 1.5
@@ -106,6 +119,12 @@ export function orderAmong(
     ({ step: 'burden', severity: null, sign: a.burden - b.burden }) as const
   const partlyStep = (a: Orderable, b: Orderable) =>
     ({ step: 'partly', severity: null, sign: partly(a) - partly(b) }) as const
+  const trialStep = (a: Orderable, b: Orderable) =>
+    ({
+      step: 'trial',
+      severity: null,
+      sign: trialStanding(counted(a)) - trialStanding(counted(b)),
+    }) as const
   const unmetSteps = (a: Orderable, b: Orderable) =>
     SEVERITIES.map(
       (severity) =>
@@ -122,8 +141,8 @@ export function orderAmong(
     }
     const nothingUnmet = unmet(a).length === 0 && unmet(b).length === 0
     const steps: readonly Parting[] = nothingUnmet
-      ? [burdenStep(a, b), partlyStep(a, b), ratioStep(a, b)]
-      : [...unmetSteps(a, b), ratioStep(a, b), burdenStep(a, b), partlyStep(a, b)]
+      ? [trialStep(a, b), burdenStep(a, b), partlyStep(a, b), ratioStep(a, b)]
+      : [...unmetSteps(a, b), trialStep(a, b), ratioStep(a, b), burdenStep(a, b), partlyStep(a, b)]
     return steps.find(({ sign }) => sign !== 0) ?? { step: 'nothing', severity: null, sign: 0 }
   }
   return { part, compare: (a, b) => part(a, b).sign, unmet, worstRatio }

@@ -1,7 +1,7 @@
 import type { Brief, Contrast, Option } from '../../contract/index.ts'
 import type { Apart, PartingOfTwo, Worst } from '../stages.ts'
 import { traceKey } from './reason.ts'
-import { nameWords, wordList } from './words.ts'
+import { nameWords, sizedWords, wordList } from './words.ts'
 
 const times = ({ ratio }: Worst) =>
   ratio === Number.POSITIVE_INFINITY ? 'no size at all' : `${Number(ratio.toPrecision(2))} times`
@@ -13,6 +13,28 @@ const whose = (brief: Brief, { contaminant }: Worst) =>
 function unmetWords(brief: Brief, label: string, unmet: readonly number[]): string {
   if (unmet.length === 0) return `${label} leaves none`
   return `${label} leaves ${wordList(unmet.map((c) => nameWords(brief, c)))}`
+}
+
+const sizedNames = (brief: Brief, contaminants: readonly number[]) =>
+  wordList(contaminants.map((c) => sizedWords(brief, c)))
+
+/** What trials on the product say for the one ahead and of the one behind. */
+function trialWords(
+  brief: Brief,
+  { shown, tried }: PartingOfTwo,
+  labels: readonly string[],
+  a: 0 | 1,
+): string {
+  const b = a === 0 ? 1 : 0
+  const ahead =
+    shown[a].length > 0
+      ? `A trial on the product showed ${sizedNames(brief, shown[a])} with ${labels[a]}.`
+      : `${labels[a]} is computed to do as well and was not tried: run the same trial on it.`
+  const behind =
+    tried[b].length > 0
+      ? `${labels[b]} was tried on the product and did not show ${sizedNames(brief, tried[b])}.`
+      : `The sizes of ${labels[b]} are computed.`
+  return `${ahead} ${behind}`
 }
 
 /** What puts one option before the other, by the first step of the order at which they part. */
@@ -30,6 +52,13 @@ function partingWords(brief: Brief, parting: PartingOfTwo, options: readonly [Op
         : unmetSentence()
     case 'unmet':
       return unmetSentence()
+    case 'trial':
+      return trialWords(
+        brief,
+        parting,
+        options.map(({ label }) => label),
+        a,
+      )
     case 'ratio':
       return `Both leave as many sizes unmet. The worst size ${ahead.label} can promise is ${times(parting.worst[a])} the size to find${whose(brief, parting.worst[a])}; that of ${behind.label} is ${times(parting.worst[b])}${whose(brief, parting.worst[b])}.`
     case 'burden':

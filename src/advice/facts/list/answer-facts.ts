@@ -40,6 +40,8 @@ const LINE: readonly Row[] = [
   ['line.reacts', 'contaminants that a machine without computed sizes reacts to', '', 'number'],
   ['line.reactsNames', 'those contaminants', '', 'string'],
   ['line.reactsBy', 'that machine, with its point', '', 'string'],
+  ['line.tried', 'machines that a trial on the product sent back', '', 'number'],
+  ['line.triedNames', 'those machines, with what they did not show', '', 'string'],
   ['line.found', 'contaminants that something finds at some size', '', 'number'],
   ['line.early', 'sizes asked that are met where the piece can still enter behind', '', 'number'],
   ['line.earlyNames', 'those contaminants', '', 'string'],
