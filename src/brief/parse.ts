@@ -16,6 +16,7 @@ import { geometryProblems } from './geometry.ts'
 import { nearestWord } from './nearest.ts'
 import { fillPoint } from './point-defaults.ts'
 import { problemsOf } from './problems.ts'
+import { heldAndLapsed } from './ran-on.ts'
 import { recordProblems } from './record-problems.ts'
 import { materialOf, TAKEN_FOR, withMaterialIds } from './usual/material-words.ts'
 import { usualContaminants } from './usual/usual-contaminants.ts'
@@ -212,6 +213,7 @@ export function parseBrief(input: unknown): Parsed {
   if (points.length < given.points.length || unique.length > 0)
     return { ok: false, problems: firstProblems(unique) }
 
+  const trials = heldAndLapsed({ points, contaminants, equipment: given.equipment ?? [] }, given)
   const brief: Brief = {
     given,
     title: given.title ?? 'Untitled brief',
@@ -226,9 +228,10 @@ export function parseBrief(input: unknown): Parsed {
     finds: given.finds ?? [],
     answers: given.answers ?? [],
     confirmed: given.confirmed ?? [],
-    measured: (given.measured ?? []).filter(speaksOfPiece),
-    cleanRuns: (given.measured ?? []).filter(speaksOfMachine),
-    demonstrated: given.demonstrated ?? [],
+    measured: (trials.measured ?? []).filter(speaksOfPiece),
+    cleanRuns: (trials.measured ?? []).filter(speaksOfMachine),
+    demonstrated: trials.demonstrated ?? [],
+    lapsed: trials.lapsed,
     assumed: once([
       ...(given.market
         ? []

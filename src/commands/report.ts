@@ -9,7 +9,7 @@ import { changesSince } from '../report/changes.ts'
 import { isReportData, otherVersions, type ReportData, reportDataSchema } from '../report/report-data.ts'
 import { type ReportAsked, reportData, reportFile } from '../report/report-file.tsx'
 import { type TrialRows, trialInReport } from '../report/trial-in-report.ts'
-import { readRunsTable } from '../runs/index.ts'
+import { beforeTrials, readRunsTable } from '../runs/index.ts'
 import { packBrief } from '../web/asked/packed-brief.ts'
 import { today } from '../web/today.ts'
 import { InputError, readJson, readText } from './input.ts'
@@ -52,7 +52,7 @@ export async function reportCommand(args: string[]): Promise<number> {
   const under = values.rules ? { book: loadRulebook(values.rules) } : {}
   const rows = kept ? rowsKept(kept) : await rowsFrom(values.runs, values.machine, asGiven)
   const quick = { ...under, withoutChanges: true, withoutMissing: true, withoutRecords: true }
-  const held = rows ? trialInReport(asGiven, await advise(asGiven, quick), rows) : null
+  const held = rows ? trialInReport(asGiven, await advise(beforeTrials(asGiven), quick), rows) : null
   const brief = held ? briefOf(held.next) : asGiven
   const advice = await advise(brief, under)
   const asked: ReportAsked = kept

@@ -2,7 +2,7 @@ import { writeFile } from 'node:fs/promises'
 import { parseArgs } from 'node:util'
 import { advise } from '../advise.ts'
 import type { Brief, Problem, RunsAnswer } from '../contract/index.ts'
-import { heldAgainst, LINKS, readRunsTable, readTrial, withRecords } from '../runs/index.ts'
+import { beforeTrials, heldAgainst, LINKS, readRunsTable, readTrial, withRecords } from '../runs/index.ts'
 import { InputError, readText } from './input.ts'
 import { loadBrief } from './load-brief.ts'
 import { runsText } from './text/runs-text.ts'
@@ -47,7 +47,7 @@ export async function runsCommand(args: string[]): Promise<number> {
 /** The trial held against the advice on its brief; the brief with what the trial adds, where it is to be written. */
 async function held(answer: RunsAnswer, brief: Brief, machine: string | null): Promise<RunsAnswer> {
   const quick = { withoutChanges: true, withoutMissing: true, withoutRecords: true }
-  return heldAgainst(answer, await advise(brief, quick), machine)
+  return heldAgainst(answer, await advise(beforeTrials(brief), quick), machine)
 }
 
 /** Every problem, a line each; nothing was read. */

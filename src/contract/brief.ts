@@ -17,6 +17,7 @@ import {
   type CleanRunRow,
   type DemonstratedRecord,
   demonstratedRecordSchema,
+  type Lapsed,
   type Measured,
   measuredSchema,
 } from './trial-records.ts'
@@ -324,5 +325,7 @@ export interface Brief {
   /** Clean runs of whole machines, not of one piece. */
   readonly cleanRuns: readonly CleanRunRow[]
   readonly demonstrated: readonly DemonstratedRecord[]
+  /** Trials that no longer count: what they ran on has changed. */
+  readonly lapsed: readonly Lapsed[]
   readonly assumed: readonly Assumption[]
 }

@@ -15,6 +15,8 @@ const where = {
   setting: text('setting of the trial', 60).optional(),
   serial: text('plate number of the machine', 60).optional(),
   date: text('day of the trial', 40).optional(),
+  /** What it ran on: the record lapses when any of it changes. Without it the record holds as it stands. */
+  ranOn: text('what the trial ran on', 4000).optional(),
 }
 
 /**
@@ -32,6 +34,8 @@ export const measuredSchema = z.strictObject({
     })
     .optional(),
   productSignal: quantity('largest signal of a clean pack', '', 0, 1e12).optional(),
+  /** Size of this piece whose signal is as large: what the machine leaves of the food, whatever its own scale. */
+  productSignalMm: quantity('size of the piece with that signal', 'mm', 0.05, 50).optional(),
   constants: z
     .strictObject({
       /** Every predicted size times this. */
@@ -66,4 +70,12 @@ export const speaksOfPiece = (row: MeasuredRow): row is Measured =>
   row.contaminant !== undefined && row.constants !== undefined
 export const speaksOfMachine = (row: MeasuredRow): row is CleanRunRow =>
   row.contaminant === undefined && row.cleanRun !== undefined
+/** A trial that no longer counts, with what has changed since. */
+export interface Lapsed {
+  readonly pointIndex: number
+  readonly equipment: string
+  readonly contaminant: number
+  readonly date: string | null
+  readonly changed: readonly string[]
+}
 export type DemonstratedRecord = z.infer<typeof demonstratedRecordSchema>

@@ -1,5 +1,5 @@
 export { heldAgainst } from './against/held.ts'
-export { withRecords } from './against/trial-records.ts'
+export { beforeTrials, withRecords } from './against/trial-records.ts'
 export { LINKS, type Link, linkValue } from './fit/link.ts'
 export { readTrial } from './judge/read-trial.ts'
 export { type PlanAsked, planTrial } from './plan/plan.ts'

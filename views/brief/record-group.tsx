@@ -54,6 +54,7 @@ export function RecordGroup({ sheet }: { sheet: Sheet }) {
           'setting',
           'serial',
           'date',
+          'ranOn',
         ]}
         one="size shown"
         from="trials"
@@ -68,12 +69,14 @@ export function RecordGroup({ sheet }: { sheet: Sheet }) {
           'cleanRun.packs',
           'cleanRun.rejects',
           'productSignal',
+          'productSignalMm',
           'constants.sizeFactor',
           'constants.sizeSpread',
           'constants.steepness',
           'setting',
           'serial',
           'date',
+          'ranOn',
         ]}
         one="machine measured"
         from="trials"

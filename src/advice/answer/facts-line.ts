@@ -3,8 +3,8 @@ import { isPromised } from '../assess/meets.ts'
 import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
 import { placeId } from '../facts/place-id.ts'
 import { belongsInTheFood } from '../order/belongs.ts'
-import { aLargerBuild, aMachine } from '../say/machine-words.ts'
 import { isShown, isTriedOnly } from '../order/order.ts'
+import { aLargerBuild, aMachine, theMachine } from '../say/machine-words.ts'
 import { achievedWords, nameWords, packSize, sizedWords, wordList } from '../say/words.ts'
 import type { Ordered, OrderedLine, Ranked, Row } from '../stages.ts'
 
@@ -118,11 +118,12 @@ function writeTried(
   )
   const inUse = combined.uses.map(({ option }) => option.equipment)
   const tried = at.flatMap((point) =>
-    points[point]!.options.flatMap(({ equipment, label, findings }) => {
+    points[point]!.options.flatMap((option) => {
+      const { equipment, findings } = option
       const its = findings.filter((f) => isTriedOnly(f) && relied.has(f.contaminant))
       return its.length === 0 || inUse.includes(equipment)
         ? []
-        : [`${label} did not show ${wordList(its.map((f) => sizedWords(brief, f.contaminant)))}`]
+        : [`${theMachine(option)} did not show ${wordList(its.map((f) => sizedWords(brief, f.contaminant)))}`]
     }),
   )
   write.computed('line.tried', tried.length)

@@ -15,6 +15,7 @@ import type { AssessedOption } from '../stages.ts'
 import { asItRejects } from './clean-run.ts'
 import { coilFindings, xrayFindings } from './findings.ts'
 import type { LinedUp } from './line-up.ts'
+import { residualAsRead, signalReadIn, withOwnConstants } from './product-signal.ts'
 import { remembered } from './remembered.ts'
 
 /** Assessments kept: an advice is searched again and again with all but one machine or point unchanged. */
@@ -33,6 +34,7 @@ const keyOf = <Input extends { readonly point: Point; readonly contaminants: rea
 
 const xray = remembered(assessXray, KEPT, keyOf)
 const coil = remembered(assessCoil, KEPT, keyOf)
+const residualReadAs = remembered(residualAsRead, KEPT, keyOf)
 const removal = remembered(assessRemoval, KEPT, keyOf)
 
 /** One detector at one point, worked out by its family's physics; null for a machine that only removes. */
@@ -52,17 +54,25 @@ export function assessDetector(
     }
     case 'coil':
     case 'static-field': {
-      const assessment = coil({
+      const input = {
         machine,
         point,
         contaminants,
         idPrefix: prefix,
         ...(machine.family === 'coil' && machine.mostAtOnce ? { mostAtOnce: machine.mostAtOnce } : {}),
-      })
+      }
+      const at = { pointIndex, equipment: machine.id }
+      const read = signalReadIn(brief, at)
+      const productSignal = read && residualReadAs({ ...input, ...read })
+      const assessment = coil(productSignal ? { ...input, point: { ...point, productSignal } } : input)
+      const findings = coilFindings(brief, at, assessment)
       const { family } = machine
       return {
         assessed: { family, pointIndex, machine, assessment },
-        findings: coilFindings(brief, { pointIndex, equipment: machine.id }, assessment),
+        // A piece with constants of its own has the signal in them already.
+        findings: productSignal
+          ? withOwnConstants(brief, at, findings, () => coilFindings(brief, at, coil(input)))
+          : findings,
       }
     }
     default:

@@ -1,10 +1,13 @@
-import type {
-  Advice,
-  BriefInput,
-  DemonstratedRecord,
-  Measured,
-  MeasuredRow,
-  RunGroup,
+import { parseBrief, ranOnWords } from '../../brief/index.ts'
+import {
+  type Advice,
+  type Brief,
+  type BriefInput,
+  type DemonstratedRecord,
+  type Measured,
+  type MeasuredRow,
+  type RunGroup,
+  speaksOfPiece,
 } from '../../contract/index.ts'
 import { measureMachine } from './measured-machine.ts'
 import { leastPossible, type Predicted, predictedFor } from './prediction.ts'
@@ -37,7 +40,15 @@ export function recordsOf(
     pieces.set(key, [...(pieces.get(key) ?? []), { group, predicted }])
   }
   const all = [...pieces.values()]
-  return { measured: all.flatMap(measuredIn), demonstrated: all.flatMap(demonstratedIn) }
+  const parsed = parseBrief(advice.brief)
+  const ranOn = <Item extends Measured | DemonstratedRecord>(one: Item): Item => {
+    const at = advice.points.findIndex(({ name }) => name === one.point)
+    return parsed.ok ? { ...one, ranOn: ranOnWords(parsed.brief, at, one.equipment, one.contaminant) } : one
+  }
+  return {
+    measured: all.flatMap(measuredIn).map(ranOn),
+    demonstrated: all.flatMap(demonstratedIn).map(ranOn),
+  }
 }
 
 /** The brief with a trial's records in place of earlier ones about the same machine, point and contaminant. */
@@ -55,6 +66,18 @@ export function withRecords(given: BriefInput, { measured, demonstrated }: Trial
     measured: others(given.measured ?? [], measured),
     demonstrated: others(given.demonstrated ?? [], demonstrated),
   }
+}
+
+/** A brief without what trials added to it: a prediction is held against a trial before anything is updated. */
+export function beforeTrials(brief: Brief): Brief {
+  const { measured = [], demonstrated = [] } = brief.given
+  if (measured.every((row) => !speaksOfPiece(row)) && demonstrated.length === 0) return brief
+  const parsed = parseBrief({
+    ...brief.given,
+    measured: measured.filter((row) => !speaksOfPiece(row)),
+    demonstrated: [],
+  })
+  return parsed.ok ? parsed.brief : brief
 }
 
 function base({ group, predicted }: Placed) {
@@ -82,6 +105,7 @@ function measuredIn(placed: readonly Placed[]): Measured[] {
       ...base(worst.one),
       ...(clean ? { cleanRun: { packs: clean.packs, rejects: clean.rejects } } : {}),
       ...(signal?.productSignal ? { productSignal: signal.productSignal } : {}),
+      ...(signal?.productSignalMm ? { productSignalMm: signal.productSignalMm } : {}),
       constants: worst.machine.constants,
     },
   ]

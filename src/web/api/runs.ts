@@ -2,7 +2,7 @@ import type { Context } from 'hono'
 import { parseBrief, problemsOf } from '../../brief/index.ts'
 import { type Brief, clauseSchema, type Problem } from '../../contract/index.ts'
 import { MOST_BYTES_OF_RUNS } from '../../intake/bounds.ts'
-import { heldAgainst, LINKS, readRunRows, readRunsTable, readTrial } from '../../runs/index.ts'
+import { beforeTrials, heldAgainst, LINKS, readRunRows, readRunsTable, readTrial } from '../../runs/index.ts'
 import type { Advisor } from '../advisor.ts'
 import { refuse } from '../asked/refusal.ts'
 import { partsOfBody } from './json-body.ts'
@@ -35,7 +35,7 @@ export const runsApi = (advisor: Advisor) => async (c: Context) => {
   if (!read.ok) return refuse(read.problems)
   const trial = readTrial(read.rows, asked, clause?.data ?? null)
   if (!brief) return c.json(trial)
-  return c.json(heldAgainst(trial, await advisor.quick(brief), machine))
+  return c.json(heldAgainst(trial, await advisor.quick(beforeTrials(brief)), machine))
 }
 
 function briefOf(given: unknown, problems: Problem[]): Brief | null {

@@ -17,6 +17,8 @@ const CLEAN_RUN: readonly Row[] = [
   ['cleanRun.packs', 'clean packs run on the machine', '', 'number'],
   ['cleanRun.rejects', 'of these rejected', '', 'number'],
   ['cleanRun.overAsked', 'its rejects per pack ÷ those asked', '', 'number'],
+  ['trial.lapsed', 'trials on the product that no longer count', '', 'number'],
+  ['trial.lapsedBecause', 'what has changed since', '', 'string'],
 ]
 const FINDING: readonly Row[] = [
   ['finding.possible', 'some size is within reach of the ideal machine', '', 'boolean'],

@@ -3,7 +3,7 @@ import type { RunsPageProps } from '../../../../views/runs/props.ts'
 import { RunsPage } from '../../../../views/runs/runs-page.tsx'
 import { TrialSheetPage } from '../../../../views/runs/trial-sheet-page.tsx'
 import type { RunsAnswer } from '../../../contract/index.ts'
-import { heldAgainst, readTrial } from '../../../runs/index.ts'
+import { beforeTrials, heldAgainst, readTrial } from '../../../runs/index.ts'
 import type { Advisor } from '../../advisor.ts'
 import { type AskedRuns, askedRuns, briefOfTrial, NOTHING_TYPED } from '../../asked/asked-runs.ts'
 import { refuse } from '../../asked/refusal.ts'
@@ -20,7 +20,7 @@ export async function readAsked(
 ): Promise<RunsAnswer> {
   const trial = readTrial(rows, 'logit', clause)
   if (!brief) return trial
-  return heldAgainst(trial, await advisor.quick(brief), typed.machine || null)
+  return heldAgainst(trial, await advisor.quick(beforeTrials(brief)), typed.machine || null)
 }
 
 /** The empty page: a table in. */
