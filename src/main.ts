@@ -5,6 +5,7 @@ import { compareCommand } from './commands/compare.ts'
 import { endingOf, watchOutput } from './commands/ending.ts'
 import { fragmentCommand } from './commands/fragment.ts'
 import { linesCommand } from './commands/lines.ts'
+import { peopleCommand } from './commands/people.ts'
 import { planCommand } from './commands/plan.ts'
 import { reportCommand } from './commands/report.ts'
 import { rulesCommand } from './commands/rules.ts'
@@ -16,7 +17,7 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
   serve: {
     run: serveCommand,
     usage:
-      'serve [--port 8317] [--listen 127.0.0.1] [--name HOST] [--rules DIR] [--workers N] [--budget SECONDS] [--user-header NAME]',
+      'serve [--port 8317] [--listen 127.0.0.1] [--name HOST] [--rules DIR] [--workers N] [--budget SECONDS] [--accounts | --user-header NAME]',
     does: 'pages and API with the demo briefs, on request under your own rules',
   },
   advise: {
@@ -61,6 +62,12 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
     usage:
       'report BRIEF.json --out FILE.html [--runs RUNS.csv [--machine ID]] [--short] [--json] [--date DAY] [--since EARLIER.json] [--rules DIR]',
     does: 'hazard register and check plan as one self-contained document; --json keeps what makes it again',
+  },
+  people: {
+    run: peopleCommand,
+    usage:
+      'people list | add NAME [--role reader|author|administrator] [--workspace W] [--by-proxy] | password NAME',
+    does: 'who may sign in; a password is read from standard input',
   },
   rules: { run: rulesCommand, usage: 'rules check [DIR]', does: 'lint the rule book and run every example' },
 }

@@ -19,6 +19,7 @@ export interface PageFrame {
     | 'runs'
     | 'lines'
     | 'kept'
+    | 'sign-in'
     | 'rules'
     | 'examples'
     | 'other'
@@ -55,7 +56,7 @@ export function Page(frame: PageFrame & { children?: Child }) {
           {here === 'advice' || here === 'brief' ? (
             <link rel="stylesheet" href={`/assets/${here}.css`} />
           ) : null}
-          {here === 'kept' ? <link rel="stylesheet" href="/assets/kept.css" /> : null}
+          {here === 'kept' || here === 'sign-in' ? <link rel="stylesheet" href="/assets/kept.css" /> : null}
           {here === 'exercises' ? <link rel="stylesheet" href="/assets/sittings.css" /> : null}
           {here === 'compare' ? <link rel="stylesheet" href="/assets/compare.css" /> : null}
           {present ? <link rel="stylesheet" href="/assets/room.css" /> : null}
@@ -74,7 +75,7 @@ export function Page(frame: PageFrame & { children?: Child }) {
             Skip to the content
           </a>
           {present ? <script src="/assets/room-keys.js" defer></script> : null}
-          {print || present ? null : <Masthead packed={packed} here={here} />}
+          {print || present || here === 'sign-in' ? null : <Masthead packed={packed} here={here} />}
           <main id="main" tabindex={-1}>
             {children}
           </main>

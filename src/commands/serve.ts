@@ -1,6 +1,7 @@
 import { once } from 'node:events'
 import { parseArgs } from 'node:util'
 import { quoted } from '../contract/quoted.ts'
+import { NobodyToldWho, wayInOf } from '../web/people/way-in.ts'
 import { serve } from '../web/serving/serve.ts'
 import { InputError } from './input.ts'
 import { Trouble } from './output.ts'
@@ -31,6 +32,7 @@ export async function serveCommand(args: string[]): Promise<number> {
       workers: { type: 'string' },
       budget: { type: 'string', default: '20' },
       'user-header': { type: 'string' },
+      accounts: { type: 'boolean', default: false },
     },
   })
   const port = wholeNumber('--port', values.port, 0, 65535)
@@ -46,13 +48,21 @@ export async function serveCommand(args: string[]): Promise<number> {
       ? {}
       : { threads: wholeNumber('--workers', values.workers, 1, MOST_WORKERS) }),
   }
+  const userHeader = values['user-header'] ?? null
+  const { accounts } = values
+  try {
+    wayInOf(listen, { userHeader, accounts })
+  } catch (error) {
+    throw error instanceof NobodyToldWho ? new InputError(error.message) : error
+  }
   const served = await serve({
     port,
     listen,
     names: values.name,
     rules: values.rules,
     pool,
-    userHeader: values['user-header'] ?? null,
+    userHeader,
+    accounts,
   }).catch((error) => {
     throw CANNOT_LISTEN[(error as NodeJS.ErrnoException).code ?? '']?.(listen, port) ?? error
   })

@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto'
 import { type Kysely, sql, type Transaction } from 'kysely'
 import { inTurn } from './in-turn.ts'
 import type { Tables } from './tables.ts'
@@ -34,6 +35,29 @@ const STEPS: readonly Step[] = [
       .createIndex('kept_latest')
       .on('kept')
       .columns(['workspace', 'gone', 'changedAt', 'id'])
+      .execute()
+  },
+  async (db) => {
+    const text = (
+      table: string,
+      key: string,
+      columns: readonly string[],
+      numbers: readonly string[] = [],
+    ) => {
+      let made = db.schema.createTable(table).addColumn(key, 'text', (column) => column.primaryKey())
+      for (const name of columns) made = made.addColumn(name, 'text', (column) => column.notNull())
+      for (const name of numbers) made = made.addColumn(name, 'bigint', (column) => column.notNull())
+      return made.execute()
+    }
+    await text('person', 'name', ['workspace', 'role', 'secret'], ['gone'])
+    await text('sitting', 'id', ['name'], ['begunMs', 'seenMs'])
+    await text('attempt', 'name', [], ['failures', 'sinceMs'])
+    await text('event', 'id', ['workspace', 'at', 'who', 'what'])
+    await text('setting', 'name', ['value'])
+    await db.schema.createIndex('event_latest').on('event').columns(['workspace', 'at']).execute()
+    await db
+      .insertInto('setting')
+      .values({ name: 'token-key', value: randomBytes(32).toString('base64url') })
       .execute()
   },
 ]

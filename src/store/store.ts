@@ -2,6 +2,8 @@ import { randomBytes } from 'node:crypto'
 import { type Kysely, type Selectable, sql, type Transaction } from 'kysely'
 import { inTurn } from './in-turn.ts'
 import type { Exported, KeptThing, Kind, Revision, Saved, ToKeep } from './kept.ts'
+import { People } from './people/people.ts'
+import { Trail } from './people/trail.ts'
 import type { Tables } from './tables.ts'
 
 type Within = Transaction<Tables>
@@ -10,10 +12,14 @@ type Within = Transaction<Tables>
 export class Store {
   readonly #db: Kysely<Tables>
   readonly #now: () => Date
+  readonly people: People
+  readonly trail: Trail
 
   constructor(db: Kysely<Tables>, now: () => Date = () => new Date()) {
     this.#db = db
     this.#now = now
+    this.people = new People(db, now)
+    this.trail = new Trail(db)
   }
 
   /** The same store by another clock. */

@@ -25,4 +25,26 @@ export interface Tables {
     versions: string
     body: string
   }
+  person: {
+    name: string
+    workspace: string
+    role: string
+    /** Salted scrypt of the password with its parameters; empty where a proxy signs the person in. */
+    secret: string
+    /** 1 where the person was taken away; the name stays, so that the trail means one person. */
+    gone: number
+  }
+  sitting: {
+    /** SHA-256 of what the browser holds. */
+    id: string
+    name: string
+    /** ms since 1970. */
+    begunMs: number
+    seenMs: number
+  }
+  /** Sign-ins that failed, by the name that was given. */
+  attempt: { name: string; failures: number; sinceMs: number }
+  /** What was done that is no revision of a thing. */
+  event: { id: string; workspace: string; at: string; who: string; what: string }
+  setting: { name: string; value: string }
 }

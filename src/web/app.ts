@@ -48,6 +48,7 @@ import { rulesPage, rulesPart } from './pages/rules/rules-page.tsx'
 import { entryPage, sendEntry } from './pages/runs/entry-page.tsx'
 import { planPage, recordSheetPage } from './pages/runs/plan-page.tsx'
 import { readRunsPage, runsFile, runsPage, trialSheetPage } from './pages/runs/runs-page.tsx'
+import { gate } from './people/gate.ts'
 import { door } from './serving/door.ts'
 import { compressed } from './serving/dressed.ts'
 import { tableRoutes } from './table-routes.ts'
@@ -55,8 +56,10 @@ import { tableRoutes } from './table-routes.ts'
 /** The pages behind the door, answered in this thread and keeping nothing beyond it; the server answers them in workers (pool.ts). */
 export function createApp(advises: Advise = advise, overlays: readonly string[] = []): Hono {
   const pages = createPages(advises, overlays)
-  keptRoutes(pages, keepingIn({ file: IN_MEMORY }), { kind: 'this-machine' })
-  return door(compressed(pages.fetch))
+  const keeping = keepingIn({ file: IN_MEMORY })
+  const wayIn = { kind: 'this-machine' } as const
+  keptRoutes(pages, keeping, wayIn)
+  return door(gate(wayIn, keeping, (request, env) => compressed((inner) => pages.fetch(inner, env))(request)))
 }
 
 /** Every address the program answers, with a company's own rule books (folders) laid over the house's. */

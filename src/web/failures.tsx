@@ -9,7 +9,8 @@ import { showPage } from './show-page.ts'
 
 const TITLES: Readonly<Record<number, string>> = {
   400: 'This cannot be read',
-  403: 'This does not come from here',
+  401: 'Sign in first',
+  403: 'Not from here, or not for you',
   404: 'Nothing stands at this address',
   405: 'This address is not asked that way',
   413: 'This is too much at once',

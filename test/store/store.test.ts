@@ -119,4 +119,33 @@ describe.each(['SQLite', ...(hasPostgres ? ['PostgreSQL'] : [])])('what is kept 
     expect(await store.importAll('out', file, 'ben')).toEqual({ added: 0, changed: 1, same: 0 })
     expect((await store.revision('out', id, 4))!.body).toEqual(brief(3))
   })
+
+  it('knows who holds a sitting, in every program on it, until it is over', async () => {
+    const password = 'a long enough password'
+    const ann = { name: 'ann', workspace: 'w', role: 'author' as const }
+    expect(await store.people.add(ann, password, 'ben')).toBe(true)
+    expect(await store.people.add(ann, password, 'ben')).toBe(false)
+    const signed = await store.people.signIn('ann', password)
+    if (signed.kind !== 'in') throw new Error(signed.kind)
+    const other = await database.open()
+    expect(await other.people.holding(signed.key)).toEqual(ann)
+    expect(await other.people.holding('another')).toBeNull()
+    const later = other.at(() => new Date(Date.now() + 13 * 3_600_000))
+    expect(await later.people.holding(signed.key)).toBeNull()
+    expect(await store.people.holding(signed.key)).toBeNull()
+    await other.close()
+  })
+
+  it('tells who changed what, and nobody else', async () => {
+    await store.people.add({ name: 'cid', workspace: 'trail', role: 'reader' }, null, 'ann')
+    const { id } = await store.add('trail', toKeep('T'))
+    const done = await store.trail.latest('trail')
+    expect(done.map(({ who, what }) => `${who} ${what}`).sort()).toEqual([
+      'ann added cid as reader',
+      'ann kept',
+    ])
+    expect(done.find(({ thing }) => thing)!.thing).toEqual({ id, title: 'T', revision: 1 })
+    expect(await store.people.named('cid')).toMatchObject({ role: 'reader' })
+    expect(await store.people.signIn('cid', '')).toEqual({ kind: 'wrong' })
+  })
 })

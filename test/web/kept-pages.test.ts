@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { keepingIn } from '../../src/web/kept-store/keeping.ts'
-import { type Door, doorOf } from '../../src/web/kept-store/who.ts'
+import { type WayIn, wayInOf } from '../../src/web/people/way-in.ts'
 import { door as frontDoor } from '../../src/web/serving/door.ts'
 import { ownThread } from '../../src/web/serving/own-thread.ts'
 import { sqliteFile } from '../store/databases.ts'
@@ -16,20 +16,28 @@ const brief = (mustFindMm: number) => ({
 })
 const nobody = { atOnce: 1, work: () => Promise.reject(new Error('none')) }
 const open: { close: () => Promise<void> }[] = []
-function program(door: Door, file = database.file) {
+const tokenIn = (page: string) => /name="token" value="([\w-]+)"/.exec(page)?.[1] ?? ''
+function program(wayIn: WayIn, file = database.file) {
   const own = ownThread(
-    { workforce: nobody, keeping: keepingIn({ file }), door },
+    { workforce: nobody, keeping: keepingIn({ file }), wayIn },
     () => new Response('other'),
   )
   open.push(own)
   const app = frontDoor(own.answers)
+  const get = (path: string, headers = {}) => app.request(`http://localhost${path}`, { headers })
+  /** The token of a form, from a page that has one. */
+  const token = async (headers = {}) => tokenIn(await (await get('/kept', headers)).text())
   return {
-    get: (path: string, headers = {}) => app.request(`http://localhost${path}`, { headers }),
-    post: (path: string, answers: Record<string, string>, headers = {}) => {
-      const form = formOf(answers)
+    get,
+    token,
+    post: async (path: string, answers: Record<string, string>, headers = {}) => {
+      const form = formOf({ token: await token(headers), ...answers })
       return app.request(`http://localhost${path}`, { ...form, headers: { ...form.headers, ...headers } })
     },
-    send: (path: string, body: FormData) => app.request(`http://localhost${path}`, { method: 'POST', body }),
+    send: async (path: string, body: FormData) => {
+      body.set('token', await token())
+      return app.request(`http://localhost${path}`, { method: 'POST', body })
+    },
   }
 }
 afterAll(async () => {
@@ -39,7 +47,7 @@ afterAll(async () => {
 
 describe('what is kept, on pages', () => {
   it('is kept, changed, compared, restored, taken out and brought in, without script', async () => {
-    const { get, post, send } = program(doorOf('127.0.0.1', null))
+    const { get, post, send } = program(wayInOf('127.0.0.1', {}))
     expect(await (await get('/kept')).text()).toContain('Nothing is kept yet')
     expect(await (await get(`/kept?b=${packBrief(brief(2))}`)).text()).toContain('Keep “Cheddar block”')
     const at = (await post('/kept', { b: packBrief(brief(2)) })).headers.get('location')!
@@ -71,12 +79,11 @@ describe('what is kept, on pages', () => {
   })
 
   it('is for this machine by its own name, or for whom a trusted proxy names; else for nobody', async () => {
-    const here = program(doorOf('127.0.0.1', null))
+    const here = program(wayInOf('127.0.0.1', {}))
     expect((await here.get('/kept', { host: 'evil.example' })).status).toBe(403)
-    const closed = program(doorOf('0.0.0.0', null))
-    expect((await closed.get('/kept', { 'x-user': 'ann' })).status).toBe(403)
-    const proxied = program(doorOf('0.0.0.0', 'x-user'))
+    const proxied = program(wayInOf('0.0.0.0', { userHeader: 'x-user' }))
     expect((await proxied.get('/kept')).status).toBe(403)
+    expect((await proxied.get('/examples')).status).toBe(403)
     const by = { 'x-user': 'ann' }
     const at = (await proxied.post('/kept', { b: packBrief(brief(2)) }, by)).headers.get('location')!
     expect(text(await (await proxied.get(at, by)).text())).toContain('kept by ann')
@@ -89,7 +96,7 @@ describe('what is kept, on pages', () => {
   })
 
   it('says so where nothing can be kept, and goes on answering all else', async () => {
-    const { get } = program(doorOf('127.0.0.1', null), '/dev/null/kept.sqlite')
+    const { get } = program(wayInOf('127.0.0.1', {}), '/dev/null/kept.sqlite')
     const answer = await get('/kept')
     expect(answer.status).toBeGreaterThanOrEqual(500)
     expect(await (await get('/examples')).text()).toBe('other')

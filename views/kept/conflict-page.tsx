@@ -6,6 +6,7 @@ import { moment } from './kept-page.tsx'
 
 export interface ConflictPageProps {
   readonly id: string
+  readonly token: string
   /** Packed, for a link. */
   readonly mine: string
   readonly theirs: Omit<Revision, 'body'> & { readonly packed: string | null }
@@ -14,7 +15,7 @@ export interface ConflictPageProps {
 }
 
 /** Somebody else was first: both versions, and the choice. */
-export function ConflictPage({ id, mine, theirs, changed }: ConflictPageProps) {
+export function ConflictPage({ id, token, mine, theirs, changed }: ConflictPageProps) {
   return (
     <Page title="Changed meanwhile" packed={mine} here="kept">
       <h1>Changed meanwhile</h1>
@@ -34,6 +35,7 @@ export function ConflictPage({ id, mine, theirs, changed }: ConflictPageProps) {
       <h2>From theirs to yours</h2>
       <ChangedList changed={changed} />
       <form method="post" action={`/kept/${id}`}>
+        <input type="hidden" name="token" value={token} />
         <input type="hidden" name="b" value={mine} />
         <input type="hidden" name="revision" value={String(theirs.revision)} />
         <button type="submit">Keep yours as the next revision</button>

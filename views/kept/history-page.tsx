@@ -12,6 +12,8 @@ export interface ShownRevision extends Omit<Revision, 'body'> {
 }
 
 export interface HistoryPageProps {
+  readonly token: string
+  readonly mayKeep: boolean
   readonly thing: KeptThing
   readonly inHand: {
     readonly packed: string
@@ -22,7 +24,7 @@ export interface HistoryPageProps {
 }
 
 /** A brief that is kept: its revisions, what each changed, and the way back to any. */
-export function HistoryPage({ thing, inHand, revisions }: HistoryPageProps) {
+export function HistoryPage({ token, mayKeep, thing, inHand, revisions }: HistoryPageProps) {
   const latest = revisions[0]
   return (
     <Page title={thing.title} packed={inHand?.packed ?? latest?.packed ?? null} here="kept">
@@ -39,9 +41,10 @@ export function HistoryPage({ thing, inHand, revisions }: HistoryPageProps) {
           <ChangedList changed={inHand.changed} />
         </>
       ) : null}
-      {inHand && inHand.changed.length > 0 ? (
+      {mayKeep && inHand && inHand.changed.length > 0 ? (
         <form method="post" action={`/kept/${thing.id}`}>
           <input type="hidden" name="b" value={inHand.packed} />
+          <input type="hidden" name="token" value={token} />
           <input type="hidden" name="revision" value={String(thing.revision)} />
           <button type="submit">Keep “{inHand.title}” as the next revision</button>
         </form>
@@ -63,8 +66,9 @@ export function HistoryPage({ thing, inHand, revisions }: HistoryPageProps) {
               )}
             </p>
             {one.changed ? <ChangedList changed={one.changed} /> : null}
-            {one.packed && one.revision !== thing.revision ? (
+            {mayKeep && one.packed && one.revision !== thing.revision ? (
               <form method="post" action={`/kept/${thing.id}/restore`}>
+                <input type="hidden" name="token" value={token} />
                 <input type="hidden" name="revision" value={String(thing.revision)} />
                 <input type="hidden" name="restore" value={String(one.revision)} />
                 <button type="submit" class="quiet">
@@ -75,12 +79,15 @@ export function HistoryPage({ thing, inHand, revisions }: HistoryPageProps) {
           </li>
         ))}
       </ol>
-      <form method="post" action={`/kept/${thing.id}/away`}>
-        <input type="hidden" name="revision" value={String(thing.revision)} />
-        <button type="submit" class="quiet">
-          Take it out of the list
-        </button>
-      </form>
+      {mayKeep ? (
+        <form method="post" action={`/kept/${thing.id}/away`}>
+          <input type="hidden" name="token" value={token} />
+          <input type="hidden" name="revision" value={String(thing.revision)} />
+          <button type="submit" class="quiet">
+            Take it out of the list
+          </button>
+        </form>
+      ) : null}
     </Page>
   )
 }

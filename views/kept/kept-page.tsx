@@ -1,7 +1,11 @@
 import type { KeptThing } from '../../src/store/kept.ts'
 import { Page } from '../page.tsx'
+import { SignedIn, type SignedInAs } from '../people/signed-in.tsx'
 
 export interface KeptPageProps {
+  readonly who: SignedInAs
+  /** Authors and administrators. */
+  readonly mayKeep: boolean
   readonly packed: string | null
   /** Of the brief in hand. */
   readonly title: string | null
@@ -16,11 +20,12 @@ export interface KeptPageProps {
 export const moment = (at: string) => at.slice(0, 16).replace('T', ' ')
 
 /** What is kept, and the brief in hand to be kept. */
-export function KeptPage({ packed, title, things, next, imported }: KeptPageProps) {
+export function KeptPage({ who, mayKeep, packed, title, things, next, imported }: KeptPageProps) {
   const [added, changed, same] = /^\d+-\d+-\d+$/.test(imported ?? '') ? imported!.split('-') : []
   return (
     <Page title="Kept briefs" packed={packed} here="kept">
       <h1>Kept briefs</h1>
+      <SignedIn {...who} />
       <p class="standfirst">
         With every revision. Nothing has to be kept: a brief also travels in the address of its pages.
       </p>
@@ -29,8 +34,9 @@ export function KeptPage({ packed, title, things, next, imported }: KeptPageProp
           Brought in: {added} new, {changed} with a new revision, {same} the same as here.
         </p>
       )}
-      {packed ? (
+      {packed && mayKeep ? (
         <form method="post" action="/kept">
+          <input type="hidden" name="token" value={who.token} />
           <input type="hidden" name="b" value={packed} />
           <button type="submit">Keep “{title}” as a new brief</button>
         </form>
@@ -73,15 +79,18 @@ export function KeptPage({ packed, title, things, next, imported }: KeptPageProp
             Take everything out (JSON)
           </a>
         </p>
-        <form method="post" action="/kept/import" enctype="multipart/form-data">
-          <div class="field wide">
-            <label for="import">Bring a file in</label>
-            <input type="file" id="import" name="file" accept="application/json,.json" />
-          </div>
-          <button type="submit" class="quiet">
-            Bring it in
-          </button>
-        </form>
+        {mayKeep ? (
+          <form method="post" action="/kept/import" enctype="multipart/form-data">
+            <input type="hidden" name="token" value={who.token} />
+            <div class="field wide">
+              <label for="import">Bring a file in</label>
+              <input type="file" id="import" name="file" accept="application/json,.json" />
+            </div>
+            <button type="submit" class="quiet">
+              Bring it in
+            </button>
+          </form>
+        ) : null}
       </section>
     </Page>
   )

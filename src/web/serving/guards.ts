@@ -40,8 +40,8 @@ const TAKES_TABLES = [
 export const bodySize: MiddlewareHandler = (c, next) =>
   (TAKES_TABLES.includes(c.req.path) ? table : usual)(c, next)
 
-/** Addresses under which briefs, tables of products and what is kept stand. */
-const CARRIES = /^\/(?:b\/|lines\/|kept(?:\/|$))/
+/** Addresses under which briefs, tables of products, what is kept and people stand. */
+const CARRIES = /^\/(?:b\/|lines\/|(?:kept|people|trail|sign-in)(?:\/|$))/
 
 /** A brief is a company's own: what carries one, asked or answered, stays in no cache on the way. */
 export const notStored: MiddlewareHandler = async (c, next) => {

@@ -4,17 +4,18 @@ import type { Workforce } from '../../lines/read-lines.ts'
 import { notFound, onError, wrongMethod } from '../failures.tsx'
 import type { Keeping } from '../kept-store/keeping.ts'
 import { keptRoutes } from '../kept-store/kept-routes.ts'
-import type { Door } from '../kept-store/who.ts'
+import { gate } from '../people/gate.ts'
+import type { WayIn } from '../people/way-in.ts'
 import { tableRoutes } from '../table-routes.ts'
 import type { Answers } from './door.ts'
 import { dressed } from './dressed.ts'
 
-const HERE = /^(?:\/b\/[\w-]+)?\/(?:(?:api\/)?lines|kept)(?:\/|$)/
+const HERE = /^(?:\/b\/[\w-]+)?\/(?:(?:api\/)?lines|kept|people|trail|sign-in|sign-out)(?:\/|$)/
 
 export interface OwnThread {
   readonly workforce: Workforce
   readonly keeping: Keeping
-  readonly door: Door
+  readonly wayIn: WayIn
 }
 
 /**
@@ -22,7 +23,7 @@ export interface OwnThread {
  * whose rows go to all workers, and what is kept, which the database thinks about. All else goes to the others.
  */
 export function ownThread(
-  { workforce, keeping, door }: OwnThread,
+  { workforce, keeping, wayIn }: OwnThread,
   others: Answers,
 ): { answers: Answers; close: () => Promise<void> } {
   const app = new Hono()
@@ -30,10 +31,13 @@ export function ownThread(
   app.onError(onError)
   app.notFound(notFound)
   const jobs = tableRoutes(app, workforce)
-  keptRoutes(app, keeping, door)
-  const pages = dressed(app.fetch)
+  keptRoutes(app, keeping, wayIn)
   return {
-    answers: (request) => (HERE.test(new URL(request.url).pathname) ? pages(request) : others(request)),
+    answers: gate(wayIn, keeping, (request, env) =>
+      HERE.test(new URL(request.url).pathname)
+        ? dressed((inner) => app.fetch(inner, env))(request)
+        : others(request),
+    ),
     close: async () => {
       await jobs.close()
       await keeping.close()

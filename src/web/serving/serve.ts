@@ -5,7 +5,7 @@ import { getRequestListener } from '@hono/node-server'
 import { loadRulebook } from '../../advice/book/rulebook.ts'
 import { type Place, usualPlace } from '../../store/open.ts'
 import { keepingIn } from '../kept-store/keeping.ts'
-import { doorOf } from '../kept-store/who.ts'
+import { wayInOf } from '../people/way-in.ts'
 import { door } from './door.ts'
 import { answerHalfSent, MOST_HEADER_BYTES, PATIENCE } from './half-sent.ts'
 import { ownNames } from './own-names.ts'
@@ -28,6 +28,8 @@ export interface Where {
   readonly place?: Place
   /** Header in which a proxy in front names who asks. */
   readonly userHeader?: string | null
+  /** People sign in with accounts of the store. */
+  readonly accounts?: boolean
 }
 
 export interface Served {
@@ -37,7 +39,7 @@ export interface Served {
   readonly stop: () => Promise<void>
 }
 
-/** Starts the pages and the API, and says where they are. Throws RulebookError where the rules are not in order. */
+/** Starts the pages and the API, and says where they are. Throws RulebookError where the rules are not in order, NobodyToldWho where nobody says who may come. */
 export async function serve({
   port,
   listen: hostname,
@@ -46,19 +48,22 @@ export async function serve({
   pool: settings,
   place,
   userHeader = null,
+  accounts = false,
 }: Where): Promise<Served> {
   if (rules.length > 0) loadRulebook(rules)
+  const wayIn = wayInOf(hostname, { userHeader, accounts })
   const pool = startPool(rules, { ...usualSettings(), ...settings })
   const here = ownThread(
     {
       workforce: pool.workforce,
       keeping: keepingIn(place ?? usualPlace()),
-      door: doorOf(hostname, userHeader),
+      wayIn,
     },
     pool.answer,
   )
-  // A proxy that signs people in has its own name; who goes round it is nobody, and finds nothing kept.
-  const { fetch } = door(here.answers, userHeader === null ? ownNames(hostname, names) : undefined)
+  // Where people sign in, a name that somebody else pointed here brings no cookie and finds nobody; a proxy has its own.
+  const ownName = wayIn.kind === 'this-machine' ? ownNames(hostname, names) : undefined
+  const { fetch } = door(here.answers, ownName)
   const ready = await readyFiles(fetch)
   const others = getRequestListener(fetch, { hostname })
   const server = createServer({ maxHeaderSize: MOST_HEADER_BYTES, ...PATIENCE }, (request, answer) => {

@@ -39,7 +39,7 @@ describe('pages answered in workers', () => {
     const head = 'title,food,heightMm,widthMm,lengthMm,speedMPerMin,equipment,contaminants.0.material\n'
     const rows = Array.from({ length: 9 }, (_, k) => `p${k},cheddar,3${k},100,200,20,coil-single,ss316\n`)
     const keeping = { store: () => Promise.reject(new Error('none')), close: async () => {} }
-    const open = { workforce: pool.workforce, keeping, door: { kind: 'closed' as const } }
+    const open = { workforce: pool.workforce, keeping, wayIn: { kind: 'this-machine' as const } }
     const { answers, close } = ownThread(open, pool.answer)
     const sent = { method: 'POST', headers: { 'content-type': 'text/csv' }, body: head + rows.join('') }
     const [answer, page] = await Promise.all([

@@ -6,41 +6,29 @@ import { KeptPage } from '../../../../views/kept/kept-page.tsx'
 import { parseBrief } from '../../../brief/index.ts'
 import { difference } from '../../../store/difference.ts'
 import { exportSchema, type Revision, type Saved } from '../../../store/kept.ts'
-import type { Store } from '../../../store/store.ts'
 import { briefOfTrial } from '../../asked/asked-runs.ts'
 import { postedForm } from '../../asked/form-answers.ts'
 import { packBrief } from '../../asked/packed-brief.ts'
 import { refuse } from '../../asked/refusal.ts'
-import { type Keeping, unavailable } from '../../kept-store/keeping.ts'
-import { type Door, type Person, personOf } from '../../kept-store/who.ts'
+import { may, type Visitor } from '../../people/visitor.ts'
+import type { Handler } from '../../people/within.ts'
 import { showPage } from '../../show-page.ts'
+import { signedInAs } from '../people/signed-in-as.ts'
 
 const A_PAGE = 50
 
-type Handler = (c: Context, store: Store, person: Person) => Promise<Response>
-
-/** Lets in whoever may, and says in words where the database fails. */
-export const within =
-  (keeping: Keeping, door: Door) =>
-  (handler: Handler) =>
-  async (c: Context): Promise<Response> => {
-    const person = personOf(c, door)
-    try {
-      return await handler(c, await keeping.store(), person)
-    } catch (error) {
-      throw unavailable(error)
-    }
-  }
-
 /** What is kept, and the brief in hand to be kept. */
-export const keptPage: Handler = async (c, store, { workspace }) => {
+export const keptPage: Handler = async (c, store, visitor) => {
   const { packed, brief } = briefOfTrial(c.req.query('b') ?? '')
+  const { workspace } = visitor
   const after = c.req.query('after')
   const behind = after ? await store.get(workspace, after) : null
   const things = await store.list(workspace, { most: A_PAGE + 1, behind })
   return showPage(
     c,
     <KeptPage
+      who={signedInAs(visitor)}
+      mayKeep={may(visitor.role, 'author')}
       packed={packed}
       title={brief?.title ?? null}
       things={things.slice(0, A_PAGE)}
@@ -63,7 +51,8 @@ function briefIn(packed: string) {
 }
 
 /** Keeps a brief: as a new one, or as the next revision of one that is kept. */
-export const keepBrief: Handler = async (c, store, { name, workspace }) => {
+export const keepBrief: Handler = async (c, store, visitor) => {
+  const { name, workspace } = visitor
   const { said } = await posted(c)
   const brief = briefIn(said('b'))
   const keep = { title: brief.title, body: brief.given, by: name }
@@ -73,11 +62,18 @@ export const keepBrief: Handler = async (c, store, { name, workspace }) => {
     return c.redirect(`/kept/${id}`, 303)
   }
   const saved = await store.save(workspace, onto, revisionIn(said('revision')), keep)
-  return settled(c, saved, onto, packBrief(brief.given), brief.given)
+  return settled(c, visitor, saved, onto, packBrief(brief.given), brief.given)
 }
 
 /** Where a save leads; where another was first, to both versions side by side. */
-async function settled(c: Context, saved: Saved | null, id: string, packed: string, mine: unknown) {
+async function settled(
+  c: Context,
+  { token }: Visitor,
+  saved: Saved | null,
+  id: string,
+  packed: string,
+  mine: unknown,
+) {
   if (!saved) return notThere()
   if (saved.ok) return c.redirect(`/kept/${id}`, 303)
   const { theirs } = saved
@@ -85,6 +81,7 @@ async function settled(c: Context, saved: Saved | null, id: string, packed: stri
     c,
     <ConflictPage
       id={id}
+      token={token}
       mine={packed}
       theirs={{ ...theirs, packed: theirs.unreadable ? null : packBrief(theirs.body) }}
       changed={difference(theirs.body, mine)}
@@ -100,7 +97,7 @@ function notThere(): never {
 }
 
 /** A thing with its revisions, each with what it changed. */
-export const historyPage: Handler = async (c, store, { workspace }) => {
+export const historyPage: Handler = async (c, store, { workspace, token, role }) => {
   const thing = await store.get(workspace, c.req.param('id') ?? '')
   if (!thing) return notThere()
   const revisions = await store.revisions(workspace, thing.id)
@@ -108,6 +105,8 @@ export const historyPage: Handler = async (c, store, { workspace }) => {
   return showPage(
     c,
     <HistoryPage
+      token={token}
+      mayKeep={may(role, 'author')}
       thing={thing}
       inHand={
         brief
@@ -129,21 +128,23 @@ const shown = (one: Revision, before: Revision | undefined) => ({
   changed: before && !one.unreadable && !before.unreadable ? difference(before.body, one.body) : null,
 })
 
-export const restoreRevision: Handler = async (c, store, { name, workspace }) => {
+export const restoreRevision: Handler = async (c, store, visitor) => {
+  const { name, workspace } = visitor
   const { said } = await posted(c)
   const id = c.req.param('id') ?? ''
   const old = await store.revision(workspace, id, revisionIn(said('restore')))
   if (!old || old.unreadable) return notThere()
   const saved = await store.restore(workspace, id, old.revision, revisionIn(said('revision')), name)
-  return settled(c, saved, id, packBrief(old.body), old.body)
+  return settled(c, visitor, saved, id, packBrief(old.body), old.body)
 }
 
-export const takeAway: Handler = async (c, store, { name, workspace }) => {
+export const takeAway: Handler = async (c, store, visitor) => {
+  const { name, workspace } = visitor
   const { said } = await posted(c)
   const id = c.req.param('id') ?? ''
   const saved = await store.takeAway(workspace, id, revisionIn(said('revision')), name)
   if (saved?.ok) return c.redirect('/kept', 303)
-  return saved ? settled(c, saved, id, packBrief(saved.theirs.body), saved.theirs.body) : notThere()
+  return saved ? settled(c, visitor, saved, id, packBrief(saved.theirs.body), saved.theirs.body) : notThere()
 }
 
 /** Everything that is kept, with all revisions, as one file. */
