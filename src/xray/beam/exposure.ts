@@ -1,4 +1,5 @@
 import type { XrayMachine } from '../../contract/index.ts'
+import { recent } from '../../numerics/recent.ts'
 import { type ChannelResponse, countingChannels, scintillatorChannels } from '../detector/detector.ts'
 import { BIN_COUNT } from './energy-bins.ts'
 import { behindFilters } from './filters.ts'
@@ -89,13 +90,19 @@ export function objectPixelMm(build: XrayBuild, speedMPerMin: number): number {
   return Math.sqrt((across * speedMmPerS(speedMPerMin)) / limit)
 }
 
-/** Photons per mm² and mAs per bin at 1 m behind window, filter and the air up to the detector. */
+const filtered = recent<Float64Array>(200)
+
+/** Photons per mm² and mAs per bin at 1 m behind window, filter and the air up to the detector; read only. */
 export function filteredSpectrum(build: XrayBuild, kV: number): Float64Array {
-  return behindFilters(tubeSpectrum(kV, build.anodeAngleDeg), [
-    ['aluminium', build.filterAlMm],
-    ['beryllium', build.windowBeMm],
-    ['air', build.sourceToDetectorMm],
-  ])
+  const { anodeAngleDeg, filterAlMm, windowBeMm, sourceToDetectorMm } = build
+  const key = `${kV}/${anodeAngleDeg}/${filterAlMm}/${windowBeMm}/${sourceToDetectorMm}`
+  return filtered(key, () =>
+    behindFilters(tubeSpectrum(kV, anodeAngleDeg), [
+      ['aluminium', filterAlMm],
+      ['beryllium', windowBeMm],
+      ['air', sourceToDetectorMm],
+    ]),
+  )
 }
 
 /** Photons per pixel, line and bin that reach the detector with nothing on the belt, at a tube current in mA. */

@@ -60,16 +60,17 @@ export function noiseMatrix(
   kinds: ReadonlySet<NoiseKind> = ALL_KINDS,
 ): void {
   const n = channels.count
+  const has = (kind: NoiseKind) => kinds === ALL_KINDS || kinds.has(kind)
   let texture = 0
-  if (kinds.has('grain')) texture += imaging.textureScale * at.grain
-  if (kinds.has('unevenness')) texture += (pack.packing * pack.unevennessMm) ** 2 * at.unevenness
+  if (has('grain')) texture += imaging.textureScale * at.grain
+  if (has('unevenness')) texture += (pack.packing * pack.unevennessMm) ** 2 * at.unevenness
   const seen = texture * at.seen
   const residual = imaging.compositionResidual ** 2
   for (let i = 0; i < n; i++) {
     const ti = channels.foodMu[i]!
     for (let j = 0; j <= i; j++) {
       let k = seen * ti * channels.foodMu[j]!
-      if (kinds.has('packaging')) {
+      if (has('packaging')) {
         for (let p = 0; p < pack.parts.length; p++) {
           const part = pack.parts[p]!
           if (part.unevennessMm === 0) continue
@@ -79,8 +80,8 @@ export function noiseMatrix(
       }
       if (i === j) {
         k += seen * residual * ti * ti
-        if (kinds.has('photon')) k += channels.photonNoise[i]!
-        if (kinds.has('electronics')) k += channels.readNoise[i]!
+        if (has('photon')) k += channels.photonNoise[i]!
+        if (has('electronics')) k += channels.readNoise[i]!
       }
       into[i * n + j] = k
       into[j * n + i] = k

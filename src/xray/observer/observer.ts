@@ -1,7 +1,8 @@
 import { gaussLegendre } from '../../numerics/gauss-legendre.ts'
+import { recent } from '../../numerics/recent.ts'
 import type { Channels, PackInBeam } from '../detector/channels.ts'
-import { type Imaging, invertSymmetric, noiseAt, noiseMatrix } from '../noise/noise.ts'
-import { grainKnots, UNEVENNESS_LONGEST_MM } from '../noise/texture.ts'
+import { type Imaging, invertSymmetric, modulationTransfer, noiseMatrix } from '../noise/noise.ts'
+import { grainKnots, grainNoisePower, UNEVENNESS_LONGEST_MM, unevennessNoisePower } from '../noise/texture.ts'
 
 /**
  * Hotelling observer over the channels (Barrett & Myers 2004, Foundations of Image Science, ch. 13):
@@ -59,52 +60,76 @@ function frequencyPanels(nyquist: number, grainMm: number): [number, number, num
   })
 }
 
-/** Sets up the observer for one image: channels behind a pack, and how it is imaged. */
-export function prepareObserver(channels: Channels, pack: PackInBeam, imaging: Imaging): Observer {
-  return observerOn(frequencyPanels(1 / (2 * imaging.objectPixelMm), pack.grainMm), channels, pack, imaging)
+/** Frequencies of an observer, quadrature weights, and the noise powers there that many images share. */
+interface Grid {
+  readonly frequencies: Float64Array
+  readonly widths: Float64Array
+  /** Noise power of grain per mm of path and of a thickness that varies by 1 mm, mm⁴ (texture scale 1). */
+  readonly grainPerMm: Float64Array
+  readonly unevenness: Float64Array
+}
+type Fineness = 'usual' | 'finer' | 'over bed'
+
+const grids = recent<Grid>(24)
+
+function gridOf(fineness: Fineness, objectPixelMm: number, { grainMm, packing }: PackInBeam): Grid {
+  return grids([fineness, objectPixelMm, grainMm, packing].join(), () => {
+    const panels = frequencyPanels(1 / (2 * objectPixelMm), grainMm).map(([from, to, points]) => {
+      const rule = gaussLegendre(pointsIn(fineness, to - from, points, grainMm))
+      const middle = (to + from) / 2
+      const half = (to - from) / 2
+      return {
+        frequencies: rule.nodes.map((x) => middle + half * x),
+        widths: rule.weights.map((w) => 2 * half * w),
+      }
+    })
+    const frequencies = Float64Array.from(panels.flatMap((panel) => [...panel.frequencies]))
+    return {
+      frequencies,
+      widths: Float64Array.from(panels.flatMap(({ widths }) => [...widths])),
+      grainPerMm: frequencies.map((f) => (grainMm > 0 ? grainNoisePower(f, grainMm, packing, 1) : 0)),
+      unevenness: frequencies.map((f) => unevennessNoisePower(f, 1)),
+    }
+  })
 }
 
-function observerOn(
-  panels: readonly [number, number, number][],
-  channels: Channels,
-  pack: PackInBeam,
-  imaging: Imaging,
-): Observer {
-  const total = panels.reduce((sum, [, , n]) => sum + n, 0)
+function pointsIn(fineness: Fineness, widthPerMm: number, usual: number, grainMm: number): number {
+  if (fineness === 'usual') return usual
+  if (fineness === 'finer') return Math.ceil(POINTS_BESIDES + POINTS_PER_SWING * LARGEST_MM * widthPerMm)
+  return Math.ceil(POINTS_IN_BED + (POINTS_PER_MM * grainMm + POINTS_AROUND) * widthPerMm)
+}
+
+/** Sets up the observer for one image: channels behind a pack, and how it is imaged. */
+export function prepareObserver(channels: Channels, pack: PackInBeam, imaging: Imaging): Observer {
+  return observerOn('usual', channels, pack, imaging)
+}
+
+function observerOn(fineness: Fineness, channels: Channels, pack: PackInBeam, imaging: Imaging): Observer {
+  const { frequencies, widths, grainPerMm, unevenness } = gridOf(fineness, imaging.objectPixelMm, pack)
+  const total = frequencies.length
   const n = channels.count
-  const frequencies = new Float64Array(total)
   const lineWeights = new Float64Array(total)
   const areaWeights = new Float64Array(total)
   const inverse = new Float64Array(total * n * n)
   const k = new Float64Array(n * n)
-  let at = 0
-  for (const [from, to, points] of panels) {
-    const rule = gaussLegendre(points)
-    for (let q = 0; q < points; q++, at++) {
-      const f = from + ((to - from) * (rule.nodes[q]! + 1)) / 2
-      frequencies[at] = f
-      const noise = noiseAt(f, pack, imaging)
-      lineWeights[at] = (to - from) * rule.weights[q]! * noise.seen
-      areaWeights[at] = lineWeights[at]! * Math.PI * f
-      noiseMatrix(k, noise, channels, pack, imaging)
-      invertSymmetric(k, n)
-      inverse.set(k, at * n * n)
-    }
+  for (let q = 0; q < total; q++) {
+    const f = frequencies[q]!
+    const seen = modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels) ** 2
+    const noise = { seen, grain: grainPerMm[q]! * pack.pathMm, unevenness: unevenness[q]! }
+    lineWeights[q] = widths[q]! * seen
+    areaWeights[q] = lineWeights[q]! * Math.PI * f
+    noiseMatrix(k, noise, channels, pack, imaging)
+    invertSymmetric(k, n)
+    for (let i = 0; i < n * n; i++) inverse[q * n * n + i] = k[i]!
   }
-  const resolving = (pointsPerUnit: number, besides: number) => {
+  const madeOnce = (which: Fineness) => {
     let made: Observer | undefined
     return () => {
-      made ??= observerOn(
-        panels.map(([from, to]) => [from, to, Math.ceil(besides + pointsPerUnit * (to - from))]),
-        channels,
-        pack,
-        imaging,
-      )
+      made ??= observerOn(which, channels, pack, imaging)
       return made
     }
   }
-  const finer = resolving(POINTS_PER_SWING * LARGEST_MM, POINTS_BESIDES)
-  const overBed = resolving(POINTS_PER_MM * pack.grainMm + POINTS_AROUND, POINTS_IN_BED)
+  const [finer, overBed] = [madeOnce('finer'), madeOnce('over bed')]
   const large = imaging.objectPixelMm < FINE_PIXEL_MM ? LARGE_AT_FINE_PIXELS : LARGE_AT_OTHERS
   return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse, finer, overBed, large }
 }

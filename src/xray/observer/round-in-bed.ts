@@ -1,19 +1,14 @@
 import { besselJ0 } from '../../numerics/bessel.ts'
 import { gaussLegendre } from '../../numerics/gauss-legendre.ts'
+import { recent } from '../../numerics/recent.ts'
 import { roomFor } from '../../numerics/working-room.ts'
 import { answersAlong, evenly } from './answers-along.ts'
 import type { Observer } from './observer.ts'
-import {
-  type Answers,
-  ballTransform,
-  grainsPerMm2,
-  placesAround,
-  recent,
-  type SizeStep,
-} from './shot-noise.ts'
+import { type Answers, ballTransform, grainsPerMm2, placesAround, type SizeStep } from './shot-noise.ts'
 
 /** Grains on one set of frequencies: what does not depend on the filter. */
 interface Bed {
+  /** An even number of them; one that was added has no ring. */
   readonly radii: number
   /** [radius × frequency]: J₀(2πfr). */
   readonly waves: Float64Array
@@ -25,19 +20,22 @@ interface Bed {
 
 function bedOn({ frequencies, pack, imaging }: Observer, sizes: readonly SizeStep[]): Bed {
   const points = frequencies.length
-  const { reachMm, places: radii } = placesAround(pack.grainMm, imaging.objectPixelMm)
-  const rule = gaussLegendre(radii)
-  const radiusMm = rule.nodes.map((x) => (reachMm * (x + 1)) / 2)
+  const { reachMm, places } = placesAround(pack.grainMm, imaging.objectPixelMm)
+  const rule = gaussLegendre(places)
+  const radii = evenly(places)
   const waves = new Float64Array(radii * points)
-  for (let i = 0; i < radii; i++)
+  const rings = new Float64Array(radii)
+  for (let i = 0; i < places; i++) {
+    const radiusMm = (reachMm * (rule.nodes[i]! + 1)) / 2
+    rings[i] = Math.PI * radiusMm * reachMm * rule.weights[i]!
     for (let q = 0; q < points; q++)
-      waves[i * points + q] = besselJ0(2 * Math.PI * frequencies[q]! * radiusMm[i]!)
+      waves[i * points + q] = besselJ0(2 * Math.PI * frequencies[q]! * radiusMm)
+  }
   const shadows = new Float64Array(sizes.length * points)
   sizes.forEach(({ ratio }, g) => {
     for (let q = 0; q < points; q++)
       shadows[g * points + q] = ballTransform(frequencies[q]!, pack.grainMm * ratio)
   })
-  const rings = radiusMm.map((r, i) => Math.PI * r * reachMm * rule.weights[i]!)
   return { radii, waves, shadows, rings }
 }
 

@@ -18,9 +18,9 @@ export interface SeenObject {
 
 /** Energy by energy: object less the food it displaces and that food, 1/mm, and share in the channel's signal (together 1). */
 interface WeighedEnergies {
-  readonly deltaMuPerMm: Float64Array
-  readonly foodMuPerMm: Float64Array
-  readonly shares: Float64Array
+  readonly deltaMuPerMm: readonly number[]
+  readonly foodMuPerMm: readonly number[]
+  readonly shares: readonly number[]
 }
 
 /** Food that an object inside displaces: its attenuation as packed, 1/mm per energy bin, and its depth, mm. */
@@ -62,11 +62,9 @@ function weighed(
   foodMuPerMm: Float64Array | null,
   bins: number,
 ): WeighedEnergies {
-  const most = Math.ceil(bins / BINS_PER_ENERGY)
-  const delta = new Float64Array(most)
-  const food = new Float64Array(most)
-  const shares = new Float64Array(most)
-  let kept = 0
+  const deltaMuPerMm: number[] = []
+  const foodAlong: number[] = []
+  const shares: number[] = []
   for (let from = 0, to = 0; from < bins; from = to) {
     let share = 0
     let sum = 0
@@ -78,15 +76,11 @@ function weighed(
       if (foodMuPerMm) displaced += weights[i]! * foodMuPerMm[i]!
     }
     if (share < SMALLEST_SHARE) continue
-    shares[kept] = share
-    food[kept] = displaced / share
-    delta[kept++] = (sum - displaced) / share
+    shares.push(share)
+    foodAlong.push(displaced / share)
+    deltaMuPerMm.push((sum - displaced) / share)
   }
-  return {
-    deltaMuPerMm: delta.subarray(0, kept),
-    foodMuPerMm: food.subarray(0, kept),
-    shares: shares.subarray(0, kept),
-  }
+  return { deltaMuPerMm, foodMuPerMm: foodAlong, shares }
 }
 
 /**

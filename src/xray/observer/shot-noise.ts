@@ -25,11 +25,10 @@ const BEYOND_RIM_MM = 4
 const PLACE_STEP = 0.45
 const FEWEST_PLACES = 16
 
-/** How far from the middle of a grain its shadow is followed, mm, and in how many places, an even number. */
+/** How far from the middle of a grain its shadow is followed, mm, and in how many places. */
 export function placesAround(grainMm: number, objectPixelMm: number): { reachMm: number; places: number } {
   const reachMm = (NINE_SIZES.at(-1)!.ratio * grainMm) / 2 + BEYOND_RIM_MM
-  const places = 2 * Math.ceil(reachMm / (2 * PLACE_STEP * objectPixelMm))
-  return { reachMm, places: Math.max(FEWEST_PLACES, places) }
+  return { reachMm, places: Math.max(FEWEST_PLACES, Math.ceil(reachMm / (PLACE_STEP * objectPixelMm))) }
 }
 
 /** Transform of the chords of a ball of diameter D, mm³: 4πR³(sin k − k·cos k)/k³, k = 2πfR. */
@@ -54,18 +53,4 @@ export interface Answers {
   readonly numbers: Float64Array
   readonly count: number
   readonly square: number
-}
-
-/** Values of a few recent keys: scenes of one machine and food follow one another. */
-export function recent<T>(most: number): (key: string, make: () => T) => T {
-  const kept = new Map<string, T>()
-  return (key, make) => {
-    let value = kept.get(key)
-    if (value === undefined) {
-      value = make()
-      if (kept.size >= most) kept.delete(kept.keys().next().value!)
-      kept.set(key, value)
-    }
-    return value
-  }
 }

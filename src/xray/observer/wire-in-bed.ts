@@ -1,9 +1,10 @@
 import { besselJ1 } from '../../numerics/bessel.ts'
 import { gaussLegendre } from '../../numerics/gauss-legendre.ts'
+import { recent } from '../../numerics/recent.ts'
 import { roomFor } from '../../numerics/working-room.ts'
 import { answersAlong, evenly } from './answers-along.ts'
 import type { Observer } from './observer.ts'
-import { type Answers, grainsPerMm2, NINE_SIZES, placesAround, recent, type SizeStep } from './shot-noise.ts'
+import { type Answers, grainsPerMm2, NINE_SIZES, placesAround, type SizeStep } from './shot-noise.ts'
 
 /** Half chords of a slice through a grain at which its answer is tabulated, and places along the wire. */
 const SLICES = 24
@@ -13,6 +14,7 @@ const WITHIN = 8
 /** Slices through grains on one set of frequencies. */
 interface Slices {
   readonly longestMm: number
+  /** An even number of them; one that was added has no width. */
   readonly places: number
   /** [place × frequency]: cos(2πfx), x the distance from the wire. */
   readonly waves: Float64Array
@@ -24,11 +26,12 @@ interface Slices {
 
 function slicesOn({ frequencies, pack, imaging }: Observer): Slices {
   const points = frequencies.length
-  const { reachMm, places } = placesAround(pack.grainMm, imaging.objectPixelMm)
-  const rule = gaussLegendre(places)
+  const { reachMm, places: looked } = placesAround(pack.grainMm, imaging.objectPixelMm)
+  const rule = gaussLegendre(looked)
+  const places = evenly(looked)
   const longestMm = (NINE_SIZES.at(-1)!.ratio * pack.grainMm) / 2
   const waves = new Float64Array(places * points)
-  for (let i = 0; i < places; i++)
+  for (let i = 0; i < looked; i++)
     for (let q = 0; q < points; q++)
       waves[i * points + q] = Math.cos(Math.PI * frequencies[q]! * reachMm * (rule.nodes[i]! + 1))
   const slices = new Float64Array((SLICES + 1) * points)
@@ -39,7 +42,9 @@ function slicesOn({ frequencies, pack, imaging }: Observer): Slices {
       slices[j * points + q] = (rho * besselJ1(2 * Math.PI * f * rho)) / f
     }
   }
-  return { longestMm, places, waves, slices, widths: rule.weights.map((w) => (w * reachMm) / 2) }
+  const widths = new Float64Array(places)
+  for (let i = 0; i < looked; i++) widths[i] = (rule.weights[i]! * reachMm) / 2
+  return { longestMm, places, waves, slices, widths }
 }
 
 const sliced = recent<Slices>(4)
