@@ -68,6 +68,22 @@ const notBelow = (a: number | null, b: number | null) =>
 
 const RUNS = { numRuns: 40 }
 
+/** A thin flake of iron is found, then missed again up to 0.3 mm: a residual that hides the thin ones changes nothing. */
+const TURNED: Setting = {
+  heightMm: 16.08056962131258,
+  widthMm: 369.9354739539757,
+  lengthMm: 208.26039325910915,
+  openingMm: 302.70368744193763,
+  openingRatio: 2.9999999999988,
+  conductivitySPerM: 0,
+  ironMgPerKg: 0,
+  falseRejectsPerPack: 1e-6,
+  frequenciesKHz: [850, 100],
+  material: 'steel',
+  shape: 'flake',
+  wrap: 'film',
+}
+
 describe('for any product, opening, metal, shape and pack', () => {
   test('best ≤ expected ≤ cautious, and half ≤ found ≤ sure', () => {
     fc.assert(
@@ -111,7 +127,7 @@ describe('for any product, opening, metal, shape and pack', () => {
         }
         notBelow(find(s, worse).expectedMm, find(s).expectedMm)
       }),
-      RUNS,
+      { ...RUNS, examples: [[TURNED, 1.0806747433900934]] },
     )
   })
 

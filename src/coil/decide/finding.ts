@@ -93,9 +93,10 @@ export function findingOf(
   const weakest = weakerOf(curves, limitMm)
   const weak = hasDirection(piece.shape) ? weakest.orientation : null
   const windows = missedAgain(weakest.curve, LEVELS.found, limitMm)
+  // A ball of iron that is missed again has turned; a flake or a wire that is counts from where it is found for good.
+  const turned = windows.length > 0 && piece.metal.ferromagnetic && piece.shape.kind === 'sphere'
   const frequencyUnsuitable =
-    (windows.length > 0 && piece.metal.ferromagnetic) ||
-    unsuitableForIron(context, piece, best === null ? null : found, listen.hearing.frequenciesHz)
+    turned || unsuitableForIron(context, piece, best === null ? null : found, listen.hearing.frequenciesHz)
   const expectedMm = best === null || frequencyUnsuitable ? null : largerMm(found, best)
   const range = cautionRange(context, piece, listen.hearing.frequenciesHz, expectedMm, weak)
   const { mustFindMm } = contaminant
