@@ -167,7 +167,7 @@ describe('minced-meat blocks of 25 kg', () => {
     for (const material of ['ss316', 'bone_hard'])
       expect(['yes', 'maybe']).toContain(finding('xray-single', material).meets)
     expect(option('xray-single').build).toBe('case')
-    expect(summary()).toMatch(/x-ray from above, single energy, for cases and blocks/i)
+    expect(summary()).toMatch(/single-energy x-ray machine for cases and blocks/i)
   })
 })
 

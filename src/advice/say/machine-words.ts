@@ -1,3 +1,5 @@
+import { archetypes } from '../../reference/index.ts'
+
 /** The technologies compared, as a sentence takes them; a machine of one's own keeps its name. */
 export const AS_NOUN: Readonly<Record<string, string>> = {
   'xray-single': 'single-energy x-ray machine',
@@ -21,15 +23,26 @@ interface Machine {
   readonly label: string
 }
 
-/** "a dual-energy x-ray machine". */
-export function aMachine({ equipment, label }: Machine): string {
+/** "dual-energy x-ray machine for cases and blocks": the build is what stands behind the label of the technology. */
+function nounOf({ equipment, label }: Machine): string | undefined {
   const noun = AS_NOUN[equipment]
-  return noun === undefined ? label : `${noun.startsWith('x-') ? 'an' : 'a'} ${noun}`
+  const own = archetypes.get(equipment)?.label
+  if (noun === undefined || own === undefined || !label.startsWith(`${own}, `)) return noun
+  const build = label.slice(own.length + 2)
+  return `${noun} ${build.startsWith('for ') ? build : `with a ${build}`}`
+}
+
+/** "a dual-energy x-ray machine". */
+export function aMachine(machine: Machine): string {
+  const noun = nounOf(machine)
+  return noun === undefined ? machine.label : `${noun.startsWith('x-') ? 'an' : 'a'} ${noun}`
 }
 
 /** "the dual-energy x-ray machine". */
-export const theMachine = ({ equipment, label }: Machine): string =>
-  AS_NOUN[equipment] === undefined ? label : `the ${AS_NOUN[equipment]}`
+export function theMachine(machine: Machine): string {
+  const noun = nounOf(machine)
+  return noun === undefined ? machine.label : `the ${noun}`
+}
 
 /** "a larger build of the dual-energy x-ray machine". */
 export const aLargerBuild = (machine: Machine): string => `a larger build of ${theMachine(machine)}`

@@ -141,11 +141,11 @@ function filledAnswers(said: readonly Said[]) {
   }
 }
 
-/** What stands ahead of the last control, as a sentence to put behind another. */
+/** What stands ahead of the last control, in brackets. */
 const earlierWords = (count: number): string =>
   count === 0
     ? ''
-    : ` ${count === 1 ? 'One control' : `${count} controls`} ahead of it ${count === 1 ? 'sees' : 'see'} it too.`
+    : ` (${count === 1 ? 'one control' : `${count} controls`} ahead of it ${count === 1 ? 'sees' : 'see'} it too)`
 
 function factsOf(
   brief: Brief,

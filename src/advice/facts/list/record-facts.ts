@@ -65,7 +65,7 @@ const CONTROL: readonly Row[] = [
   ['control.laterPoint', 'later control that sees it', '', 'string'],
   ['control.laterCarries', 'a later control sees it and nothing enters in between', '', 'boolean'],
   ['control.lastSeeing', 'no later control of the line sees it', '', 'boolean'],
-  ['control.earlierWords', 'controls ahead of it that see the piece too, as a sentence', '', 'string'],
+  ['control.earlierWords', 'controls ahead of it that see the piece too, in brackets', '', 'string'],
   ['control.shown', 'shown by a trial on the product', '', 'boolean'],
   ['control.predicted', 'a size is predicted', '', 'boolean'],
   ['control.predictedMm', 'size predicted, safe to promise', 'mm', 'number'],
