@@ -1,5 +1,6 @@
 import { lineUp } from '../advice/assess/line-up.ts'
 import { placeId } from '../advice/facts/place-id.ts'
+import { theMachine } from '../advice/say/machine-words.ts'
 import type { Advice, Finding, Machine, Option, Point, Quote } from '../contract/index.ts'
 import type { Laid, Wanted } from './laid.ts'
 
@@ -16,6 +17,8 @@ export interface Side {
   /** Stands in the address: "p1.xray-dual"; "B.p1.xray-dual" for that of a second pack. */
   readonly key: string
   readonly words: string
+  /** The same as a sentence takes it: "the dual-energy x-ray machine". */
+  readonly called: string
   readonly laid: Laid
   readonly pointIndex: number
   readonly point: Point
@@ -45,6 +48,7 @@ function sidesOfOne(laid: Laid, which: number, wanted: readonly Wanted[]): Side[
         {
           key: which === 0 ? place : `${mark}.${place}`,
           words: mark === '' ? label : `${mark}: ${label}`,
+          called: `${theMachine(option)}${advice.points.length > 1 ? ` at “${name}”` : ''}`,
           laid,
           pointIndex,
           point,
@@ -68,6 +72,7 @@ export function namedShort(sides: readonly Side[]): Side[] {
   if (new Set(sides.map(({ point }) => point.name)).size > 1) return [...sides]
   return sides.map((side) => ({
     ...side,
+    called: theMachine(side.option),
     words: side.laid.mark === '' ? side.option.label : `${side.laid.mark}: ${side.option.label}`,
   }))
 }

@@ -25,33 +25,33 @@ export function addedWords(added: Added, pieces: readonly string[]): string {
     say(
       promised,
       (what) =>
-        `${capital(other.words)} is needed for ${what}: ${over.words} does not reach the size you must find, this one is safe to promise.`,
+        `${capital(other.called)} is needed for ${what}: ${over.called} does not reach the size you must find, this one is safe to promise.`,
     ),
     say(
       expected,
       (what) =>
-        `For ${what} only ${other.words} is expected to reach the size you must find; a test decides.`,
+        `For ${what} only ${other.called} is expected to reach the size you must find; a test decides.`,
     ),
     say(
       firmer,
       (what) =>
-        `${capital(other.words)} is needed if ${what} must be safe to promise: with ${over.words} that is only expected.`,
+        `${capital(other.called)} is needed if ${what} must be safe to promise: with ${over.called} that is only expected.`,
     ),
     needed
       ? ''
       : anyAsked
-        ? `For the sizes you must find ${other.words} is not needed: ${over.words} meets as many.`
-        : `No size was asked, so nothing here needs ${other.words}.`,
+        ? `For the sizes you must find ${other.called} is not needed: ${over.called} meets as many.`
+        : `No size was asked, so nothing here needs ${other.called}.`,
     say(named(gains, 'as-before'), (what) => `It finds smaller ${what}, below what you asked for.`),
     say(named(gains, 'neither'), (what) => `It comes nearer with ${what}, still not near enough.`),
     say(named(gains, 'no-size-asked'), (what) => `It finds smaller ${what}, of which you asked no size.`),
     say(
       named(losses, 'lost'),
-      (what) => `It does not reach the size you must find of ${what}, which ${over.words} does.`,
+      (what) => `It does not reach the size you must find of ${what}, which ${over.called} does.`,
     ),
     say(
       named(losses, 'weaker'),
-      (what) => `It is only expected to reach ${what}, which ${over.words} is safe to promise.`,
+      (what) => `It is only expected to reach ${what}, which ${over.called} is safe to promise.`,
     ),
     say(named(losses, 'as-before', 'neither', 'no-size-asked'), (what) => `It finds only larger ${what}.`),
   ]
@@ -63,14 +63,14 @@ const isSuited = ({ option }: Side) => option.verdict !== 'not-suitable' && opti
 
 /** Where one of the two does not suit at all, that comes before any size; empty where both do. */
 function suitedWords(over: Side, other: Side): string {
-  const why = ({ words, option }: Side) =>
-    `${words}: ${VERDICT_WORDS[option.verdict].words}. ${option.because}`
+  const why = ({ called, option }: Side) =>
+    `${called}: ${VERDICT_WORDS[option.verdict].words}. ${option.because}`
   if (isSuited(over) && isSuited(other)) return ''
   if (!isSuited(over) && !isSuited(other))
     return `Neither suits. ${capital(why(over))} ${capital(why(other))}`
   return isSuited(other)
-    ? `Only one of the two suits: ${other.words}. ${capital(why(over))}`
-    : `Only one of the two suits: ${over.words}. ${capital(why(other))}`
+    ? `Only one of the two suits: ${other.called}. ${capital(why(over))}`
+    : `Only one of the two suits: ${over.called}. ${capital(why(other))}`
 }
 
 /** What the second pack makes of one machine. */
