@@ -55,6 +55,27 @@ describe('Clopper–Pearson bounds, to six digits', () => {
     expect(lowerBound(found, runs, 0.95)).toBeCloseTo(oneSided, 6)
   })
 
+  /** By the symmetry of p = ½ and by 1 − P, which the short sums know nothing of. */
+  it('holds for very many runs, whose far terms are left out', () => {
+    const half = (1 - Math.exp(-0.5 * Math.log(Math.PI * 500_000))) / 2
+    expect(binomialAtMost(499_999, 1_000_000, 0.5)).toBeCloseTo(half, 8)
+    for (const [count, runs, chance] of [
+      [1001, 3000, 0.33],
+      [1001, 1100, 0.9],
+      [1500, 100_000, 0.0148],
+    ] as const) {
+      let mirrored = 0
+      let logTerm = runs * Math.log(chance)
+      for (let missed = 0; missed <= runs; missed++) {
+        if (runs - missed <= count) mirrored += Math.exp(logTerm)
+        logTerm += Math.log((runs - missed) / (missed + 1)) + Math.log1p(-chance) - Math.log(chance)
+      }
+      expect(binomialAtMost(count, runs, chance)).toBeCloseTo(mirrored, 8)
+    }
+    // The normal approximation with half a run taken off.
+    expect(lowerBound(500_000, 1_000_000, 0.95)).toBeCloseTo(0.5 - 1.6448536 / 2000 - 0.5e-6, 8)
+  })
+
   it('29 of 29 shows 90/95 only with the one-sided bound', () => {
     expect(lowerBound(29, 29, 0.95)).toBeGreaterThan(0.9)
     expect(exactInterval(29, 29, 0.95)[0]).toBeLessThan(0.9)

@@ -69,6 +69,18 @@ describe('a table of runs', () => {
     ])
   })
 
+  it('takes no count for three that may be three thousand, nor a table of empty rows for a trial', () => {
+    const clean = (count: string) => problems(`equipment;material;runs;found\nX;;${count};0\n`)
+    for (const count of ['3.000', '3,000', '1.234.567'])
+      expect(clean(count)).toEqual([
+        `row 2, runs: runs must be a whole number without marks between thousands; "${count}" was given`,
+      ])
+    expect([clean('3000'), clean('3000,0'), clean('3e3')]).toEqual([[], [], []])
+    expect(problems('equipment,material,runs,found\n , , , \n')).toEqual([
+      ': the table has a heading and only empty rows',
+    ])
+  })
+
   it('says what stops it being a table', () => {
     expect(problems('')).toEqual([': the table is empty; its first line names the columns'])
     expect(problems('equipment,material,runs\nX,,1')).toEqual([

@@ -36,8 +36,12 @@ export function RecordSheetPage({ title, plan, names, printedOn }: Props) {
         <thead>
           <tr>
             <th scope="col">No.</th>
-            <th scope="col">Size, mm</th>
-            <th scope="col">Pack</th>
+            <th scope="col" class="n">
+              Size, mm
+            </th>
+            <th scope="col" class="n">
+              Pack
+            </th>
             {lies ? <th scope="col">Lie</th> : null}
             <th scope="col">Found</th>
             <th scope="col">Missed</th>

@@ -27,7 +27,7 @@ export function BeforeAfter({ updated, packed }: { updated: readonly Updated[]; 
         product and thickness, until any of them changes.
       </p>
       <section class="scroll" tabindex={0} aria-label="Before and after the trial">
-        <table>
+        <table class="routes">
           <caption>Before and after the trial, mm</caption>
           <thead>
             <tr>

@@ -66,14 +66,24 @@ function Picture({ shown, at }: { shown: ShownGroup; at: number }) {
 function Sizes({ shown: { group, prediction } }: { shown: ShownGroup }) {
   return (
     <table>
-      <caption>Sizes one by one</caption>
+      <caption>Sizes one by one (at least: 95 % sure)</caption>
       <thead>
         <tr>
           <th scope="col">Size, mm</th>
-          <th scope="col">Pieces</th>
-          <th scope="col">Found</th>
-          <th scope="col">At least, 95 % sure</th>
-          {prediction ? <th scope="col">Predicted</th> : null}
+          <th scope="col" class="n">
+            Pieces
+          </th>
+          <th scope="col" class="n">
+            Found
+          </th>
+          <th scope="col" class="n">
+            At least
+          </th>
+          {prediction ? (
+            <th scope="col" class="n">
+              Predicted
+            </th>
+          ) : null}
         </tr>
       </thead>
       <tbody>

@@ -23,7 +23,7 @@ export function SideBySide({ shown, answer }: { shown: readonly ShownGroup[]; an
         groups={[{ name: '', rows: shown.map(rowOf) }]}
       />
       <section class="scroll" tabindex={0} aria-label="Sizes shown">
-        <table>
+        <table class="routes">
           <caption>Sizes shown</caption>
           <thead>
             <tr>

@@ -136,9 +136,15 @@ function SizesRun({ shown }: { shown: readonly ShownGroup[] }) {
           <thead>
             <tr>
               <th scope="col">Size, mm</th>
-              <th scope="col">Pieces</th>
-              <th scope="col">Found</th>
-              <th scope="col">At least, 95 % sure</th>
+              <th scope="col" class="n">
+                Pieces
+              </th>
+              <th scope="col" class="n">
+                Found
+              </th>
+              <th scope="col" class="n">
+                At least, 95 % sure
+              </th>
             </tr>
           </thead>
           <tbody>

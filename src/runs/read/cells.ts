@@ -13,6 +13,10 @@ const NUMBERS: ReadonlySet<string> = new Set([
 ])
 const NUMBER = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)(e[+-]?\d+)?$/i
 
+/** Counts: in them 3.000 or 3,000 may be three thousand, or three. */
+const WHOLE: ReadonlySet<string> = new Set(['order', 'runs', 'found'])
+const THOUSANDS = /^[+-]?\d{1,3}([.,]\d{3})+$/
+
 /** Cells of one row as the values of a run; an empty cell is a value not given. */
 export function rowOfCells(
   cells: Readonly<Record<string, string>>,
@@ -27,7 +31,12 @@ export function rowOfCells(
       row[column] = cell.replace(/^'(?=[=+\-@])/, '')
       continue
     }
-    if (NUMBER.test(cell)) row[column] = Number(cell.replace(',', '.'))
+    if (WHOLE.has(column) && THOUSANDS.test(cell))
+      problems.push({
+        path: `row ${line}, ${column}`,
+        message: `${column} must be a whole number without marks between thousands; ${quoted(cell)} was given`,
+      })
+    else if (NUMBER.test(cell)) row[column] = Number(cell.replace(',', '.'))
     else
       problems.push({
         path: `row ${line}, ${column}`,

@@ -57,19 +57,20 @@ export function readTable(text: string): Table {
     })
   if (body.length === 0) problems.push({ path: '', message: 'the table has a heading and no rows' })
   if (body.length > MOST_ROWS) return { rows: [], problems }
-  const rows = body
-    .filter(({ record }) => record.some((cell) => cell !== ''))
-    .map(({ record, info }) => {
-      if (record.slice(names.length).some((cell) => cell !== ''))
-        problems.push({
-          path: `row ${info.lines}`,
-          message: `${record.length} cells under ${names.length} columns; quote a cell that holds the separator, or a number with a decimal comma`,
-        })
-      return {
-        line: info.lines,
-        cells: Object.fromEntries(names.map((name, i) => [name, record[i] ?? ''])),
-      }
-    })
+  const filled = body.filter(({ record }) => record.some((cell) => cell !== ''))
+  if (body.length > 0 && filled.length === 0)
+    problems.push({ path: '', message: 'the table has a heading and only empty rows' })
+  const rows = filled.map(({ record, info }) => {
+    if (record.slice(names.length).some((cell) => cell !== ''))
+      problems.push({
+        path: `row ${info.lines}`,
+        message: `${record.length} cells under ${names.length} columns; quote a cell that holds the separator, or a number with a decimal comma`,
+      })
+    return {
+      line: info.lines,
+      cells: Object.fromEntries(names.map((name, i) => [name, record[i] ?? ''])),
+    }
+  })
   return { rows, problems }
 }
 
