@@ -19,9 +19,15 @@ export async function afterTrial(
   const next = parseBrief(withRecords(brief.given, records))
   if (!next.ok) return null
   const [before, after] = [await advisor.quick(brief), await advisor.quick(next.brief)]
-  const about = [...records.measured.filter(speaksOfPiece), ...records.demonstrated].map(
-    ({ point, equipment, contaminant }) => [point, equipment, contaminant] as const,
-  )
+  const tried = [...records.measured.filter(speaksOfPiece), ...records.demonstrated]
+  // The signal of clean packs moves the machine's other pieces too.
+  const about = tried.flatMap(({ point, equipment, contaminant }) => [
+    [point, equipment, contaminant] as const,
+    ...brief.contaminants.flatMap((_, c) => {
+      const [was, is] = [before, after].map((advice) => findingIn(advice, point, equipment, c))
+      return was?.expectedMm === is?.expectedMm ? [] : [[point, equipment, c] as const]
+    }),
+  ])
   const once = [...new Map(about.map((one) => [one.join('|'), one])).values()]
   return {
     packed: packBrief(enteredOf(next.brief)),
