@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { AS_NOUN } from '../../src/advice/say/machine-words.ts'
+import { aMachine } from '../../src/advice/say/machine-words.ts'
 import { advise } from '../../src/advise.ts'
 import { demos } from '../../src/brief/demos.ts'
 import type { Advice, AnswerRow, Option } from '../../src/contract/index.ts'
@@ -139,7 +139,7 @@ describe.each(LOOKED_AT)('the answer to %s', (_, given) => {
         expect(promised).toBe(asked.length)
       if (promised > 0) expect(said).toContain('It is safe to promise')
       for (const use of advice.combination.uses.filter((one) => one.line === line))
-        expect(said).toContain(`${AS_NOUN[use.equipment] ?? optionOf(use)!.label} at “${use.point}”`)
+        expect(said).toContain(`${aMachine(optionOf(use)!)} at “${use.point}”`)
       expect(parts.filter(({ rule }) => /^put-/.test(rule))).toHaveLength(1)
     }
   })
