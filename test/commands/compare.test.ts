@@ -16,7 +16,7 @@ describe('gritwise compare', () => {
   it('says whether the dearer is needed, shows what differs, and parts questions from homework', async () => {
     const { out, code } = await compare(bag)
     expect(code).toBe(0)
-    expect(out).toMatch(/^X-ray from above, dual energy is needed/)
+    expect(out).toMatch(/^The dual-energy x-ray machine is needed/)
     expect(out).toMatch(/Quoted for x-ray from above, dual energy:\n- Quoted 2\.5 mm/)
     const [supplier, ours] = out.split('Settle ourselves:')
     expect(supplier).not.toContain('No time between checks')
