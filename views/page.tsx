@@ -29,6 +29,8 @@ export interface PageFrame {
   readonly again?: number
   /** True for a screen shown to a room: large type, no navigation but the page's own. */
   readonly present?: boolean
+  /** True where a part of a screen shown to a room follows a control. */
+  readonly live?: boolean
 }
 
 /** Pages whose parts put the present choice into the address, so that a bookmark keeps it. */
@@ -36,7 +38,7 @@ const addressMoves = (here: PageFrame['here']) => here === 'trade-offs' || here 
 
 /** Every page: head, skip link, navigation, main, and the caution that stands under all of them. */
 export function Page(frame: PageFrame & { children?: Child }) {
-  const { title, packed, here, print = false, present = false, again = 0, children } = frame
+  const { title, packed, here, print = false, present = false, live = false, again = 0, children } = frame
   return (
     <>
       {raw('<!doctype html>')}
@@ -68,7 +70,7 @@ export function Page(frame: PageFrame & { children?: Child }) {
             <link rel="stylesheet" href="/assets/records.css" />
           ) : null}
           {present ? <script src="/assets/room-keys.js" defer></script> : null}
-          {print || present ? null : <script src="/assets/htmx.js" defer></script>}
+          {print || (present && !live) ? null : <script src="/assets/htmx.js" defer></script>}
         </head>
         <body class={print ? 'for-paper' : present ? 'for-the-room' : ''}>
           <a class="skip" href="#main">

@@ -8,6 +8,8 @@ interface Props {
   readonly food: { readonly widthMm: number; readonly heightMm: number }
   /** Places as shares from the centre, with the number that stands there. */
   readonly places: readonly { readonly across: number; readonly up: number; readonly words: string }[]
+  /** Where a piece passes, as shares from the centre. */
+  readonly piece?: { readonly across: number; readonly up: number }
 }
 
 const WIDE = 440
@@ -16,7 +18,7 @@ const EDGE = 8
 const ROW = 18
 
 /** The opening of a metal detector seen along the travel, in proportion, with a number at each place. */
-export function OpeningPicture({ id, title, description, widthMm, heightMm, food, places }: Props) {
+export function OpeningPicture({ id, title, description, widthMm, heightMm, food, places, piece }: Props) {
   const scale = (WIDE - 2 * EDGE) / widthMm
   const high = heightMm * scale
   const x = (share: number) => WIDE / 2 + share * widthMm * scale
@@ -48,6 +50,9 @@ export function OpeningPicture({ id, title, description, widthMm, heightMm, food
           {words}
         </text>
       ))}
+      {piece ? (
+        <circle class="passing" cx={x(piece.across).toFixed(1)} cy={y(piece.up).toFixed(1)} r="7" />
+      ) : null}
     </svg>
   )
 }

@@ -1,3 +1,4 @@
+import type { DrawnSheet } from '../card/drawn-sheet.ts'
 import type { Voice } from './voice.ts'
 
 export interface Choice {
@@ -105,11 +106,28 @@ export type Picture =
       }[]
     }
   | {
+      /** A simulated radiograph, taken when it is shown. */
+      readonly kind: 'radiograph'
+      readonly title: string
+      /** Where its grey picture is fetched. */
+      readonly address: string
+      /** What lies on each line, from the top. */
+      readonly lines: readonly string[]
+      readonly taken: () => Taken
+    }
+  | {
       /** A long piece between the loops of a metal detector, at each angle to the travel. */
       readonly kind: 'turned'
       readonly title: string
       readonly turns: readonly { readonly angleDeg: number; readonly words: string }[]
     }
+
+/** A simulated radiograph and what the machine made of it. */
+export interface Taken {
+  readonly sheet: DrawnSheet
+  readonly png: Uint8Array
+  readonly alt: string
+}
 
 export interface Place {
   readonly name: string

@@ -32,6 +32,7 @@ import { cardPage } from './pages/card/card-page.tsx'
 import { dialPage, dialPart, dialPicture } from './pages/classroom/dial-page.tsx'
 import { exerciseListPage } from './pages/classroom/exercise-list-page.tsx'
 import { exercisePage } from './pages/classroom/exercise-page.tsx'
+import { exerciseRadiograph } from './pages/classroom/exercise-radiograph.ts'
 import { exerciseRecordPage } from './pages/classroom/exercise-record-page.tsx'
 import { glossaryPage } from './pages/classroom/glossary-page.tsx'
 import { lessonPage } from './pages/classroom/lesson-page.tsx'
@@ -114,6 +115,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/exercises/dial/picture.png', dialPicture)
   app.get('/exercises/spot', spotPage)
   app.get('/exercises/spot/picture.png', spotPicture)
+  app.get('/exercises/:id/radiograph.png', exerciseRadiograph)
   app.get('/exercises/:id', exercisePage(advisor))
 
   app.get('/trade-offs', tradeOffsPage)

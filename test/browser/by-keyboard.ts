@@ -30,9 +30,12 @@ export async function enter(page: Page, meant: RegExp): Promise<void> {
 }
 
 /** Enter on what has the focus, until the next page stands. */
-export async function pressEnter(page: Page): Promise<void> {
+const pressEnter = (page: Page): Promise<void> => pressKey(page, 'Enter')
+
+/** A key that leads to another page, until that page stands. */
+export async function pressKey(page: Page, key: string): Promise<void> {
   const before = page.url()
-  await page.keyboard.press('Enter')
+  await page.keyboard.press(key)
   await page.waitForURL((url) => url.href !== before)
   await page.waitForLoadState()
 }

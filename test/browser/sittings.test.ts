@@ -4,7 +4,7 @@ import { demos } from '../../src/brief/demos.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { VOICES } from '../../src/exercises/voice.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
-import { enter, pressEnter, tabTo, type } from './by-keyboard.ts'
+import { enter, pressKey, tabTo, type } from './by-keyboard.ts'
 import { hasBrowser } from './chromium.ts'
 import { openHouse } from './house.ts'
 import { printed } from './on-paper.ts'
@@ -103,7 +103,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     const screens: string[] = []
     for (let screen = 0; screen < 6; screen++) {
       screens.push((await page.locator('.over-title').textContent()) ?? '')
-      await pressEnter(page)
+      if (screen < 5) await pressKey(page, screen % 2 === 0 ? 'ArrowRight' : 'PageDown')
     }
     expect(screens).toEqual([
       'Predict, 1 of 2',
@@ -113,6 +113,9 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
       'What comes out, 2 of 2',
       'Why, 2 of 2',
     ])
+    await pressKey(page, 'ArrowLeft')
+    await pressKey(page, 'PageUp')
+    expect(await page.locator('.over-title').textContent()).toBe('Predict, 2 of 2')
     const size = await page.evaluate("parseFloat(getComputedStyle(document.querySelector('h1')).fontSize)")
     expect(size).toBeGreaterThan(40)
 

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { type DialInput, dialAt, dialValues } from '../../src/exercises/dial/dial.ts'
+import { type MetalInput, metalAt, metalStops } from '../../src/exercises/dial/metal-dial.ts'
+import { briefOf } from '../../src/exercises/practice.ts'
 import { sampleBrief } from '../xray/image/sample.ts'
 
 const brief = sampleBrief('cheddar')
@@ -36,5 +38,45 @@ describe('one live control', () => {
 
   it('has no grain to move in a block', () => {
     expect(dialValues(brief, asked('grain'))).toBeNull()
+  })
+})
+
+describe('the same control before a metal detector', () => {
+  const detected = briefOf({
+    product: { food: 'cheddar' },
+    point: { heightMm: 80 },
+    contaminants: [{ material: 'ss304' }],
+  })
+  const metal = (input: MetalInput, stop: number) =>
+    metalAt(detected, { point: 0, machine: 'coil-single', contaminant: 0, input, stop })!
+
+  it('finds nine in ten of the size the advice expects, where the brief has its own value', () => {
+    const asked = { point: 0, machine: 'coil-single', contaminant: 0, input: 'frequency' as const }
+    const { present } = metalStops(detected, asked)!
+    for (const shown of [metal('frequency', present), metal('place', 0)]) {
+      expect(shown.expectedMm).toBeCloseTo(shown.pieceMm, 6)
+      expect(shown.chance).toBeCloseTo(0.9, 2)
+    }
+  })
+
+  it('hears a piece better the nearer it passes to the wall, and not more often than always', () => {
+    const chances = [0, 4, 8].map((stop) => metal('place', stop).chance)
+    expect(chances).toEqual([...chances].sort((a, b) => a - b))
+    expect(chances[2]).toBeLessThanOrEqual(1)
+  })
+
+  it('turns a wire in the place of a ball: of stainless steel it is heard least along the travel', () => {
+    const [along, across] = [metal('angle', 0), metal('angle', 6)]
+    expect(along.asWireMm).toBe(10)
+    expect([along.angleDeg, across.angleDeg]).toEqual([0, 90])
+    expect(along.chance).toBeCloseTo(0.9, 2)
+    expect(across.chance).toBeGreaterThan(along.chance)
+  })
+
+  it('draws hills whose part beyond the threshold is the chance of the curve', () => {
+    const { hills, chance } = metal('place', 4)
+    const step = hills.piece[1]![0] - hills.piece[0]![0]
+    const below = hills.piece.reduce((sum, [x, y]) => sum + (x < hills.threshold ? y * step : 0), 0)
+    expect(1 - below).toBeCloseTo(chance, 1)
   })
 })

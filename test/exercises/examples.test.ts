@@ -243,10 +243,15 @@ describe('an example of each exercise, worked out a second way', () => {
   it('bone-by-age: two of four, and each older one better', () => {
     const [question] = questionsOf('bone-by-age')
     expect(rightOf(question!)).toBe('n2')
-    const [picture] = question!.pictures
+    const [radiograph, picture] = question!.pictures
     if (picture?.kind !== 'bars') throw new Error('bars were expected')
     const chances = picture.bars.map(({ value }) => value!)
     expect(chances).toEqual([...chances].sort((a, b) => a - b))
+    if (radiograph?.kind !== 'radiograph') throw new Error('a radiograph was expected')
+    // What is read in the picture is taken of the picture alone: of the largest of each kind no cartilage, all the rest.
+    const { sheet } = radiograph.taken()
+    expect(sheet.lines).toHaveLength(radiograph.lines.length)
+    expect(sheet.lines.map(({ to }) => sheet.pieces[to - 1]!.found)).toEqual([false, true, true, true])
   })
 
   it('voltage-too-high: past the best voltage the size only grows', () => {

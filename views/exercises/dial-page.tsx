@@ -1,11 +1,13 @@
-import { MarkedCurves } from '../../src/charts/marked-curves.tsx'
+import { OpeningPicture } from '../../src/charts/opening-picture.tsx'
+import { TurnedSketch } from '../../src/charts/turned-sketch.tsx'
 import type { DialShown } from '../../src/exercises/dial/dial.ts'
-import type { InputId } from '../../src/trade-offs/input.ts'
+import type { MetalShown } from '../../src/exercises/dial/metal-dial.ts'
 import { SheetPicture } from '../card/sheet-picture.tsx'
 import { Page } from '../page.tsx'
 import { capital } from '../words/capital.ts'
-import { INPUT_WORDS, inputValueWords } from '../words/trade-offs.ts'
 import { ChoiceField, type Choices } from './choice-field.tsx'
+import { DialCurves, DialNumbers, mm } from './dial-curves.tsx'
+import { type Moved, movedTo, movedWords } from './dial-words.ts'
 
 /** What the address carries. */
 export interface DialState {
@@ -13,7 +15,7 @@ export interface DialState {
   readonly point: number
   readonly machine: string
   readonly contaminant: number
-  readonly input: InputId
+  readonly input: Moved
   /** Place of the control; null: the brief's own value. */
   readonly stop: number | null
   readonly present: boolean
@@ -29,7 +31,7 @@ export interface DialProps {
   readonly stop: number
   readonly stops: number
   /** Null where the machine sees nothing of this pack. */
-  readonly shown: DialShown | null
+  readonly shown: DialShown | MetalShown | null
   readonly pieceWords: string
 }
 
@@ -50,7 +52,13 @@ export function dialAddress(state: DialState, path = '/exercises/dial'): string 
 export function DialPage(props: DialProps) {
   const { state, title } = props
   return (
-    <Page title={`Move one thing: ${title}`} packed={state.packed} here="exercises" present={state.present}>
+    <Page
+      title={`Move one thing: ${title}`}
+      packed={state.packed}
+      here="exercises"
+      present={state.present}
+      live
+    >
       <p class="over-title">Move one thing</p>
       <h1>{title}</h1>
       <form method="get" action="/exercises/dial" class="dial-form" id="dial-form">
@@ -65,7 +73,7 @@ export function DialPage(props: DialProps) {
           <Fields {...props} />
         )}
         <div class="dial-control">
-          <label for="dial-stop">{`${capital(INPUT_WORDS[state.input].name)}, from least to most`}</label>
+          <label for="dial-stop">{`${capital(movedWords(state.input))}, from least to most`}</label>
           <input
             id="dial-stop"
             type="range"
@@ -122,90 +130,95 @@ function Fields(props: DialProps) {
 }
 
 /** What changes with the control. */
-export function DialPart({ state, shown, stop, pieceWords }: DialProps) {
+export function DialPart(props: DialProps) {
+  const { state, shown, stop } = props
   if (!shown)
     return (
-      <p>At this value the machine does not see the pack: it does not fit, or no radiation gets through.</p>
+      <p>At this value the machine does not see the pack: it does not fit, or nothing gets through to it.</p>
     )
-  const { values, unit, present, sheet, pictures, curve, hills, pieceMm, chance, expectedMm, kV } = shown
-  const at = inputValueWords(state.input, unit, values[stop]!)
+  const { values, unit, present, chance, expectedMm } = shown
   return (
     <>
       <p class="dial-said">
-        <strong>{`${capital(INPUT_WORDS[state.input].name)} ${at}${stop === present ? ', as in the brief' : ''}.`}</strong>{' '}
-        {`${capital(pieceWords)} of ${pieceMm.toFixed(pieceMm < 2 ? 2 : 1)} mm: found ${Math.round(100 * chance)} times in 100 at ${kV} kV; expected size found ${expectedMm === null ? 'none' : `${expectedMm.toFixed(expectedMm < 2 ? 2 : 1)} mm`}.`}
+        <strong>{`${movedTo(state.input, unit, values[stop]!)}${stop === present ? ', as in the brief' : ''}.`}</strong>{' '}
+        {`${pieceOf(props, shown)}: found ${Math.round(100 * chance)} times in 100 ${settingOf(shown)}; expected size found ${expectedMm === null ? 'none' : `${mm(expectedMm)} mm`}.`}
       </p>
       <div class="dial-views">
-        <figure class="dial-picture">
-          <SheetPicture
-            sheet={{ ...sheet, lines: [] }}
-            href={`${dialAddress({ ...state, stop, present: false }, '/exercises/dial/picture.png')}&picture=${pictures[0]!.name}`}
-            alt={pictures[0]!.alt}
-          />
-          <figcaption>
-            {`Pieces of ${sheet.pieces.map((p) => p.sizeMm).join(', ')} mm; corners: found, ring: missed. Part of a pack, simulated.`}
-          </figcaption>
-        </figure>
-        <figure>
-          <MarkedCurves
-            id="dial-curve"
-            title="Chance of finding a piece against its size"
-            description={`From ${percent(curve[0]![1])} at ${curve[0]![0].toFixed(2)} mm to ${percent(curve.at(-1)![1])} at ${curve.at(-1)![0].toFixed(2)} mm; ${percent(chance)} at ${pieceMm.toFixed(2)} mm.`}
-            x={{ words: 'size', unit: 'mm', bare: false }}
-            y={{ words: 'chance of finding', unit: '', bare: false }}
-            curves={[{ words: '', points: curve, filled: false }]}
-            marks={[{ x: pieceMm, words: `${pieceMm.toFixed(pieceMm < 2 ? 2 : 1)} mm` }]}
-            plotPx={state.present ? 190 : 200}
-          />
-        </figure>
-        <figure>
-          <MarkedCurves
-            id="dial-hills"
-            title="Strongest reading of a clean pack, and the reading of the piece"
-            description={`The threshold stands at ${hills.threshold.toFixed(1)} noise widths; the piece is read above it ${percent(chance)} of the time.`}
-            x={{ words: 'reading', unit: 'noise widths', bare: false }}
-            y={{ words: 'how often', unit: '', bare: true }}
-            curves={[
-              { words: 'clean packs', points: hills.clean, filled: true },
-              { words: 'with the piece', points: hills.piece, filled: true },
-            ]}
-            marks={[{ x: hills.threshold, words: 'threshold' }]}
-            plotPx={state.present ? 190 : 200}
-          />
-          {hills.beyondNoise ? (
-            <figcaption>
-              The threshold stands further out than this hill asks: food that lies on food reads like a piece.
-            </figcaption>
-          ) : null}
-        </figure>
+        {shown.kind === 'metal' ? (
+          <Passing shown={shown} />
+        ) : (
+          <Radiograph state={state} stop={stop} shown={shown} />
+        )}
+        <DialCurves {...shown} note={noteOf(shown)} present={state.present} />
       </div>
-      <details class="fold">
-        <summary>The numbers of the curve</summary>
-        <table class="numbers">
-          <thead>
-            <tr>
-              <th scope="col" class="n">
-                Size, mm
-              </th>
-              <th scope="col" class="n">
-                Found, %
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {curve
-              .filter((_, i) => i % 3 === 0)
-              .map(([mm, value]) => (
-                <tr>
-                  <td class="n">{mm.toFixed(2)}</td>
-                  <td class="n">{Math.round(100 * value)}</td>
-                </tr>
-              ))}
-          </tbody>
-        </table>
-      </details>
+      <DialNumbers curve={shown.curve} />
     </>
   )
 }
 
-const percent = (share: number) => `${Math.round(100 * share)} %`
+const settingOf = (shown: DialShown | MetalShown) =>
+  shown.kind === 'metal'
+    ? `at ${shown.frequenciesKHz.map((kHz) => Number(kHz.toPrecision(3))).join(' and ')} kHz`
+    : `at ${shown.kV} kV`
+
+function pieceOf({ pieceWords }: DialProps, shown: DialShown | MetalShown): string {
+  return shown.kind === 'metal' && shown.asWireMm !== null
+    ? `${capital(pieceWords.replace(/, sphere$/, ''))}, as a wire ${shown.asWireMm} mm long and ${mm(shown.pieceMm)} mm thick`
+    : `${capital(pieceWords)} of ${mm(shown.pieceMm)} mm`
+}
+
+function noteOf(shown: DialShown | MetalShown): string {
+  if (shown.kind === 'metal')
+    return 'The hill of the piece is wide because its answer spreads from pack to pack.'
+  return shown.hills.beyondNoise
+    ? 'The threshold stands further out than this hill asks: food that lies on food reads like a piece.'
+    : ''
+}
+
+/** A part of the pack as the x-ray machine sees it. */
+function Radiograph({ state, stop, shown }: { state: DialState; stop: number; shown: DialShown }) {
+  const { sheet, pictures } = shown
+  return (
+    <figure class="dial-picture">
+      <SheetPicture
+        sheet={{ ...sheet, lines: [] }}
+        href={`${dialAddress({ ...state, stop, present: false }, '/exercises/dial/picture.png')}&picture=${pictures[0]!.name}`}
+        alt={pictures[0]!.alt}
+      />
+      <figcaption>
+        {`Pieces of ${sheet.pieces.map((p) => p.sizeMm).join(', ')} mm; corners: found, ring: missed. Part of a pack, simulated.`}
+      </figcaption>
+    </figure>
+  )
+}
+
+/** Where and how the piece passes a metal detector. */
+function Passing({ shown }: { shown: MetalShown }) {
+  const { opening, food, at, gain, angleDeg } = shown
+  const times = gain === 1 ? '' : `; heard ${gain.toFixed(1)} times as strongly as in the middle`
+  return (
+    <figure class="dial-picture">
+      <OpeningPicture
+        id="dial-opening"
+        title="The opening, seen along the travel"
+        description={`The piece passes ${Math.round(200 * Math.max(at.across, at.up))} % of the way from the middle to the wall${times}.`}
+        widthMm={opening.widthMm}
+        heightMm={opening.heightMm}
+        food={food}
+        places={[]}
+        piece={at}
+      />
+      {angleDeg === null ? null : (
+        <TurnedSketch
+          id="dial-turned"
+          angleDeg={angleDeg}
+          words={`Seen from above, ${angleDeg}° to the travel`}
+        />
+      )}
+      <figcaption>
+        {`Opening ${Math.round(opening.heightMm)} × ${Math.round(opening.widthMm)} mm, seen along the travel; broken line: the food; dot: the piece${times}.`}
+        {angleDeg === null ? '' : ' Beneath it the piece between the coils, seen from above.'}
+      </figcaption>
+    </figure>
+  )
+}

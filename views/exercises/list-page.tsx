@@ -107,12 +107,12 @@ export function ListPage(props: ListPageProps) {
   )
 }
 
-/** What is played with simulated x-ray pictures: of the brief in hand, or of an example. */
+/** What is played with simulated pictures: of the brief in hand, or of an example. */
 function WithPictures({ sitting, demo }: { sitting: Sitting; demo: string }) {
   const query = `b=${sitting.packed ?? demo}${sitting.present ? '&present=1' : ''}`
   return (
     <section aria-labelledby="pictures">
-      <h2 id="pictures">With x-ray pictures</h2>
+      <h2 id="pictures">With pictures</h2>
       <ul class="exercise-list">
         <li>
           <a href={`/exercises/spot?${query}`}>Spot the piece</a>
@@ -120,7 +120,7 @@ function WithPictures({ sitting, demo }: { sitting: Sitting; demo: string }) {
         </li>
         <li>
           <a href={`/exercises/dial?${query}`}>Move one thing</a>
-          <p>Depth, speed, grain, voltage or threshold: picture, curve and hills follow.</p>
+          <p>X-ray: depth, speed, grain, voltage, threshold. Metal detector: angle, place, opening.</p>
         </li>
       </ul>
     </section>

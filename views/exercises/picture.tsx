@@ -3,6 +3,7 @@ import { BarTable } from './pictures/bar-table.tsx'
 import { CurveNumbers, CurvesPart } from './pictures/curves-picture.tsx'
 import { Drawing } from './pictures/drawing.tsx'
 import type { Marked } from './pictures/marked.ts'
+import { Taken } from './pictures/taken.tsx'
 
 interface Props {
   readonly picture: Picture
@@ -32,6 +33,8 @@ export function PicturePart({ picture, id, marked = null, room = false, open = f
             </details>
           )}
         </>
+      ) : picture.kind === 'radiograph' ? (
+        <Taken picture={picture} />
       ) : (
         <Drawing picture={picture} id={id} marked={marked} room={room} />
       )}

@@ -16,6 +16,7 @@ import { PRACTICE } from '../../xray/observer/practice.ts'
 import { chanceOf, objectIn, positionsOf, setScene } from '../../xray/observer/scene.ts'
 import { materialAttenuation, packInBeam } from '../../xray/places/pack-in-beam.ts'
 import { cleanDensity, pieceDensity } from '../proof/threshold-hills.ts'
+import { stopsOf } from './stops.ts'
 
 /** What the control may move: inputs of the trade-offs that an x-ray picture shows. */
 export const DIAL_INPUTS = [
@@ -27,8 +28,6 @@ export const DIAL_INPUTS = [
 ] as const satisfies readonly InputId[]
 export type DialInput = (typeof DIAL_INPUTS)[number]
 
-/** Places of the control. */
-export const STOPS = 9
 /** Part of the pack that is drawn, mm: small enough to be drawn while one waits. */
 const PATCH_MM = { lengthMm: 116, widthMm: 56 } as const
 const PIECES = 6
@@ -50,6 +49,7 @@ type Curve = readonly (readonly [x: number, y: number])[]
 
 /** One place of the control: the picture, the curve and the hills that belong together. */
 export interface DialShown {
+  readonly kind: 'x-ray'
   readonly values: readonly number[]
   readonly unit: string
   readonly present: number
@@ -79,18 +79,8 @@ export function dialValues(brief: Brief, asked: Omit<DialAsked, 'stop'>) {
   const setup = { point, machine: machine! }
   if (!isSized(machine!) || !input.appliesAt(point)) return null
   const now = sizesAt({ point, machine: machine! }, brief.contaminants, asked.contaminant, false)
-  const present = input.present(setup, now)
-  if (present === null) return null
-  const [from, to] = input.range(setup, now)
-  const own = input.values?.(setup)
-  const even = Array.from({ length: STOPS }, (_, i) =>
-    input.scale === 'log' ? from * (to / from) ** (i / (STOPS - 1)) : from + ((to - from) * i) / (STOPS - 1),
-  )
-  const nearest = (list: readonly number[], value: number) =>
-    list.reduce((best, one, i) => (Math.abs(one - value) < Math.abs(list[best]! - value) ? i : best), 0)
-  const values = own ? [...new Set(even.map((value) => own[nearest(own, value)]!))] : [...even]
-  values[nearest(values, present)] = present
-  return { setup, input, now, values, present: values.indexOf(present) }
+  const stops = stopsOf(input, setup, now)
+  return stops && { setup, input, now, ...stops }
 }
 
 /** What is seen, and how likely a piece is found, with the control at a stop. Null where the machine sees nothing there. */
@@ -113,6 +103,7 @@ export function dialAt(brief: Brief, asked: DialAsked): DialShown | null {
   if (exposed.channels.count === 0) return null
   const pieceMm = now.expectedMm ?? expectedMm ?? USUAL_PIECE_MM
   return {
+    kind: 'x-ray',
     values,
     unit: input.unit,
     present,

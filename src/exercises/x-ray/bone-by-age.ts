@@ -1,6 +1,7 @@
 import type { Exercise } from '../exercise.ts'
 import { mm } from '../numbers.ts'
 import { withXray } from '../practice.ts'
+import { radiographOf } from './fillet-picture.ts'
 
 const BONES = [
   { material: 'cartilage', words: 'Cartilage, not yet bone' },
@@ -9,12 +10,15 @@ const BONES = [
   { material: 'bone_hard', words: 'Hard bone, as of cattle' },
 ] as const
 const ASKED_MM = 2
+const DRAWN_MM = [2, 3, 4]
 
 const fillet = withXray({
   product: { food: 'chicken_breast', temperatureC: 3 },
-  point: { heightMm: 25 },
+  point: { stage: 'loose', heightMm: 25, lengthMm: 170, widthMm: 100 },
   contaminants: BONES.map(({ material }) => ({ material, mustFindMm: ASKED_MM, basis: 'customer' as const })),
 })
+
+const radiograph = radiographOf(fillet, DRAWN_MM)
 
 /** The same bone at every age, in a fillet. */
 export const boneByAge: Exercise = {
@@ -64,6 +68,13 @@ export const boneByAge: Exercise = {
           ),
         ],
         pictures: [
+          {
+            kind: 'radiograph',
+            title: `Bones of ${DRAWN_MM.join(', ')} mm in one fillet, left to right`,
+            address: '/exercises/bone-by-age/radiograph.png',
+            lines: BONES.map(({ words }) => words),
+            taken: radiograph,
+          },
           {
             kind: 'bars',
             title: say(

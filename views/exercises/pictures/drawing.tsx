@@ -5,7 +5,7 @@ import { TurnedSketch } from '../../../src/charts/turned-sketch.tsx'
 import type { Picture } from '../../../src/exercises/exercise.ts'
 import { type Marked, markSign } from './marked.ts'
 
-export type Drawn = Exclude<Picture, { kind: 'bars' | 'curves' }>
+export type Drawn = Exclude<Picture, { kind: 'bars' | 'curves' | 'radiograph' }>
 
 interface Props {
   readonly picture: Drawn

@@ -2,11 +2,26 @@ import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
 import { NoCardPage } from '../../../../views/card/no-card-page.tsx'
 import { DialPage, DialPart, type DialProps, type DialState } from '../../../../views/exercises/dial-page.tsx'
+import { type Moved, movedWords } from '../../../../views/exercises/dial-words.ts'
 import { pieceWords } from '../../../../views/words/contaminant.ts'
-import { INPUT_WORDS } from '../../../../views/words/trade-offs.ts'
 import { lineUp } from '../../../advice/assess/line-up.ts'
 import type { Brief } from '../../../contract/index.ts'
-import { DIAL_INPUTS, type DialShown, dialAt, dialValues, STOPS } from '../../../exercises/dial/dial.ts'
+import {
+  DIAL_INPUTS,
+  type DialInput,
+  type DialShown,
+  dialAt,
+  dialValues,
+} from '../../../exercises/dial/dial.ts'
+import {
+  METAL_INPUTS,
+  type MetalInput,
+  type MetalShown,
+  metalAt,
+  metalStops,
+} from '../../../exercises/dial/metal-dial.ts'
+import { STOPS } from '../../../exercises/dial/stops.ts'
+import { metalDetectorsAt, metalsOf } from '../../../trade-offs/metal-setup.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { askedIndex } from '../../asked/asked-trade-off.ts'
 import { Kept } from '../../kept.ts'
@@ -15,48 +30,70 @@ import { disposition } from '../../shown/attachment.ts'
 import { materialNames } from '../../shown/choices.ts'
 
 const KEPT_BYTES = 8 * 1024 * 1024
-const kept = new Kept<{ shown: DialShown | null }>(KEPT_BYTES)
+type Shown = DialShown | MetalShown
+const kept = new Kept<{ shown: Shown | null }>(KEPT_BYTES)
 
-function shownAt(brief: Brief, state: DialState, stop: number): DialShown | null {
+function shownAt(brief: Brief, state: DialState, stop: number): Shown | null {
   const { point, machine, contaminant, input } = state
   const key = JSON.stringify([brief.given, point, machine, contaminant, input, stop])
   const found = kept.get(key)
   if (found) return found.shown
-  const shown = dialAt(brief, {
-    point,
-    machine,
-    contaminant,
-    input: input as (typeof DIAL_INPUTS)[number],
-    stop,
-  })
-  kept.set(key, { shown }, 20_000 + (shown?.pictures.reduce((sum, { png }) => sum + png.byteLength, 0) ?? 0))
+  const asked = { point, machine, contaminant, stop }
+  const shown = isCoil(brief, point, machine)
+    ? metalAt(brief, { ...asked, input: input as MetalInput })
+    : dialAt(brief, { ...asked, input: input as DialInput })
+  const pictures = shown?.kind === 'x-ray' ? shown.pictures : []
+  kept.set(key, { shown }, 20_000 + pictures.reduce((sum, { png }) => sum + png.byteLength, 0))
   return shown
 }
 
-/** The choice in the address; null where no x-ray machine stands anywhere in the brief. */
+const isCoil = (brief: Brief, point: number, machine: string) =>
+  metalDetectorsAt(brief, point).some(({ id }) => id === machine)
+
+/** What a machine can be asked to move for a piece. */
+function inputsFor(brief: Brief, asked: { point: number; machine: string; contaminant: number }): Moved[] {
+  return isCoil(brief, asked.point, asked.machine)
+    ? METAL_INPUTS.filter((input) => metalStops(brief, { ...asked, input }) !== null)
+    : DIAL_INPUTS.filter((input) => dialValues(brief, { ...asked, input }) !== null)
+}
+
+const stopsFor = (
+  brief: Brief,
+  asked: { point: number; machine: string; contaminant: number },
+  input: Moved,
+) =>
+  isCoil(brief, asked.point, asked.machine)
+    ? metalStops(brief, { ...asked, input: input as MetalInput })
+    : dialValues(brief, { ...asked, input: input as DialInput })
+
+/** The choice in the address; null where no machine that can be moved stands anywhere in the brief. */
 function dial(c: Context): DialProps | null {
   const { packed, brief } = goodBrief(c)
-  const xrayAt = (index: number) =>
+  const metals = metalsOf(brief)
+  const movedAt = (index: number) =>
     lineUp(brief, brief.points[index]!).flatMap(({ machine }) =>
-      machine.family === 'xray' ? [{ value: machine.id, words: machine.label ?? machine.id }] : [],
+      machine.family === 'xray' || (machine.family === 'coil' && metals.length > 0)
+        ? [{ value: machine.id, words: machine.label ?? machine.id, coil: machine.family === 'coil' }]
+        : [],
     )
   const seen = brief.points.flatMap(({ name }, i) =>
-    xrayAt(i).length > 0 ? [{ value: String(i), words: name }] : [],
+    movedAt(i).length > 0 ? [{ value: String(i), words: name }] : [],
   )
   if (seen.length === 0) return null
   const wanted = askedIndex(c, 'point', brief.points.length)
   const point = seen.some(({ value }) => value === String(wanted)) ? wanted : Number(seen[0]!.value)
-  const machines = xrayAt(point)
-  const machine = (machines.find(({ value }) => value === c.req.query('machine')) ?? machines[0]!).value
-  const contaminant = askedIndex(c, 'contaminant', brief.contaminants.length)
-  const inputs = DIAL_INPUTS.filter(
-    (input) => dialValues(brief, { point, machine, contaminant, input }) !== null,
-  )
+  // An x-ray machine comes first: its picture is what a room looks at.
+  const machines = movedAt(point).sort((a, b) => Number(a.coil) - Number(b.coil))
+  const { value: machine, coil } =
+    machines.find(({ value }) => value === c.req.query('machine')) ?? machines[0]!
+  const chosen = askedIndex(c, 'contaminant', brief.contaminants.length)
+  const contaminant = coil && !metals.includes(chosen) ? metals[0]! : chosen
+  const inputs = inputsFor(brief, { point, machine, contaminant })
   const input = inputs.find((id) => id === c.req.query('input')) ?? inputs[0] ?? 'speed'
-  const values = dialValues(brief, { point, machine, contaminant, input })
+  const values = stopsFor(brief, { point, machine, contaminant }, input)
   const stops = values?.values.length ?? STOPS
   const given = c.req.query('stop')
-  const stop = given === undefined ? (values?.present ?? 0) : askedIndex(c, 'stop', stops)
+  const stop = given === undefined ? Math.max(0, values?.present ?? 0) : askedIndex(c, 'stop', stops)
   const state: DialState = {
     packed,
     point,
@@ -71,11 +108,10 @@ function dial(c: Context): DialProps | null {
     title: brief.title,
     points: seen,
     machines,
-    contaminants: brief.contaminants.map((one, i) => ({
-      value: String(i),
-      words: pieceWords(one, materialNames),
-    })),
-    inputs: inputs.map((id) => ({ value: id, words: INPUT_WORDS[id].name })),
+    contaminants: brief.contaminants.flatMap((one, i) =>
+      coil && !metals.includes(i) ? [] : [{ value: String(i), words: pieceWords(one, materialNames) }],
+    ),
+    inputs: inputs.map((id) => ({ value: id, words: movedWords(id) })),
     stop,
     stops,
     shown: shownAt(brief, state, stop),
@@ -94,13 +130,15 @@ export const dialPage = (c: Context) => {
 /** The same for the place on the page that follows the control. */
 export const dialPart = (c: Context) => {
   const props = dial(c)
-  if (!props) throw new HTTPException(404, { message: 'No x-ray machine of this brief sees a pack.' })
+  if (!props) throw new HTTPException(404, { message: 'No machine of this brief sees a pack.' })
   return showPage(c, <DialPart {...props} />)
 }
 
 /** The picture at one place of the control. */
 export const dialPicture = (c: Context) => {
-  const picture = dial(c)?.shown?.pictures.find(({ name }) => name === c.req.query('picture'))
+  const shown = dial(c)?.shown
+  const pictures = shown?.kind === 'x-ray' ? shown.pictures : []
+  const picture = pictures.find(({ name }) => name === c.req.query('picture'))
   if (!picture) throw new HTTPException(404, { message: 'There is no such picture.' })
   return c.body(new Uint8Array(picture.png).buffer, 200, {
     'content-type': 'image/png',
