@@ -18,7 +18,7 @@ import { fillPoint } from './point-defaults.ts'
 import { problemsOf } from './problems.ts'
 import { heldAndLapsed } from './ran-on.ts'
 import { recordProblems } from './record-problems.ts'
-import { materialOf, TAKEN_FOR, withMaterialIds } from './usual/material-words.ts'
+import { materialOf, takenBecause, withMaterialIds } from './usual/material-words.ts'
 import { usualContaminants } from './usual/usual-contaminants.ts'
 
 export type Parsed = { ok: true; brief: Brief } | { ok: false; problems: Problem[] }
@@ -129,7 +129,7 @@ const labelOf = (material: string) => materials.get(material)?.label ?? material
 
 /** A word that names no kind of material: what was taken for it. */
 function materialTaken(word: string, index: number): Assumption[] {
-  const because = TAKEN_FOR[word.trim().toLowerCase()]
+  const because = takenBecause(word)
   if (because === undefined) return []
   const value = labelOf(materialOf(word))
   return [{ path: `contaminants.${index}.material`, label: 'material', value, range: null, because }]

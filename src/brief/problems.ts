@@ -51,7 +51,8 @@ function openUp(schema: Schema, value: unknown): Schema[] {
   return fitting.length > 0 ? fitting : options
 }
 
-function at(input: unknown, path: readonly PropertyKey[]): unknown {
+/** The value a path leads to. */
+export function at(input: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
     (value, key) => (value as Record<PropertyKey, unknown> | undefined)?.[key],
     input,
@@ -75,18 +76,18 @@ function toProblems(issue: Issue, before: readonly PropertyKey[], input: unknown
     })
     return (branch ?? issue.errors.at(-1)!).flatMap((inner) => toProblems(inner, path, input, schema))
   }
-  if (issue.code === 'invalid_type' && at(input, path) === undefined && !issue.message.includes('given')) {
-    return [{ path: path.join('.'), message: `${String(path.at(-1) ?? 'the brief')} is missing` }]
-  }
-  if (issue.code === 'invalid_type' && !issue.message.includes('given')) {
-    return [
-      {
-        path: path.join('.'),
-        message: `must be ${KINDS[issue.expected] ?? issue.expected}; ${quoted(at(input, path))} was given`,
-      },
-    ]
-  }
-  return [{ path: path.join('.'), message: lengthWords(issue) ?? issue.message }]
+  const name = String(path.at(-1) ?? 'the brief')
+  return [{ path: path.join('.'), message: issueWords(issue, name, at(input, path)) }]
+}
+
+/** What an issue says of the value at its place, where the schema has no words of its own for it. */
+export function issueWords(issue: Issue, name: string, given: unknown): string {
+  if (issue.message.includes('given')) return issue.message
+  if (given === undefined && issue.message.startsWith('Invalid')) return `${name} is missing`
+  if (issue.code === 'invalid_type')
+    return `must be ${KINDS[issue.expected] ?? issue.expected}; ${quoted(given)} was given`
+  if (issue.message === 'Invalid input') return `${name} cannot be ${quoted(given)}`
+  return lengthWords(issue) ?? issue.message
 }
 
 /** Kinds of values, as a person names them. */

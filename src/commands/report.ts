@@ -2,7 +2,7 @@ import { writeFile } from 'node:fs/promises'
 import { parseArgs } from 'node:util'
 import { loadRulebook } from '../advice/book/rulebook.ts'
 import { advise } from '../advise.ts'
-import { parseBrief } from '../brief/index.ts'
+import { parseBrief, problemsOf } from '../brief/index.ts'
 import { enteredOf } from '../brief/usual/usual-contaminants.ts'
 import type { Brief, Problem } from '../contract/index.ts'
 import { changesSince } from '../report/changes.ts'
@@ -102,9 +102,9 @@ async function rowsFrom(
 function dataOf(value: unknown, path: string): ReportData {
   const read = reportDataSchema.safeParse(value)
   if (read.success) return read.data
-  const [issue] = read.error.issues
+  const [problem] = problemsOf(read.error.issues, value, reportDataSchema)
   throw new InputError(
-    `${path} is not the JSON a report keeps: ${issue?.path.join('.') || 'the whole'}: ${issue?.message}`,
+    `${path} is not the JSON a report keeps: ${problem?.path || 'the whole'}: ${problem?.message}`,
   )
 }
 

@@ -11,7 +11,7 @@ const tooMuch = (because: string): ReadJson => ({ ok: false, kind: 'too-much', b
  * The one reader of JSON for every door (page, address, API, file, command, rules), so that the same text gets the
  * same answer everywhere. A byte order mark is no part of the document.
  */
-export function readJsonText(text: string, mostBytes = MOST_BYTES): ReadJson {
+export function readJsonText(text: string, mostBytes = MOST_BYTES, mostValues = MOST_VALUES): ReadJson {
   const bytes = Buffer.byteLength(text)
   if (bytes > mostBytes)
     return tooMuch(`it has ${Math.ceil(bytes / 1024)} kB; at most ${mostBytes / 1024} kB are read`)
@@ -21,12 +21,12 @@ export function readJsonText(text: string, mostBytes = MOST_BYTES): ReadJson {
   } catch (error) {
     return { ok: false, kind: 'unreadable', because: `not readable as JSON: ${(error as Error).message}` }
   }
-  const because = outOfBounds(value)
+  const because = outOfBounds(value, mostValues)
   return because === null ? { ok: true, value } : tooMuch(because)
 }
 
 /** Goes through a document level by level, not by calling itself: depth is one of the things it has to bear. */
-function outOfBounds(document: unknown): string | null {
+function outOfBounds(document: unknown, mostValues: number): string | null {
   let level: unknown[] = [document]
   let values = 1
   for (let depth = 0; level.length > 0; depth++) {
@@ -38,7 +38,7 @@ function outOfBounds(document: unknown): string | null {
       if (typeof value !== 'object' || value === null) continue
       const inside = Object.values(value)
       values += inside.length
-      if (values > MOST_VALUES) return `it holds more than ${MOST_VALUES.toLocaleString('en')} values`
+      if (values > mostValues) return `it holds more than ${mostValues.toLocaleString('en')} values`
       for (const one of inside) next.push(one)
     }
     level = next

@@ -18,6 +18,14 @@ const form = (path: string, fields: readonly (readonly [string, string])[]) =>
     method: 'POST',
     body: new URLSearchParams(fields as readonly [string, string][]),
   })
+const refusalOf = (work: () => unknown): string => {
+  try {
+    work()
+  } catch (error) {
+    return (error as Error).message
+  }
+  return ''
+}
 const addressOf = (text: string) => deflateRawSync(Buffer.from(text)).toString('base64url')
 
 const PAGES = [
@@ -179,9 +187,9 @@ describe('refusals', () => {
 
   it('of a book with thousands of bad rules tell the first fifty', () => {
     const rules = JSON.stringify({ subject: 's', rules: Array.from({ length: 5000 }, () => ({})) })
-    expect(() => loadRulebook([{ name: 'bad', files: { 'bad.json': rules } }])).toThrow(
-      'more than 50 problems',
-    )
+    const said = refusalOf(() => loadRulebook([{ name: 'bad', files: { 'bad.json': rules } }]))
+    expect(said).toContain('more than 50 problems')
+    expect(MACHINE_WORDS.exec(said)?.[0]).toBeUndefined()
   })
 
   it('of a broken form are 400, of a wrong method 405 with what is allowed', async () => {
@@ -220,7 +228,35 @@ describe('refusals', () => {
     expect(
       (await app.request('/examples', { headers: { ...across, 'sec-fetch-dest': 'document' } })).status,
     ).toBe(200)
+    for (const [origin, status] of [
+      ['http://elsewhere.example', 403],
+      ['null', 403],
+      ['http://plant:8317', 415],
+    ] as const) {
+      const headers = { origin, host: 'plant:8317' }
+      expect((await app.request('/api/plan', { method: 'POST', headers })).status, origin).toBe(status)
+    }
   })
+})
+
+describe('words that every object has', () => {
+  const mince = () => demo('mince')
+
+  it.each(['__proto__', 'constructor', 'toString'])(
+    '%s is a word like any other at every door',
+    async (word) => {
+      const brief = { ...mince(), contaminants: [{ material: word, mustFindMm: 2 }] }
+      expect((await json('/api/advice', JSON.stringify(brief))).status).toBe(422)
+      expect((await app.request(`/advice?b=${packBrief(brief)}`)).status).toBe(422)
+      const posted = await form('/brief/import', [['contaminants.0.material', word]])
+      expect(posted.status).toBe(422)
+      const asked = await json('/api/compare', JSON.stringify({ brief: mince(), machines: word }))
+      expect(asked.status).toBe(422)
+      expect(MACHINE_WORDS.exec(await asked.text())?.[0]).toBeUndefined()
+      const ofNone = await app.request(`/trade-offs?b=${packBrief(mince())}&contaminant=${word}`)
+      expect(readable(await ofNone.text())).toContain(`no contaminant &quot;${word}&quot;`)
+    },
+  )
 })
 
 describe('names', () => {

@@ -1,8 +1,9 @@
 /**
- * The standing attack at length (npm run hostile [texts] [first seed]): hostile texts through every door, moved briefs
- * through the whole of advise, what was found, what the doors answered, the longest answer and the memory before and
+ * The standing attack at length (npm run hostile [texts] [first seed]): hostile texts through every door, hostile fields
+ * at every address, moved briefs through the whole of advise, what was found, what the doors answered, the longest answer and the memory before and
  * after. Exit 1 where anything was found.
  */
+import { attackAddress } from './addresses.ts'
 import { DOORS, send } from './doors.ts'
 import { faultsIn } from './judge.ts'
 import { neededMb } from './memory.ts'
@@ -11,6 +12,8 @@ import { faultsOfAdvice } from './whole.ts'
 
 const TEXTS = Number(process.argv[2] ?? 5000)
 const FIRST = Number(process.argv[3] ?? 1)
+/** One address with hostile fields for so many texts. */
+const PER_ADDRESS = 4
 /** One moved brief through advise for so many texts. */
 const PER_ADVICE = 20
 
@@ -43,6 +46,11 @@ for (let seed = FIRST; seed < FIRST + TEXTS; seed++) {
   for (const door of DOORS) came.push(await timed(`seed ${seed} by ${door}`, () => send(text, door)))
   for (const { door, status } of came) count(`${door} ${status}`)
   for (const fault of faultsIn(came)) tell(seed, fault)
+  if (seed % PER_ADDRESS === 0) {
+    count('address with hostile fields')
+    const faults = await timed(`seed ${seed} at an address`, () => attackAddress(stream(seed)))
+    for (const fault of faults) tell(seed, fault)
+  }
   if (seed % PER_ADVICE === 0) {
     const faults = await timed(`seed ${seed} advised`, () => faultsOfAdvice(movedBrief(stream(seed))))
     count(faults ? 'advice given' : 'advice refused')

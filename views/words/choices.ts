@@ -81,5 +81,6 @@ export const CHOICE_WORDS: Readonly<Record<string, Readonly<Record<string, strin
 }
 
 export function choiceWords(field: string, value: string): string {
-  return CHOICE_WORDS[field]?.[value] ?? value
+  const words = CHOICE_WORDS[field]
+  return words && Object.hasOwn(words, value) ? words[value]! : value
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { at, issueWords } from '../../brief/problems.ts'
 import { quoted } from '../../contract/quoted.ts'
 import { MOST_PROBLEMS } from '../../intake/bounds.ts'
 import { readJsonText } from '../../intake/json-text.ts'
@@ -64,7 +65,7 @@ function readText<T>(text: string, file: string, schema: z.ZodType<T>, problems:
   const parsed = schema.safeParse(read.value)
   if (parsed.success) return parsed.data
   for (const issue of parsed.error.issues.slice(0, MOST_PROBLEMS + 1))
-    problems.push(`${file}: ${where(read.value, issue.path)}${said(issue, schema)}`)
+    problems.push(`${file}: ${where(read.value, issue.path)}${said(issue, read.value, schema)}`)
   return null
 }
 
@@ -79,8 +80,9 @@ function where(content: unknown, path: readonly PropertyKey[]): string {
   return `${quoted(id)}: ${rest ? `${rest}: ` : ''}`
 }
 
-function said(issue: z.core.$ZodIssue, schema: z.ZodType): string {
-  if (issue.code !== 'unrecognized_keys') return issue.message
+function said(issue: z.core.$ZodIssue, content: unknown, schema: z.ZodType): string {
+  if (issue.code !== 'unrecognized_keys')
+    return issueWords(issue, String(issue.path.at(-1) ?? 'the file'), at(content, issue.path))
   const keys = issue.keys.slice(0, MOST_KEYS).map(quoted).join(', ')
   return `Unrecognized key${issue.keys.length === 1 ? '' : 's'}: ${keys}${issue.keys.length > MOST_KEYS ? ' and more' : ''}; allowed: ${allowedKeys(schema, issue.path).join(', ')}`
 }

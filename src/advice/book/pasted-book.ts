@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { at, issueWords } from '../../brief/problems.ts'
 import { readJsonText } from '../../intake/json-text.ts'
 import type { BookText } from './rulebook.ts'
 
@@ -27,8 +28,13 @@ export function pastedBook(text: string): Pasted {
   if (!json.ok) return { ok: false, problem: json.because }
   const read = pastedSchema.safeParse(json.value)
   if (!read.success) {
-    const said = read.error.issues.map(({ path, message }) =>
-      [path.join('.'), message].filter(Boolean).join(': '),
+    const said = read.error.issues.map((issue) =>
+      [
+        issue.path.join('.'),
+        issueWords(issue, String(issue.path.at(-1) ?? 'the book'), at(json.value, issue.path)),
+      ]
+        .filter(Boolean)
+        .join(': '),
     )
     return { ok: false, problem: said.join('; ') }
   }

@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import { nearestWord } from '../../brief/nearest.ts'
+import { at, issueWords } from '../../brief/problems.ts'
 import { type Problem, RUN_COLUMNS, type RunRow, runRowSchema } from '../../contract/index.ts'
 import { quoted, shortened } from '../../contract/quoted.ts'
 import { MOST_PROBLEMS } from '../../intake/bounds.ts'
@@ -71,7 +72,7 @@ function checked(given: readonly Given[], problems: Problem[], options: ReadOpti
       say([{ path: where(''), message: `a run is a group of values; ${quoted(row)} was given` }])
       continue
     }
-    if (!parsed.success) say(parsed.error.issues.flatMap((issue) => issueProblems(issue, where)))
+    if (!parsed.success) say(parsed.error.issues.flatMap((issue) => issueProblems(issue, row, where)))
     // Checked on what was given, so that one wrong cell does not hide another.
     const loose = row as Partial<RunRow>
     say(rowProblems(loose, where))
@@ -89,9 +90,11 @@ function checked(given: readonly Given[], problems: Problem[], options: ReadOpti
 
 type Issue = z.core.$ZodIssue
 
-function issueProblems(issue: Issue, where: Given['where']): Problem[] {
-  if (issue.code !== 'unrecognized_keys')
-    return [{ path: where(issue.path.join('.')), message: issue.message }]
+function issueProblems(issue: Issue, row: unknown, where: Given['where']): Problem[] {
+  if (issue.code !== 'unrecognized_keys') {
+    const message = issueWords(issue, String(issue.path.at(-1) ?? 'the run'), at(row, issue.path))
+    return [{ path: where(issue.path.join('.')), message }]
+  }
   return issue.keys.slice(0, MOST_PROBLEMS).map((key) => {
     const near = nearestWord(key, RUN_COLUMNS)
     const meant = near ? `; do you mean ${near}?` : ''

@@ -1,7 +1,7 @@
 import type { Context } from 'hono'
 import { comparisonWords } from '../../../views/compare/added-words.ts'
 import { pieceShort } from '../../../views/words/contaminant.ts'
-import { parseBrief } from '../../brief/index.ts'
+import { parseBrief, problemsOf } from '../../brief/index.ts'
 import { asData } from '../../compare/as-data.ts'
 import { type Comparison, compare } from '../../compare/comparison.ts'
 import { atRate } from '../../compare/false-rejects.ts'
@@ -24,7 +24,7 @@ export const compareApi = (advisor: Advisor) => async (c: Context) => {
     return refuse([
       ...(first.ok ? [] : first.problems.map((one) => ({ ...one, path: `brief.${one.path}` }))),
       ...(second?.ok === false ? second.problems.map((one) => ({ ...one, path: `other.${one.path}` })) : []),
-      ...(asked.error?.issues ?? []).map(({ path, message }) => ({ path: path.join('.'), message })),
+      ...problemsOf(asked.error?.issues ?? [], rest, askedSchema),
     ])
   const { machines = [], falseRejectsPerPack = null } = asked.data
   const laid = async (brief: Brief, mark: string) => {

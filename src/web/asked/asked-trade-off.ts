@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
 import type { Asked } from '../../../views/trade-offs/props.ts'
 import type { Brief } from '../../contract/index.ts'
+import { quoted } from '../../contract/quoted.ts'
 import type { InputId } from '../../trade-offs/input.ts'
 import { INPUTS, inputOf } from '../../trade-offs/inputs.ts'
 import { sizedMachinesAt } from '../../trade-offs/trade-offs.ts'
@@ -17,7 +18,9 @@ export function askedIndex(c: Context, name: string, count: number): number {
   const given = c.req.query(name) ?? ''
   const index = given === '' ? 0 : Number(given)
   if (!Number.isInteger(index) || index < 0 || index >= count)
-    throw new HTTPException(404, { message: `This brief has no ${name} ${given}; it has 0 to ${count - 1}.` })
+    throw new HTTPException(404, {
+      message: `This brief has no ${name} ${quoted(given)}; it has 0 to ${count - 1}.`,
+    })
   return index
 }
 

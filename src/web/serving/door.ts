@@ -11,13 +11,17 @@ export type Answers = (request: Request) => Response | Promise<Response>
 const passed: MiddlewareHandler = (_, next) => next()
 
 /** What every request passes: headers, limits, who may ask; files that never change are handed out here. */
-export function door(answers: Answers, ownName: MiddlewareHandler = passed): Hono {
+export function door(
+  answers: Answers,
+  ownName: MiddlewareHandler = passed,
+  names: readonly string[] = [],
+): Hono {
   const app = new Hono()
   app.use(safeHeaders)
   app.use(notStored)
   app.use(methodNotAllowed({ app, onMethodNotAllowed: wrongMethod }))
   app.use(ownName)
-  app.use(fromHere)
+  app.use(fromHere(names))
   app.use(bodySize)
   app.onError(onError)
   app.notFound(notFound)

@@ -1,4 +1,4 @@
-import type { MiddlewareHandler } from 'hono'
+import type { Context, MiddlewareHandler } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
@@ -54,10 +54,23 @@ export const notStored: MiddlewareHandler = async (c, next) => {
  * Another site may link here, but not send forms here or load its pictures from here: every page a person has open
  * could otherwise set this machine to work. Browsers say where a request comes from; programs need not.
  */
-export const fromHere: MiddlewareHandler = async (c, next) => {
-  const from = c.req.header('sec-fetch-site') ?? 'none'
-  const follows = c.req.method === 'GET' && c.req.header('sec-fetch-dest') === 'document'
-  if (from !== 'same-origin' && from !== 'none' && !follows)
-    throw new HTTPException(403, { message: 'Only pages of this program may send to it or load from it.' })
-  await next()
+export const fromHere =
+  (names: readonly string[]): MiddlewareHandler =>
+  async (c, next) => {
+    const from = c.req.header('sec-fetch-site') ?? fromOrigin(c, names)
+    const follows = c.req.method === 'GET' && c.req.header('sec-fetch-dest') === 'document'
+    if (from !== 'same-origin' && from !== 'none' && !follows)
+      throw new HTTPException(403, {
+        message:
+          'Only pages of this program may send to it or load from it. Behind a proxy, start it with --name and the name people ask by.',
+      })
+    await next()
+  }
+
+/** For browsers that do not say more: a form names where its page came from, which must be here; programs name nothing. */
+function fromOrigin(c: Context, names: readonly string[]): 'none' | 'cross-site' {
+  const origin = c.req.header('origin')
+  if (origin === undefined || c.req.method === 'GET') return 'none'
+  const from = URL.canParse(origin) ? new URL(origin) : null
+  return from && (from.host === c.req.header('host') || names.includes(from.hostname)) ? 'none' : 'cross-site'
 }

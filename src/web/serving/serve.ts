@@ -63,7 +63,7 @@ export async function serve({
   )
   // Where people sign in, a name that somebody else pointed here brings no cookie and finds nobody; a proxy has its own.
   const ownName = wayIn.kind === 'this-machine' ? ownNames(hostname, names) : undefined
-  const { fetch } = door(here.answers, ownName)
+  const { fetch } = door(here.answers, ownName, names)
   const ready = await readyFiles(fetch)
   const others = getRequestListener(fetch, { hostname })
   const server = createServer({ maxHeaderSize: MOST_HEADER_BYTES, ...PATIENCE }, (request, answer) => {

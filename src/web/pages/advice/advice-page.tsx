@@ -19,11 +19,13 @@ import { today } from '../../today.ts'
 import { showForm } from '../brief/brief-page.tsx'
 
 /** What `print=` asks for: one page for a boss, in short, everything. */
-const PAPERS: Readonly<Record<string, 'page' | 'short' | 'whole'>> = {
-  page: 'page',
-  short: 'short',
-  '1': 'whole',
-}
+const PAPERS: ReadonlyMap<string, 'page' | 'short' | 'whole'> = new Map(
+  Object.entries({
+    page: 'page',
+    short: 'short',
+    '1': 'whole',
+  } as const),
+)
 
 /** The advice on the brief in the address; the form with its problems where the brief is not whole. */
 export const advicePage = (advisor: Advisor) => async (c: Context) => {
@@ -34,7 +36,7 @@ export const advicePage = (advisor: Advisor) => async (c: Context) => {
   }
   const { brief, packed } = asked
   const advice = await advisor.whole(brief)
-  const paper = PAPERS[c.req.query('print') ?? '']
+  const paper = PAPERS.get(c.req.query('print') ?? '')
   const printedOn = today()
   const pointLines = brief.points.map(pointLine)
   const shown = { advice, packed, title: brief.title, names: materialNames, pointLines }

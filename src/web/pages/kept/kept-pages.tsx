@@ -3,7 +3,9 @@ import { HTTPException } from 'hono/http-exception'
 import { ConflictPage } from '../../../../views/kept/conflict-page.tsx'
 import { HistoryPage } from '../../../../views/kept/history-page.tsx'
 import { KeptPage } from '../../../../views/kept/kept-page.tsx'
-import { parseBrief } from '../../../brief/index.ts'
+import { parseBrief, problemsOf } from '../../../brief/index.ts'
+import { MOST_BYTES_OF_RUNS } from '../../../intake/bounds.ts'
+import { readJsonText } from '../../../intake/json-text.ts'
 import { difference } from '../../../store/difference.ts'
 import { exportSchema, type Revision, type Saved } from '../../../store/kept.ts'
 import { briefOfTrial } from '../../asked/asked-runs.ts'
@@ -156,18 +158,16 @@ export const exportKept: Handler = async (c, store, { workspace }) => {
 export const importKept: Handler = async (c, store, { name, workspace }) => {
   const { file } = await posted(c)
   if (!file) return refuse([{ path: 'file', message: 'choose a file that was taken out here before' }])
-  let value: unknown
-  try {
-    value = JSON.parse(await file.text())
-  } catch {
-    return refuse([{ path: 'file', message: 'the file is not readable as JSON' }])
-  }
-  const read = exportSchema.safeParse(value)
+  // Every revision of everything has no bound of its own but its bytes, which the door counts.
+  const json = readJsonText(await file.text(), MOST_BYTES_OF_RUNS, Number.POSITIVE_INFINITY)
+  if (!json.ok) return refuse([{ path: 'file', message: `the file: ${json.because}` }])
+  const read = exportSchema.safeParse(json.value)
   if (!read.success)
     return refuse(
-      read.error.issues
-        .slice(0, 5)
-        .map(({ path, message }) => ({ path: ['file', ...path].join('.'), message })),
+      problemsOf(read.error.issues, json.value, exportSchema).map((one) => ({
+        ...one,
+        path: ['file', one.path].filter(Boolean).join('.'),
+      })),
     )
   const { added, changed, same } = await store.importAll(workspace, read.data, name)
   return c.redirect(`/kept?imported=${added}-${changed}-${same}`, 303)
