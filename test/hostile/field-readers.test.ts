@@ -59,6 +59,11 @@ describe('a field of 100,000 characters', () => {
     }
   })
 
+  it('with a number beyond all numbers is refused in words', () => {
+    for (const text of ['1e309', '-1e309 mm', '1e308 m'])
+      expect(readMeasure(text, 'mm')).toMatchObject({ ok: false, because: expect.stringContaining('larger') })
+  })
+
   it('as the name of a field is no field', () => {
     for (const text of NASTY)
       expect(readForm({ [text]: '1', [`points.${text}`]: '1' }).input).toMatchObject({ product: {} })

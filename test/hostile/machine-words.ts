@@ -2,10 +2,6 @@
 export const MACHINE_WORDS =
   /\bundefined\b|\[object |\bNaN\b|\bInfinity\b|\b[A-Z]\w+Error: |Cannot read|is not a function|is not iterable|node_modules|\.tsx?:\d|\bat [\w.]+ \((?:file|node|\/)|Invalid input|Invalid typed|Too (?:big|small):|call stack|\bheap\b/
 
-/** What is said but for a person's own words given back: "NaN" was typed, not thought. */
-export const ownWords = (said: string): string =>
-  said.replace(/(?:"|&quot;)(?:NaN|undefined|Infinity)(?:"|&quot;)/g, ' ')
-
 /** Text of a page as a person reads it. */
 export const readable = (html: string): string =>
   html

@@ -173,7 +173,10 @@ function converted(size: number, unitTyped: string, unit: string, plain: boolean
     const known = Object.keys(UNITS[unit] ?? {}).slice(0, 5)
     return { ok: false, because: `"${unitTyped.trim()}" is not a unit known here; use ${known.join(', ')}` }
   }
-  return { ok: true, value: Number(convert(size).toPrecision(12)), plain }
+  const value = Number(convert(size).toPrecision(12))
+  return Number.isFinite(value)
+    ? { ok: true, value, plain }
+    : { ok: false, because: 'write a number, like 45 or 4.5; this one is larger than any quantity' }
 }
 
 function conversion(typed: string, unit: string): Convert | undefined {
