@@ -80,8 +80,11 @@ function toProblems(issue: Issue, before: readonly PropertyKey[], input: unknown
   return [{ path: path.join('.'), message: issueWords(issue, name, at(input, path)) }]
 }
 
-/** What an issue says of the value at its place, where the schema has no words of its own for it. */
-export function issueWords(issue: Issue, name: string, given: unknown): string {
+/** What the schema says of the value at a place, in its own words where it has some. */
+export const wordsOf = (issue: Issue, name: string, given: unknown): string =>
+  /^(?:Invalid|Too) /.test(issue.message) ? issueWords(issue, name, given) : issue.message
+
+function issueWords(issue: Issue, name: string, given: unknown): string {
   if (issue.message.includes('given')) return issue.message
   if (given === undefined && issue.message.startsWith('Invalid')) return `${name} is missing`
   if (issue.code === 'invalid_type')

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { at, issueWords } from '../../brief/problems.ts'
+import { at, wordsOf } from '../../brief/problems.ts'
 import { quoted } from '../../contract/quoted.ts'
 import { MOST_PROBLEMS } from '../../intake/bounds.ts'
 import { readJsonText } from '../../intake/json-text.ts'
@@ -82,7 +82,7 @@ function where(content: unknown, path: readonly PropertyKey[]): string {
 
 function said(issue: z.core.$ZodIssue, content: unknown, schema: z.ZodType): string {
   if (issue.code !== 'unrecognized_keys')
-    return issueWords(issue, String(issue.path.at(-1) ?? 'the file'), at(content, issue.path))
+    return wordsOf(issue, String(issue.path.at(-1) ?? 'the file'), at(content, issue.path))
   const keys = issue.keys.slice(0, MOST_KEYS).map(quoted).join(', ')
   return `Unrecognized key${issue.keys.length === 1 ? '' : 's'}: ${keys}${issue.keys.length > MOST_KEYS ? ' and more' : ''}; allowed: ${allowedKeys(schema, issue.path).join(', ')}`
 }

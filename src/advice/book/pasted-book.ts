@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { at, issueWords } from '../../brief/problems.ts'
+import { at, wordsOf } from '../../brief/problems.ts'
 import { readJsonText } from '../../intake/json-text.ts'
 import type { BookText } from './rulebook.ts'
 
@@ -31,7 +31,7 @@ export function pastedBook(text: string): Pasted {
     const said = read.error.issues.map((issue) =>
       [
         issue.path.join('.'),
-        issueWords(issue, String(issue.path.at(-1) ?? 'the book'), at(json.value, issue.path)),
+        wordsOf(issue, String(issue.path.at(-1) ?? 'the book'), at(json.value, issue.path)),
       ]
         .filter(Boolean)
         .join(': '),

@@ -1,6 +1,6 @@
 import type { z } from 'zod'
 import { nearestWord } from '../../brief/nearest.ts'
-import { at, issueWords } from '../../brief/problems.ts'
+import { at, wordsOf } from '../../brief/problems.ts'
 import { type Problem, RUN_COLUMNS, type RunRow, runRowSchema } from '../../contract/index.ts'
 import { quoted, shortened } from '../../contract/quoted.ts'
 import { MOST_PROBLEMS } from '../../intake/bounds.ts'
@@ -92,7 +92,7 @@ type Issue = z.core.$ZodIssue
 
 function issueProblems(issue: Issue, row: unknown, where: Given['where']): Problem[] {
   if (issue.code !== 'unrecognized_keys') {
-    const message = issueWords(issue, String(issue.path.at(-1) ?? 'the run'), at(row, issue.path))
+    const message = wordsOf(issue, String(issue.path.at(-1) ?? 'the run'), at(row, issue.path))
     return [{ path: where(issue.path.join('.')), message }]
   }
   return issue.keys.slice(0, MOST_PROBLEMS).map((key) => {

@@ -6,6 +6,7 @@ import { RulePage } from '../../../../views/rules/rule-page.tsx'
 import { pieceWords } from '../../../../views/words/contaminant.ts'
 import type { Advisor } from '../../advisor.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
+import { sameAgain } from '../../same-again.ts'
 import { showPage } from '../../show-page.ts'
 import { materialNames } from '../../shown/choices.ts'
 import { ruleCard, ruleLine } from '../../shown/rule-cards.ts'
@@ -24,6 +25,7 @@ export const ruleBookPage = (advisor: Advisor) => async (c: Context) => {
   const book = advisor.house.book()
   const { packed, title, advice, pieces } = await inHand(c, advisor)
   const asked = (name: string) => c.req.query(name) ?? ''
+  sameAgain(c)
   return showPage(
     c,
     <RuleBookPage
