@@ -17,8 +17,10 @@ export function faultsIn(came: readonly Came[]): string[] {
     if (one.status === TAKEN[one.door]) continue
     const say = (what: string) => faults.push(`${one.door} ${one.status}: ${what}`)
     if (!REFUSED.includes(one.status)) say('neither taken nor refused')
-    const words = one.problems ? one.problems.map(({ message }) => message).join('\n') : readable(one.said)
-    const machine = MACHINE_WORDS.exec(words)
+    const said = one.problems ? one.problems.map(({ message }) => message).join('\n') : one.said
+    // Most pages hold no such word at all, not even in their marks: those need not be read as a person reads.
+    const words = one.problems || !MACHINE_WORDS.test(said) ? said : readable(said)
+    const machine = MACHINE_WORDS.test(said) ? MACHINE_WORDS.exec(words) : null
     if (machine) say(`says "${words.slice(Math.max(0, machine.index - 60), machine.index + 40)}"`)
     if ((one.door === 'api' || one.door === 'command') && words.length > MOST_SAID)
       say(`says ${words.length} characters`)

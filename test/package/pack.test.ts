@@ -1,4 +1,5 @@
-import { spawnSync } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
+import { once } from 'node:events'
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -52,6 +53,33 @@ describe('the packed package in an empty folder', () => {
     expect(run(process.execPath, [command, '--help'])).toContain('gritwise advise BRIEF.json')
     expect(run(process.execPath, [command, 'advise', 'brief.json'])).toContain('Beef mince')
   })
+
+  it('says in one sentence that the disk is full or that nobody reads any more, and exits 1', () => {
+    const command = join(folder, 'node_modules', 'gritwise', bin.gritwise!)
+    for (const [into, said] of [
+      ['> /dev/full', 'the disk is full'],
+      ['| true', 'nobody reads it any more'],
+    ]) {
+      // The reader ends first: the shell waits for it before the command may write.
+      const line =
+        into === '| true'
+          ? `{ sleep 0.2; node "$0" --help; echo $? >&2; } ${into}`
+          : `node "$0" --help ${into}; echo $? >&2`
+      const { stderr } = spawnSync('sh', ['-c', line, command], { encoding: 'utf8' })
+      expect(stderr, into).toBe(`gritwise: the output is not whole: ${said}\n1\n`)
+    }
+  })
+
+  it('brings a server that ends in order when it is told to', async () => {
+    const command = join(folder, 'node_modules', 'gritwise', bin.gritwise!)
+    const server = spawn(process.execPath, [command, 'serve', '--port', '0', '--workers', '1'], {
+      env: { ...process.env, XDG_DATA_HOME: folder },
+    })
+    const [address] = (await once(server.stdout, 'data')) as [Buffer]
+    expect(String(address)).toMatch(/^gritwise is at http:\/\/127\.0\.0\.1:\d+\/$/m)
+    server.kill('SIGTERM')
+    expect((await once(server, 'exit'))[0]).toBe(0)
+  }, 60_000)
 
   it('can be imported: a brief is read, and advice given', () => {
     const program = join(folder, 'own.mjs')

@@ -52,6 +52,11 @@ export async function serve({
 }: Where): Promise<Served> {
   if (rules.length > 0) loadRulebook(rules)
   const wayIn = wayInOf(hostname, { userHeader, accounts })
+  const ready = await readyFiles(door(() => new Response()).fetch)
+  const server = createServer({ maxHeaderSize: MOST_HEADER_BYTES, ...PATIENCE })
+  answerHalfSent(server)
+  // Where the port is taken, no worker has been started; no request comes before this has gone on to its end.
+  await once(server.listen(port, hostname), 'listening')
   const pool = startPool(rules, { ...usualSettings(), ...settings })
   const here = ownThread(
     {
@@ -63,20 +68,10 @@ export async function serve({
   )
   // Where people sign in, a name that somebody else pointed here brings no cookie and finds nobody; a proxy has its own.
   const ownName = wayIn.kind === 'this-machine' ? ownNames(hostname, names) : undefined
-  const { fetch } = door(here.answers, ownName, names)
-  const ready = await readyFiles(fetch)
-  const others = getRequestListener(fetch, { hostname })
-  const server = createServer({ maxHeaderSize: MOST_HEADER_BYTES, ...PATIENCE }, (request, answer) => {
+  const others = getRequestListener(door(here.answers, ownName, names).fetch, { hostname })
+  server.on('request', (request, answer) => {
     if (!ready(request, answer)) void others(request, answer)
   })
-  answerHalfSent(server)
-  try {
-    server.listen(port, hostname)
-    await once(server, 'listening')
-  } catch (error) {
-    void pool.close()
-    throw error
-  }
   const at = server.address() as AddressInfo
   const host = at.family === 'IPv6' ? `[${at.address}]` : at.address
   const address = `http://${host}:${at.port}/`
