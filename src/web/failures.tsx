@@ -20,6 +20,9 @@ const TITLES: Readonly<Record<number, string>> = {
   503: 'Not now',
 }
 
+/** Statuses told before what was sent is read. */
+const UNREAD: readonly number[] = [403, 413]
+
 /** A failure in the form the asker can use: JSON for programs, a part for htmx, a page for people. */
 function failed(
   c: Context,
@@ -47,6 +50,8 @@ export function wrongMethod(c: Context, allowed: string[]) {
 
 export function onError(error: Error, c: Context) {
   if (error instanceof Busy) c.header('retry-after', String(error.retryAfterS))
+  // A body turned away unread makes the line useless for another request: it is closed, and says so.
+  if (error instanceof HTTPException && UNREAD.includes(error.status)) c.header('connection', 'close')
   if (error instanceof Refusal) return failed(c, 422, error.message, error.problems)
   if (error instanceof HTTPException) return failed(c, error.status as ContentfulStatusCode, error.message)
   // A sender that has gone in the middle of its request is no fault here, and hears no answer.

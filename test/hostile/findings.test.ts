@@ -137,6 +137,13 @@ describe('refusals', () => {
     }
   })
 
+  it('of a body that is not read close the line, so that the next request does not die on it', async () => {
+    const body = JSON.stringify({ ['k'.repeat(600_000)]: 1 })
+    const headers = { 'content-type': 'application/json', 'content-length': String(body.length) }
+    const tooLarge = await app.request('/api/compare', { method: 'POST', headers, body })
+    expect([tooLarge.status, tooLarge.headers.get('connection')]).toEqual([413, 'close'])
+  })
+
   it('do not give a long key or value back', async () => {
     const long = 'k'.repeat(500_000)
     for (const body of [{ [long]: 1 }, { title: long }, { product: { food: long } }]) {
