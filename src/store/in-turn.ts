@@ -14,9 +14,17 @@ export async function inTurn<Answer>(
 ): Promise<Answer> {
   const until = Date.now() + PATIENCE_MS
   for (;;) {
+    let first: unknown
     try {
-      return await db.transaction().execute(work)
-    } catch (error) {
+      return await db.transaction().execute((within) =>
+        work(within).catch((error) => {
+          first = error
+          throw error
+        }),
+      )
+    } catch (last) {
+      // A database that has undone everything by itself, as on a full disk, complains when asked to undo it: the cause is told.
+      const error = first ?? last
       if (!isBusy(error) || Date.now() > until) throw error
       await wait(5 + Math.random() * 30)
     }

@@ -3,10 +3,10 @@ import { type Kysely, sql, type Transaction } from 'kysely'
 import { inTurn } from './in-turn.ts'
 import type { Tables } from './tables.ts'
 
-type Step = (db: Transaction<Tables>) => Promise<unknown>
+export type Step = (db: Transaction<Tables>) => Promise<unknown>
 
 /** Each step once, in this order, for ever: a new step goes to the end and none is changed. */
-const STEPS: readonly Step[] = [
+export const STEPS: readonly Step[] = [
   async (db) => {
     await db.schema
       .createTable('kept')
@@ -69,18 +69,22 @@ export class TooNew extends Error {}
  * Brings a database to the present shape. Each step and its mark are one transaction, so that a program ended in the
  * middle leaves the step undone, and the next start does it; where several start at once, one does it and the others wait.
  */
-export async function migrate(db: Kysely<Tables>, lock: (db: Transaction<Tables>) => Promise<unknown>) {
+export async function migrate(
+  db: Kysely<Tables>,
+  lock: (db: Transaction<Tables>) => Promise<unknown>,
+  steps: readonly Step[] = STEPS,
+) {
   for (;;) {
     const more = await inTurn(db, async (within) => {
       await lock(within)
       await sql`create table if not exists step (done integer primary key)`.execute(within)
       const { rows } = await sql<{ last: number | null }>`select max(done) as last from step`.execute(within)
       const last = Number(rows[0]?.last ?? 0)
-      if (last > STEPS.length)
+      if (last > steps.length)
         throw new TooNew(
-          `what is kept was written by a newer gritwise (step ${last}; this one knows ${STEPS.length}): use that one, or bring the data in from its export`,
+          `what is kept was written by a newer gritwise (step ${last}; this one knows ${steps.length}): use that one, or bring the data in from its export`,
         )
-      const step = STEPS[last]
+      const step = steps[last]
       if (!step) return false
       await step(within)
       await sql`insert into step (done) values (${last + 1})`.execute(within)

@@ -60,6 +60,8 @@ async function openPostgres(url: string): Promise<Store> {
   const pool = new pg.Pool({ connectionString: url, max: 8, connectionTimeoutMillis: PATIENCE_MS })
   // A line that breaks while nobody uses it is taken out of the pool; who asks next gets another.
   pool.on('error', () => {})
+  // One that breaks in somebody's hands fails what was asked of it; unheard, the break would end the whole program.
+  pool.on('connect', (line) => line.on('error', () => {}))
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
   await migrate(db, (within) => sql`select pg_advisory_xact_lock(${LOCK})`.execute(within))
   return new Store(db)

@@ -140,6 +140,11 @@ describe('a program that other machines reach', () => {
     expect(text(await (await get('/trail', eve)).text())).not.toContain('ben')
   })
 
+  it('tells whoever watches, without signing in, that it answers and reaches what is kept', async () => {
+    const answer = await get('/healthz')
+    expect([answer.status, await answer.json()]).toEqual([200, { answers: true, store: 'reached' }])
+  })
+
   it('forgets a sitting that was signed out', async () => {
     const { cookie } = await signIn('ben')
     await post('/sign-out', { token: await tokenFor(cookie) }, cookie)

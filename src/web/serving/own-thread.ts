@@ -9,6 +9,7 @@ import type { WayIn } from '../people/way-in.ts'
 import { tableRoutes } from '../table-routes.ts'
 import type { Answers } from './door.ts'
 import { dressed } from './dressed.ts'
+import { health } from './health.ts'
 
 const HERE = /^(?:\/b\/[\w-]+)?\/(?:(?:api\/)?lines|kept|people|trail|sign-in|sign-out)(?:\/|$)/
 
@@ -32,12 +33,13 @@ export function ownThread(
   app.notFound(notFound)
   const jobs = tableRoutes(app, workforce)
   keptRoutes(app, keeping, wayIn)
+  const letIn = gate(wayIn, keeping, (request, env) =>
+    HERE.test(new URL(request.url).pathname)
+      ? dressed((inner) => app.fetch(inner, env))(request)
+      : others(request),
+  )
   return {
-    answers: gate(wayIn, keeping, (request, env) =>
-      HERE.test(new URL(request.url).pathname)
-        ? dressed((inner) => app.fetch(inner, env))(request)
-        : others(request),
-    ),
+    answers: (request) => (new URL(request.url).pathname === '/healthz' ? health(keeping) : letIn(request)),
     close: async () => {
       await jobs.close()
       await keeping.close()
