@@ -6,7 +6,7 @@ import type { Observer } from './observer.ts'
 import { chordCoefficients, type SeenObject, signalDrop } from './seen-object.ts'
 
 /** Working space, used anew by every call; nothing outlives the call that fills it. */
-const scratch = roomFor()
+const [scratch, wavesRoom] = [roomFor(), roomFor()]
 
 /**
  * Transforms of an object of a size (sphere and wire: diameter; flake: thickness), mm, without the MTF:
@@ -75,7 +75,7 @@ function reachingOut(
   const result = new Float64Array(n * frequencies.length)
   const r = sizeMm / 2
   const bend = Math.acos(object.foodDepthMm / sizeMm)
-  const wave = kind === 'sphere' ? tabledJ0 : Math.cos
+  const waves = wavesRoom(frequencies.length)
   const fastest = 2 * Math.PI * frequencies.at(-1)! * r
   const drops = new Float64Array(n)
   for (const [from, to] of [
@@ -92,9 +92,11 @@ function reachingOut(
         ((to - from) / 2) * rule.weights[i]! * (chord / 2) * (kind === 'sphere' ? 2 * Math.PI * rho : 2)
       for (let c = 0; c < n; c++) drops[c] = width * signalDrop(object, c, chord)
       const step = 2 * Math.PI * rho
-      for (let q = 0; q < frequencies.length; q++) {
-        const there = wave(step * frequencies[q]!)
-        for (let c = 0; c < n; c++) result[q * n + c]! += drops[c]! * there
+      if (kind === 'sphere') tabledJ0(waves, frequencies, step)
+      else for (let q = 0; q < frequencies.length; q++) waves[q] = Math.cos(step * frequencies[q]!)
+      for (let c = 0; c < n; c++) {
+        const drop = drops[c]!
+        for (let q = 0, at = c; q < frequencies.length; q++, at += n) result[at]! += drop * waves[q]!
       }
     }
   }
