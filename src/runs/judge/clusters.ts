@@ -1,3 +1,4 @@
+import { group } from 'd3-array'
 import type { RunGroup } from '../../contract/index.ts'
 import type { Unit } from './units.ts'
 
@@ -17,10 +18,8 @@ export const COUNTED_ONCE = 1
  * Biometrics 55:137. Null where no unit was run twice, or with fewer than 12 degrees of freedom between units.
  */
 export function likenessOf(units: readonly Unit[]): number | null {
-  const sizes = new Map<number, Unit[]>()
-  for (const unit of units) sizes.set(unit.sizeMm, [...(sizes.get(unit.sizeMm) ?? []), unit])
   const sum = { between: 0, within: 0, freeBetween: 0, freeWithin: 0, spare: 0 }
-  for (const here of sizes.values()) {
+  for (const here of group(units, ({ sizeMm }) => sizeMm).values()) {
     const total = (of: (unit: Unit) => number) => here.reduce((part, one) => part + one.alike * of(one), 0)
     const [runs, found] = [total((one) => one.runs), total((one) => one.found)]
     if (found === 0 || found === runs) continue
