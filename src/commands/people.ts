@@ -20,7 +20,11 @@ export async function peopleCommand(args: string[]): Promise<number> {
   const { workspace } = values
   const role = ROLES.find((one) => one === values.role)
   if (!role) throw new InputError(`--role is one of ${ROLES.join(', ')}`)
-  if (more.length > 0 || !['list', 'add', 'password'].includes(verb ?? ''))
+  if (
+    more.length > 0 ||
+    (verb === 'list' && name !== '') ||
+    !['list', 'add', 'password'].includes(verb ?? '')
+  )
     throw new InputError('people knows: people list, people add NAME, people password NAME')
   const wrong = verb === 'list' ? null : wrongName(name)
   if (wrong) throw new InputError(wrong)

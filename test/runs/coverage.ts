@@ -86,6 +86,18 @@ export const DESIGNS: readonly Design[] = [
   },
 ]
 
+/** Not promised: pieces of one size that differ as much as two steps of a card; a bound is then hardly ever printed. */
+export const BEYOND: readonly (typeof DESIGNS)[number][] = [
+  {
+    words: 'clusters: 4 pieces a size that differ by 0.2 in ln size, 5 runs each',
+    sizesMm: SIX,
+    perSize: even(4),
+    ...plain,
+    runsEach: 5,
+    pieceSpread: 0.2,
+  },
+]
+
 export interface Coverage {
   readonly sets: number
   readonly separated: number

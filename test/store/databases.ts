@@ -44,8 +44,7 @@ export async function startPostgres(): Promise<
   Database & { readonly stop: () => void; readonly again: () => void }
 > {
   const bin = programs.at(-1)!
-  // Not in the tests' own folder: the server's account may not look into that.
-  const folder = mkdtempSync('/tmp/gritwise-postgres-')
+  const folder = mkdtempSync(join(tmpdir(), 'postgres-'))
   const port = await freePort()
   const user = ownerOf(folder)
   const run = (program: string, ...args: string[]) => {

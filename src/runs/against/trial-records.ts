@@ -1,3 +1,4 @@
+import { group } from 'd3-array'
 import { parseBrief, ranOnWords } from '../../brief/index.ts'
 import {
   type Advice,
@@ -32,14 +33,13 @@ export function recordsOf(
   advice: Advice,
   machine: string | null = null,
 ): TrialRecords {
-  const pieces = new Map<string, Placed[]>()
-  for (const group of groups) {
-    const predicted = predictedFor(group, advice, machine)
-    if (!predicted) continue
-    const key = `${predicted.pointIndex} ${predicted.equipment} ${predicted.finding.contaminant}`
-    pieces.set(key, [...(pieces.get(key) ?? []), { group, predicted }])
-  }
-  const all = [...pieces.values()]
+  const placed = groups.flatMap((one): Placed[] => {
+    const predicted = predictedFor(one, advice, machine)
+    return predicted ? [{ group: one, predicted }] : []
+  })
+  const pieceOf = ({ predicted }: Placed) =>
+    `${predicted.pointIndex} ${predicted.equipment} ${predicted.finding.contaminant}`
+  const all = [...group(placed, pieceOf).values()]
   const parsed = parseBrief(advice.brief)
   const ranOn = <Item extends Measured | DemonstratedRecord>(one: Item): Item => {
     const at = advice.points.findIndex(({ name }) => name === one.point)

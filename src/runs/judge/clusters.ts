@@ -15,7 +15,7 @@ export const COUNTED_ONCE = 1
  *   ρ = (B − W)/(B + (n₀ − 1)·W),  n₀ = Σ(N − Σm²/N)/Σ(k − 1)
  *
  * (B, W mean squares; m runs of a unit, N runs and k units of a size), not below 0. Ridout, Demétrio & Firth 1999,
- * Biometrics 55:137. Null where no unit was run twice, or with fewer than 12 degrees of freedom between units.
+ * Biometrics 55:137 (cited from memory). Null where no unit was run twice, or with fewer than 12 degrees of freedom between units.
  */
 export function likenessOf(units: readonly Unit[]): number | null {
   const sum = { between: 0, within: 0, freeBetween: 0, freeWithin: 0, spare: 0 }
@@ -36,7 +36,7 @@ export function likenessOf(units: readonly Unit[]): number | null {
   return Math.max(0, (between - within) / (between + (each - 1) * within))
 }
 
-/** How many runs of a unit count, m/(1 + (m − 1)·ρ): its runs over the design effect (Kish 1965, Survey Sampling). */
+/** How many runs of a unit count, m/(1 + (m − 1)·ρ): its runs over the design effect (Kish 1965, Survey Sampling; cited from memory). */
 export const runsThatCount = (runs: number, likeness: number): number => runs / (1 + (runs - 1) * likeness)
 
 /** What repeated runs are worth; null where every unit was run once. */

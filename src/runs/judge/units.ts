@@ -3,8 +3,8 @@ import { COUNTED_ONCE, runsThatCount } from './clusters.ts'
 
 /**
  * One piece placed anew in one pack, with all its runs. Several runs of a unit are no further pieces: a curve
- * counts as many of them as the design effect leaves, or the unit once, by the share of them that found it. A ball or a wire of a test set may serve again in a new pack; a
- * flake is one broken piece, so that all its packs are one unit.
+ * counts as many of them as the design effect leaves, or the unit once, by the share of them that found it. A ball or
+ * a wire of a test set may serve again in a new pack; a flake is one broken piece, so that all its packs are one unit.
  */
 export interface Unit {
   readonly sizeMm: number

@@ -1,13 +1,13 @@
 import { HTTPException } from 'hono/http-exception'
 import type { People } from '../../store/people/people.ts'
 import { type Keeping, unavailable } from '../kept-store/keeping.ts'
+import { isThisMachine, nameOf } from '../serving/own-names.ts'
 import { keyIn } from './cookie.ts'
 import { tokenOf, type Visitor } from './visitor.ts'
 import type { WayIn } from './way-in.ts'
 
 /** The workspace of those whom nobody put into another. */
 const MAIN = 'main'
-const HERE = /^(?:localhost|127(?:\.\d{1,3}){3}|\[::1\])(?::\d+)?$/i
 
 /** Addresses of what is kept: only these ask the database when nobody signs in. */
 const OF_THE_STORE = /^(?:\/b\/[\w-]+)?\/(?:kept|people|trail)(?:\/|$)/
@@ -42,9 +42,9 @@ async function reached<Answer>(keeping: Keeping, ask: (people: People) => Promis
   }
 }
 
-/** Nobody signs in on one's own machine; but it must have been asked by its own name, so that no page elsewhere reaches it by another. */
+/** Nobody signs in on one's own machine; but it must have been asked by its own name, so that no page elsewhere reaches it by another, and no proxy with a name of its own (--name) lets the world in. */
 async function whoIsHere(request: Request, keeping: Keeping): Promise<Visitor> {
-  if (!HERE.test(request.headers.get('host') ?? new URL(request.url).host))
+  if (!isThisMachine(nameOf(request.headers.get('host') ?? new URL(request.url).host)))
     throw new HTTPException(403, {
       message: 'What is kept here is reached by the name of this machine only.',
     })

@@ -1,3 +1,5 @@
+import { isThisMachine } from '../serving/own-names.ts'
+
 /** Who may come in: everybody on this machine, whom a proxy in front names in a header, or who signs in. */
 export type WayIn =
   | { readonly kind: 'this-machine' }
@@ -6,8 +8,6 @@ export type WayIn =
 
 /** Other machines would reach the program, and nobody was told who may come. */
 export class NobodyToldWho extends Error {}
-
-const LOOPBACK = /^(?:localhost|127(?:\.\d{1,3}){3}|::1)$/
 
 /** How people come in, by where the program listens. Throws NobodyToldWho where it would stand open to other machines. */
 export function wayInOf(
@@ -20,7 +20,7 @@ export function wayInOf(
     )
   if (userHeader !== null) return { kind: 'proxy', header: userHeader }
   if (accounts) return { kind: 'accounts' }
-  if (LOOPBACK.test(listen)) return { kind: 'this-machine' }
+  if (isThisMachine(listen)) return { kind: 'this-machine' }
   throw new NobodyToldWho(
     `--listen ${listen} would let other machines in, and nothing says who may come: add --accounts (people sign in; "gritwise people add NAME" makes the first account), or --user-header NAME where a proxy in front signs them in`,
   )

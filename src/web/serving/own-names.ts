@@ -2,10 +2,13 @@ import type { MiddlewareHandler } from 'hono'
 import { HTTPException } from 'hono/http-exception'
 import { quoted } from '../../contract/quoted.ts'
 
-const LOOPBACK = /^(?:(?:[\w-]+\.)*localhost|127(?:\.\d{1,3}){3}|\[::1\])$/i
+const LOOPBACK = /^(?:(?:[\w-]+\.)*localhost|127(?:\.\d{1,3}){3}|\[?::1\]?)$/i
+
+/** Whether an address or a name, without a port, is this machine's own. */
+export const isThisMachine = (name: string): boolean => LOOPBACK.test(name)
 
 /** Name or address without its port: "localhost" of "localhost:8317". */
-const nameOf = (host: string) => host.replace(/:\d*$/, '').toLowerCase()
+export const nameOf = (host: string): string => host.replace(/:\d*$/, '').toLowerCase()
 
 /**
  * Who asks a program that listens on this machine only asks it by a name of this machine. Any other name was pointed
@@ -14,11 +17,11 @@ const nameOf = (host: string) => host.replace(/:\d*$/, '').toLowerCase()
  */
 export function ownNames(listen: string, names: readonly string[]): MiddlewareHandler {
   const bare = listen === '::1' ? '[::1]' : listen
-  if (!LOOPBACK.test(bare) && names.length === 0) return (_, next) => next()
+  if (!isThisMachine(bare) && names.length === 0) return (_, next) => next()
   const known = [bare, ...names].map((name) => name.toLowerCase())
   return async (c, next) => {
     const host = c.req.header('host')
-    if (host !== undefined && !LOOPBACK.test(nameOf(host)) && !known.includes(nameOf(host)))
+    if (host !== undefined && !isThisMachine(nameOf(host)) && !known.includes(nameOf(host)))
       throw new HTTPException(403, {
         message: `This program is not called ${quoted(nameOf(host))}. Behind a proxy of that name, start it with --name ${quoted(nameOf(host))}.`,
       })
