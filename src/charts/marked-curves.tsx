@@ -123,9 +123,11 @@ export function MarkedCurves(props: Props) {
         return (
           <text
             class="name"
-            x={`${left(at)}%`}
             y={down(value) - 8}
-            text-anchor={left(at) > 85 ? 'end' : left(at) < 15 ? 'start' : 'middle'}
+            {...nameLies(
+              left(at),
+              marks.map((mark) => left(mark.x)),
+            )}
           >
             {curve.words}
           </text>
@@ -133,6 +135,17 @@ export function MarkedCurves(props: Props) {
       })}
     </svg>
   )
+}
+
+/** Half the room of a name, per cent of the width. */
+const NAME_HALF = 12
+
+/** A name stands over its hill, but beside an upright that would cross it. */
+function nameLies(at: number, uprights: readonly number[]) {
+  const near = uprights.find((upright) => Math.abs(upright - at) < NAME_HALF)
+  if (near !== undefined)
+    return { x: `${near}%`, dx: at < near ? '-6' : '6', 'text-anchor': at < near ? 'end' : 'start' } as const
+  return { x: `${at}%`, 'text-anchor': at > 85 ? 'end' : at < 15 ? 'start' : 'middle' } as const
 }
 
 /** Words near the right end stand to the left of their line, long ones from the middle on. */

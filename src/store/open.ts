@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path'
 import { Kysely, PostgresDialect, SqliteDialect, sql, type Transaction } from 'kysely'
 import { AT_ONCE_MS, PATIENCE_MS } from './in-turn.ts'
 import { migrate } from './migrations.ts'
+import { openFile } from './sqlite.ts'
 import { Store } from './store.ts'
 import type { Tables } from './tables.ts'
 
@@ -28,19 +29,17 @@ export const openStore = (place: Place): Promise<Store> =>
   'url' in place ? openPostgres(place.url) : openSqlite(place.file)
 
 async function openSqlite(file: string): Promise<Store> {
-  const { default: Database } = await import('better-sqlite3').catch((error) => {
+  await import('better-sqlite3').catch((error) => {
     throw new NoStore(
       `the driver of SQLite is not there (${(error as Error).message.split('\n')[0]}): install again with a compiler at hand, or give DATABASE_URL`,
     )
   })
   const inMemory = file === IN_MEMORY
   if (!inMemory) mkdirSync(dirname(file), { recursive: true, mode: 0o700 })
-  const database = new Database(file, { timeout: AT_ONCE_MS })
+  const database = await openFile(file, AT_ONCE_MS)
   if (!inMemory) chmodSync(file, 0o600)
-  database.pragma('journal_mode = WAL')
   // An answer is given when the disk has it.
-  database.pragma('synchronous = FULL')
-  database.pragma('foreign_keys = ON')
+  database.exec('pragma journal_mode = WAL; pragma synchronous = FULL; pragma foreign_keys = ON')
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) })
   await migrate(db, takeTurn)
   return new Store(db)

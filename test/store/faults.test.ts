@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest'
 import { migrate, STEPS } from '../../src/store/migrations.ts'
 import { openStore } from '../../src/store/open.ts'
+import { openFile } from '../../src/store/sqlite.ts'
 import { Store } from '../../src/store/store.ts'
 import type { Tables } from '../../src/store/tables.ts'
 import { keepingIn, unavailable } from '../../src/web/kept-store/keeping.ts'
@@ -16,9 +17,8 @@ afterEach(async () => {
 
 /** The database of a file without a store around it. */
 async function bare(file: string) {
-  const { default: Database } = await import('better-sqlite3')
   const { Kysely, SqliteDialect } = await import('kysely')
-  const database = new Database(file)
+  const database = await openFile(file, 5000)
   return { database, db: new Kysely<Tables>({ dialect: new SqliteDialect({ database }) }) }
 }
 
@@ -43,7 +43,8 @@ describe('a day’s work', () => {
     const store = new Store(db)
     ends.push(() => store.close())
     const { id } = await store.add('w', toKeep('small'))
-    database.pragma(`max_page_count = ${Number(database.pragma('page_count', { simple: true })) + 2}`)
+    const { page_count: pages } = database.prepare('pragma page_count').get() as { page_count: number }
+    database.exec(`pragma max_page_count = ${pages + 2}`)
     const failed = await store.save('w', id, 1, toKeep('x'.repeat(100_000))).catch((error) => error)
     expect(unavailable(failed)).toMatchObject({ status: 507 })
     expect((await store.revisions('w', id)).map(({ body }) => body)).toEqual(['small'])

@@ -186,7 +186,7 @@ function Radiograph({ state, stop, shown }: { state: DialState; stop: number; sh
         alt={pictures[0]!.alt}
       />
       <figcaption>
-        {`Pieces of ${sheet.pieces.map((p) => p.sizeMm).join(', ')} mm; corners: found, ring: missed. Part of a pack, simulated.`}
+        {`Pieces of ${sheet.pieces.map((p) => Number(p.sizeMm.toPrecision(2))).join(', ')} mm; corners: found, ring: missed. Part of a pack, simulated.`}
       </figcaption>
     </figure>
   )

@@ -46,7 +46,14 @@ export function factsOfRow(ordered: Ordered, line: number, row: Row): FactSheet 
   write.computed('row.units', unitsAt(brief, point))
   const times = sizeRatio(finding)
   if (times !== null && Number.isFinite(times)) write.computed('row.timesAsked', times)
+  write.computed('row.timesOwnPiece', timesOwnPiece(brief, point, finding.expectedMm))
   write.computed('row.places', wordList(row.places))
   write.computed('row.buildSize', packSize(brief.points[point]!))
   return write.sheet()
+}
+
+/** Size expected over the size of the food's own pieces; 0 where it has none, or nothing is found. */
+function timesOwnPiece(brief: Brief, point: number, expectedMm: number | null): number {
+  const { structure, grainMm } = brief.points[point]!.product
+  return structure === 'granular' && expectedMm !== null ? expectedMm / grainMm : 0
 }

@@ -1,4 +1,5 @@
 import type { Brief, Plan } from '../../contract/index.ts'
+import { materials } from '../../reference/index.ts'
 
 const mm = (value: number) => `${Number(value.toFixed(2))} mm`
 const share = (chance: number) => (chance > 0.995 ? 'over 99 %' : `${Math.round(chance * 100)} %`)
@@ -30,6 +31,10 @@ export function stepsOf(plan: Omit<Plan, 'steps' | 'clause' | 'words'>, family: 
   ].filter(Boolean)
 }
 
+/** "stone" where its kind is not known; a material of one's own keeps its name. */
+const stuffOf = (material: string): string =>
+  (materials.get(material)?.label ?? material).replace(', kind not known', '')
+
 /** What both sides sign. */
 export function clauseOf(plan: Omit<Plan, 'steps' | 'clause' | 'words'>, brief: Brief): string {
   const { chosen, clean, predicted, label, lies } = plan
@@ -38,7 +43,7 @@ export function clauseOf(plan: Omit<Plan, 'steps' | 'clause' | 'words'>, brief: 
   const { clause } = chosen
   const each = lies.length > 1 ? ` in each lie (${lies.join(', ')})` : ''
   const temperature = point.product.temperatureC
-  return `${label} at ${plan.point}, at one locked setting, ${point.speedMPerMin} m/min, product at ${temperature} °C: ${clause.pieces} pieces of ${plan.material} ${mm(clause.sizeMm)}${each}, one a pack, at ${predicted.place}, ${missedWords(clause.misses)}; and ${clean.packs.toLocaleString('en')} clean packs with at most ${clean.allowed} rejected, at the same setting. Repeated on site with this product before acceptance.`
+  return `${label} at ${plan.point}, at one locked setting, ${point.speedMPerMin} m/min, product at ${temperature} °C: ${clause.pieces} pieces of ${stuffOf(plan.material)} of ${mm(clause.sizeMm)}${each}, one a pack, at ${predicted.place}, ${missedWords(clause.misses)}; and ${clean.packs.toLocaleString('en')} clean packs with at most ${clean.allowed} rejected, at the same setting. Repeated on site with this product before acceptance.`
 }
 
 /** The plan in a sentence or two. */

@@ -65,6 +65,12 @@ const ROW: readonly Row[] = [
   ['row.buildSize', 'size of pack a build would have to take', '', 'string'],
   ['row.units', 'what is tested: packs, or portions of a flow', '', 'string'],
   ['row.timesAsked', 'size achievable over the size asked', '', 'number'],
+  [
+    'row.timesOwnPiece',
+    'size expected over that of the food’s own pieces; 0 where it has none',
+    '',
+    'number',
+  ],
   ['row.belongs', 'bone of a food that keeps its bones', '', 'boolean'],
   ['row.removedBy', 'what takes most of it out on this line', '', 'string'],
   ['row.removedLeastPct', 'share it takes out, unfavourable end', '%', 'number'],
