@@ -17,7 +17,7 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
   serve: {
     run: serveCommand,
     usage:
-      'serve [--port 8317] [--listen 127.0.0.1] [--name HOST] [--rules DIR] [--workers N] [--budget SECONDS] [--accounts | --user-header NAME]',
+      'serve [--port 8317] [--listen 127.0.0.1] [--name HOST] [--rules DIR] [--workers N] [--budget SECONDS] [--accounts | --user-header NAME] [--log error|info]',
     does: 'pages and API with the demo briefs, on request under your own rules',
   },
   advise: {

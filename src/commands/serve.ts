@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util'
 import { quoted } from '../contract/quoted.ts'
 import { NobodyToldWho, wayInOf } from '../web/people/way-in.ts'
 import { serve } from '../web/serving/serve.ts'
+import { LOG_LEVELS } from '../web/watched/log.ts'
 import { InputError } from './input.ts'
 import { Trouble } from './output.ts'
 import { wholeNumber } from './whole-number.ts'
@@ -20,7 +21,7 @@ const CANNOT_LISTEN: Readonly<Record<string, (listen: string, port: number) => E
   EAI_AGAIN: (listen) => new InputError(`--listen: ${listen} is not the name of a machine`),
 }
 
-/** gritwise serve [--port 8317] [--listen 127.0.0.1] [--name HOST] [--rules DIR] [--workers N] [--budget SECONDS]; until told to stop */
+/** gritwise serve [--port 8317] [--listen 127.0.0.1] [--name HOST] [--rules DIR] [--workers N] [--budget SECONDS] [--log error|info]; until told to stop */
 export async function serveCommand(args: string[]): Promise<number> {
   const { values } = parseArgs({
     args,
@@ -33,6 +34,7 @@ export async function serveCommand(args: string[]): Promise<number> {
       budget: { type: 'string', default: '20' },
       'user-header': { type: 'string' },
       accounts: { type: 'boolean', default: false },
+      log: { type: 'string' },
     },
   })
   const port = wholeNumber('--port', values.port, 0, 65535)
@@ -48,6 +50,9 @@ export async function serveCommand(args: string[]): Promise<number> {
       ? {}
       : { threads: wholeNumber('--workers', values.workers, 1, MOST_WORKERS) }),
   }
+  const logs = LOG_LEVELS.find((level) => level === values.log) ?? null
+  if (values.log !== undefined && logs === null)
+    throw new InputError(`--log takes ${LOG_LEVELS.join(' or ')}; ${quoted(values.log)} was given`)
   const userHeader = values['user-header'] ?? null
   const { accounts } = values
   try {
@@ -63,6 +68,8 @@ export async function serveCommand(args: string[]): Promise<number> {
     pool,
     userHeader,
     accounts,
+    logs,
+    metricsToken: process.env.GRITWISE_METRICS_TOKEN || null,
   }).catch((error) => {
     throw CANNOT_LISTEN[(error as NodeJS.ErrnoException).code ?? '']?.(listen, port) ?? error
   })

@@ -53,6 +53,7 @@ import { gate } from './people/gate.ts'
 import { door } from './serving/door.ts'
 import { compressed } from './serving/dressed.ts'
 import { tableRoutes } from './table-routes.ts'
+import { markRoute } from './watched/route.ts'
 
 /** The pages behind the door, answered in this thread and keeping nothing beyond it; the server answers them in workers (pool.ts). */
 export function createApp(advises: Advise = advise, overlays: readonly string[] = []): Hono {
@@ -69,6 +70,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   const answers = overlays.length > 0 ? under(house.book(), advises) : advises
   const advisor = remembering(answers, house)
   const app = new Hono()
+  app.use(markRoute)
   app.use(methodNotAllowed({ app, onMethodNotAllowed: wrongMethod }))
   app.onError(onError)
   app.notFound(notFound)

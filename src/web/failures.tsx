@@ -6,6 +6,7 @@ import type { Problem } from '../contract/index.ts'
 import { Refusal } from './asked/refusal.ts'
 import { Busy } from './serving/busy.ts'
 import { showPage } from './show-page.ts'
+import { logFault } from './watched/log.ts'
 
 const TITLES: Readonly<Record<number, string>> = {
   400: 'This cannot be read',
@@ -57,7 +58,7 @@ export function onError(error: Error, c: Context) {
   // A sender that has gone in the middle of its request is no fault here, and hears no answer.
   if ((error as NodeJS.ErrnoException).code === 'ECONNRESET')
     return failed(c, 400, 'The request did not arrive whole.')
-  console.error(error)
+  logFault(error, c.req.header('x-request-id'))
   return failed(
     c,
     500,

@@ -1,6 +1,7 @@
 import { describe, expect, it, vi } from 'vitest'
 import { demos } from '../../src/brief/demos.ts'
 import { packBrief, unpackBrief } from '../../src/web/asked/packed-brief.ts'
+import { log } from '../../src/web/watched/log.ts'
 import { advice, brief } from '../views/fixture.ts'
 import { app, appWith, packed, text } from './stand-in.ts'
 
@@ -152,7 +153,7 @@ describe('what goes wrong', () => {
   })
 
   it('in this program keeps its details to itself', async () => {
-    const silent = vi.spyOn(console, 'error').mockImplementation(() => {})
+    const silent = vi.spyOn(log, 'error').mockImplementation(() => {})
     const failing = appWith(async () => {
       throw new Error('secret detail')
     })
@@ -160,6 +161,7 @@ describe('what goes wrong', () => {
     expect(answer.status).toBe(500)
     expect(await answer.text()).not.toContain('secret detail')
     expect(silent).toHaveBeenCalledOnce()
+    expect(JSON.stringify(silent.mock.calls)).not.toContain('secret detail')
     silent.mockRestore()
   })
 })

@@ -3,6 +3,7 @@ import { compress } from 'hono/compress'
 import { methodNotAllowed } from 'hono/method-not-allowed'
 import { assetFile } from '../assets.ts'
 import { notFound, onError, wrongMethod } from '../failures.tsx'
+import { unmarkRoute } from '../watched/route.ts'
 import { bodySize, fromHere, notStored, safeHeaders } from './guards.ts'
 
 /** Whoever answers what the door lets in: the pages in this thread, or the pool. */
@@ -17,6 +18,7 @@ export function door(
   names: readonly string[] = [],
 ): Hono {
   const app = new Hono()
+  app.use(unmarkRoute)
   app.use(safeHeaders)
   app.use(notStored)
   app.use(methodNotAllowed({ app, onMethodNotAllowed: wrongMethod }))

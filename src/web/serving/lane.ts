@@ -1,6 +1,7 @@
 import { createRequire } from 'node:module'
 import { pathToFileURL } from 'node:url'
 import { Piscina } from 'piscina'
+import { logFault } from '../watched/log.ts'
 
 /** Source and build lie side by side in shape: the worker's file ends as this one does. */
 const fromSource = import.meta.url.endsWith('.ts')
@@ -48,6 +49,6 @@ export function startLane({ threads, ready = threads, overlays }: LaneOf): Pisci
     },
   })
   // A worker that ends between two requests is replaced; nobody waits for it.
-  lane.on('error', (error) => console.error(error))
+  lane.on('error', (error) => logFault(error))
   return lane
 }

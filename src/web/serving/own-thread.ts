@@ -7,6 +7,7 @@ import { keptRoutes } from '../kept-store/kept-routes.ts'
 import { gate } from '../people/gate.ts'
 import type { WayIn } from '../people/way-in.ts'
 import { tableRoutes } from '../table-routes.ts'
+import { markedAs, markRoute } from '../watched/route.ts'
 import type { Answers } from './door.ts'
 import { dressed } from './dressed.ts'
 import { health } from './health.ts'
@@ -17,6 +18,8 @@ export interface OwnThread {
   readonly workforce: Workforce
   readonly keeping: Keeping
   readonly wayIn: WayIn
+  /** Answers /metrics; nothing does where nobody watches. */
+  readonly metrics?: (request: Request) => Promise<Response>
 }
 
 /**
@@ -24,10 +27,11 @@ export interface OwnThread {
  * whose rows go to all workers, and what is kept, which the database thinks about. All else goes to the others.
  */
 export function ownThread(
-  { workforce, keeping, wayIn }: OwnThread,
+  { workforce, keeping, wayIn, metrics }: OwnThread,
   others: Answers,
 ): { answers: Answers; close: () => Promise<void> } {
   const app = new Hono()
+  app.use(markRoute)
   app.use(methodNotAllowed({ app, onMethodNotAllowed: wrongMethod }))
   app.onError(onError)
   app.notFound(notFound)
@@ -39,7 +43,12 @@ export function ownThread(
       : others(request),
   )
   return {
-    answers: (request) => (new URL(request.url).pathname === '/healthz' ? health(keeping) : letIn(request)),
+    answers: async (request) => {
+      const { pathname } = new URL(request.url)
+      if (pathname === '/healthz') return markedAs(pathname, await health(keeping))
+      if (pathname === '/metrics' && metrics) return markedAs(pathname, await metrics(request))
+      return letIn(request)
+    },
     close: async () => {
       await jobs.close()
       await keeping.close()

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { availableParallelism } from 'node:os'
 import { Piscina } from 'piscina'
 import type { Workforce } from '../../lines/read-lines.ts'
+import type { LaneFigures } from '../watched/metrics.ts'
 import { Answered, keyOf } from './answered.ts'
 import { Busy } from './busy.ts'
 import { answerOf, type CarriedAnswer, type CarriedRequest, carryRequest } from './carried.ts'
@@ -27,6 +28,8 @@ export interface Pool {
   /** Works out rows of a table; they wait their turn among the pages, a batch a worker at most. */
   readonly workforce: Workforce
   readonly answer: (request: Request) => Promise<Response>
+  /** What is before the workers now. */
+  readonly lanes: () => readonly LaneFigures[]
   readonly close: () => Promise<void>
 }
 
@@ -80,12 +83,20 @@ export function startPool(overlays: readonly string[] = [], settings: PoolSettin
         throw error
       }
     },
+    lanes: () => [figuresOf('pages', pages), figuresOf('pictures', pictures)],
     close: async () => {
       closing = true
       await Promise.all([pages.destroy(), pictures.destroy()])
     },
   }
 }
+
+const figuresOf = (lane: string, { queueSize, threads, completed }: Piscina): LaneFigures => ({
+  lane,
+  waiting: queueSize,
+  workers: threads.length,
+  answered: completed,
+})
 
 async function withinBudget(
   lane: Piscina,

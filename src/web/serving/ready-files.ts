@@ -1,5 +1,6 @@
 import type { IncomingMessage, ServerResponse } from 'node:http'
 import { ASSET_NAMES } from '../assets.ts'
+import { noteRoute } from '../watched/route.ts'
 import type { Answers } from './door.ts'
 
 interface Ready {
@@ -32,6 +33,7 @@ export async function readyFiles(door: Answers): Promise<ReadyFiles> {
     if (request.method !== 'GET' || !fromHere(request)) return false
     const file = ready.get(`${takesGzip(request) ? 'gzip' : 'identity'} ${request.url}`)
     if (!file) return false
+    noteRoute(request, '/assets/:name')
     if (request.headers['if-none-match']?.includes(file.tag)) answer.writeHead(304, file.known).end()
     else answer.writeHead(200, file.headers).end(file.bytes)
     return true

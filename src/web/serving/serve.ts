@@ -6,6 +6,8 @@ import { loadRulebook } from '../../advice/book/rulebook.ts'
 import { type Place, usualPlace } from '../../store/open.ts'
 import { keepingIn } from '../kept-store/keeping.ts'
 import { wayInOf } from '../people/way-in.ts'
+import { type LogLevel, log } from '../watched/log.ts'
+import { watch } from '../watched/watching.ts'
 import { door } from './door.ts'
 import { answerHalfSent, MOST_HEADER_BYTES, PATIENCE } from './half-sent.ts'
 import { ownNames } from './own-names.ts'
@@ -30,6 +32,10 @@ export interface Where {
   readonly userHeader?: string | null
   /** People sign in with accounts of the store. */
   readonly accounts?: boolean
+  /** What is logged: every request where other machines ask, faults only on one's own, unless given. */
+  readonly logs?: LogLevel | null
+  /** What a watcher of /metrics brings along; null lets in who asks on one's own machine, and nobody else. */
+  readonly metricsToken?: string | null
 }
 
 export interface Served {
@@ -49,6 +55,8 @@ export async function serve({
   place,
   userHeader = null,
   accounts = false,
+  logs = null,
+  metricsToken = null,
 }: Where): Promise<Served> {
   if (rules.length > 0) loadRulebook(rules)
   const wayIn = wayInOf(hostname, { userHeader, accounts })
@@ -58,14 +66,10 @@ export async function serve({
   // Where the port is taken, no worker has been started; no request comes before this has gone on to its end.
   await once(server.listen(port, hostname), 'listening')
   const pool = startPool(rules, { ...usualSettings(), ...settings })
-  const here = ownThread(
-    {
-      workforce: pool.workforce,
-      keeping: keepingIn(place ?? usualPlace()),
-      wayIn,
-    },
-    pool.answer,
-  )
+  const keeping = keepingIn(place ?? usualPlace())
+  const metrics = watch({ server, lanes: pool.lanes, keeping, wayIn, token: metricsToken })
+  log.level = logs ?? (wayIn.kind === 'this-machine' ? 'error' : 'info')
+  const here = ownThread({ workforce: pool.workforce, keeping, wayIn, metrics }, pool.answer)
   // Where people sign in, a name that somebody else pointed here brings no cookie and finds nobody; a proxy has its own.
   const ownName = wayIn.kind === 'this-machine' ? ownNames(hostname, names) : undefined
   const others = getRequestListener(door(here.answers, ownName, names).fetch, { hostname })

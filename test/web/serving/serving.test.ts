@@ -1,9 +1,13 @@
 import { once } from 'node:events'
 import { connect } from 'node:net'
-import { beforeAll, describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it, vi } from 'vitest'
+import { IN_MEMORY } from '../../../src/store/open.ts'
+import { wayInOf } from '../../../src/web/people/way-in.ts'
 import { door } from '../../../src/web/serving/door.ts'
 import { ownNames } from '../../../src/web/serving/own-names.ts'
 import { type Served, serve } from '../../../src/web/serving/serve.ts'
+import { log, logFault } from '../../../src/web/watched/log.ts'
+import { mayNotWatch } from '../../../src/web/watched/metrics.ts'
 
 /** What a line says back to bytes that were sent, until it is closed. */
 function line(port: number, sent: string): Promise<string> {
@@ -25,7 +29,12 @@ describe('the server', () => {
   let served: Served
   const port = () => Number(new URL(served.address).port)
   beforeAll(async () => {
-    served = await serve({ port: 0, listen: '127.0.0.1', pool: { threads: 1, budgetMs: 120_000 } })
+    served = await serve({
+      port: 0,
+      listen: '127.0.0.1',
+      place: { file: IN_MEMORY },
+      pool: { threads: 1, budgetMs: 120_000 },
+    })
   })
 
   it('says of an address that is too long that it is, and where a file goes in', async () => {
@@ -77,6 +86,60 @@ describe('the server', () => {
     expect(await statusAt(named, 'Line.example:443')).toBe(200)
     expect(await statusAt(named, 'other.example')).toBe(403)
     expect(await statusAt(open, 'plant-7.example')).toBe(200)
+  })
+
+  it('logs a request by its number, pattern, status and time; nothing of what it carries is written', async () => {
+    const lines: string[] = []
+    const heard = vi.spyOn(log, 'info').mockImplementation((line: unknown) => {
+      lines.push(JSON.stringify(line))
+    })
+    const answer = await fetch(`${served.address}b/secret-brief/kept/secret-thing?after=secret-query`, {
+      headers: { 'x-request-id': 'secret-number' },
+    })
+    await answer.text()
+    await fetch(`${served.address}assets/icon.svg`).then((file) => file.text())
+    await expect.poll(() => lines.length).toBe(2)
+    heard.mockRestore()
+    expect(lines.join()).not.toContain('secret')
+    expect(JSON.parse(lines[0]!)).toMatchObject({
+      method: 'GET',
+      route: '/kept/:id',
+      status: 404,
+      whole: true,
+    })
+    expect(JSON.parse(lines[0]!).request).toBe(answer.headers.get('x-request-id'))
+    expect(JSON.parse(lines[1]!)).toMatchObject({ route: '/assets/:name', status: 200 })
+  })
+
+  it('logs a fault by its kind and place, without its words', () => {
+    const heard = vi.spyOn(log, 'error').mockImplementation(() => {})
+    logFault(new TypeError('the brief\n    at atlantic salmon'), 'r1')
+    const [line] = heard.mock.calls[0] as unknown as [{ at: string[] }]
+    heard.mockRestore()
+    expect(line).toMatchObject({ request: 'r1', kind: 'TypeError' })
+    expect(line.at.join()).toContain('serving.test')
+    expect(JSON.stringify(line)).not.toContain('salmon')
+  })
+
+  it('gives figures to who watches: requests by pattern, workers, the database; beyond this machine for a token only', async () => {
+    await fetch(`${served.address}nowhere/${'x'.repeat(40)}`).then((answer) => answer.text())
+    const answer = await fetch(`${served.address}metrics`)
+    expect(answer.headers.get('content-type')).toContain('text/plain')
+    const said = await answer.text()
+    expect(said).toMatch(/gritwise_requests_total\{method="GET",route="none",status="404"\} [1-9]/)
+    expect(said).toMatch(/gritwise_request_seconds_count\{route="\/assets\/:name"\} [1-9]/)
+    expect(said).toContain('gritwise_pool_workers{lane="pages"} 1')
+    expect(said).toContain('gritwise_store_reached 1')
+    expect(said).not.toContain('xxx')
+    const outside = wayInOf('0.0.0.0', { accounts: true })
+    const asked = (token?: string) =>
+      new Request('http://plant.example/metrics', {
+        headers: token ? { authorization: `Bearer ${token}` } : {},
+      })
+    expect(mayNotWatch(asked(), wayInOf('127.0.0.1', {}), null)).toBe(403)
+    expect(mayNotWatch(asked(), outside, null)).toBe(403)
+    expect(mayNotWatch(asked('wrong'), outside, 'right')).toBe(401)
+    expect(mayNotWatch(asked('right'), outside, 'right')).toBeNull()
   })
 
   it('gives up a port that is taken', async () => {
