@@ -1,7 +1,7 @@
 import type { Advice, Brief, Option } from '../../contract/index.ts'
 import { lineUp } from '../assess/line-up.ts'
 import { isPromised, meetsAll } from '../assess/meets.ts'
-import { nameWords } from '../say/words.ts'
+import { nameWords, wordList } from '../say/words.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import { changesOfPoint } from './another-point.ts'
 import { changesFor, type Found, type Named, sizeOf, trialOf } from './change-search.ts'
@@ -68,9 +68,11 @@ export async function whatWouldChange(
   for (const one of found) {
     if (shown.length > MOST_CHANGES || kinds.has(kindOf(one))) continue
     for (const moves of one.moves === one.whole ? [one.moves] : [one.moves, one.whole]) {
+      const same = `${one.pair.option.equipment} ${JSON.stringify(moves)}`
+      if (kinds.has(same)) break
       const option = await after(one.pair, moves)
       if (!option) continue
-      kinds.add(kindOf(one))
+      kinds.add(kindOf(one)).add(same)
       shown.push({ size: sizeOf(moves), change: changeOf(brief, one, moves, option) })
       break
     }
@@ -96,7 +98,13 @@ function targetsOf(pairs: readonly Pair[]): Pair[] {
 
 function changeOf(brief: Brief, { pair, words }: Found, moves: readonly Move[], option: Option) {
   const more = meetsAll(option.findings) ? ', and with it every size you must find' : ''
-  const effect = `${option.label} then meets ${nameWords(brief, pair.contaminant)}${more}${words === '' ? '' : ` (${words})`}`
+  const besides = option.findings.flatMap(({ contaminant, meets }, i) =>
+    contaminant !== pair.contaminant && isPromised(meets) && !isPromised(pair.option.findings[i]!.meets)
+      ? [contaminant]
+      : [],
+  )
+  const met = wordList([pair.contaminant, ...besides].map((one) => nameWords(brief, one)))
+  const effect = `${option.label} then meets ${met}${more}${words === '' ? '' : ` (${words})`}`
   return { inputs: [...moves], effect, verified: true }
 }
 
