@@ -1,4 +1,5 @@
 import type { Advice, Caution } from '../../../src/contract/advice.ts'
+import { midSentence } from '../../words/capital.ts'
 import { grouped } from '../../words/grouped.ts'
 import { ruleLink } from '../links.ts'
 import type { Citations } from './citations.ts'
@@ -44,7 +45,7 @@ export function LawInShort({ advice, citations }: Props) {
       {law.map(({ id, sources }, at) => (
         <>
           {at > 0 ? '; ' : ''}
-          {(titles.get(id) ?? id).toLowerCase()}
+          {midSentence(titles.get(id) ?? id)}
           <Cited ids={sources} citations={citations} />
         </>
       ))}

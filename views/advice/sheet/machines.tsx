@@ -19,6 +19,9 @@ interface Props {
 export function Machines({ advice, names, links, pointLines, print = false }: Props) {
   const coils = advice.points.some(({ options }) => options.some(({ family }) => family === 'coil'))
   const wanted = wantedOf(advice)
+  const isTaughtBefore = ({ rank, equipment }: Option, at: number) =>
+    rank === null &&
+    advice.points.slice(0, at).some(({ options }) => options.some((one) => one.equipment === equipment))
   return (
     <section aria-labelledby="machines">
       <h2 id="machines">Machines, ranked</h2>
@@ -60,7 +63,7 @@ export function Machines({ advice, names, links, pointLines, print = false }: Pr
               </tbody>
             </table>
             <Others
-              options={point.options.filter((option) => !isCompared(option))}
+              options={point.options.filter((option) => !isCompared(option) && !isTaughtBefore(option, at))}
               {...{ at, links, print }}
             />
           </section>
@@ -143,6 +146,9 @@ function Name({ option, at, links, print }: { option: Option; at: number; links:
 
 const isCompared = ({ rank, verdict }: Option) => rank !== null && verdict !== 'not-suitable'
 
+/** The first sentence of a reason; the rest stands behind the machine's name. */
+const firstSentence = (reason: string) => reason.split(/(?<=[^.]{3}\.) (?=\p{Lu})/u)[0]!
+
 /** What has no row: machines ruled out, those of one reason together, and what is shown for teaching only. */
 function Others({
   options,
@@ -154,7 +160,7 @@ function Others({
   print: boolean
 }) {
   const reasonOf = ({ rank, because }: Option) =>
-    rank === null ? 'Shown for teaching, never ranked.' : because
+    rank === null ? 'Shown for teaching, never ranked.' : firstSentence(because)
   return (
     <>
       {[...grouped(options, reasonOf)].map(([reason, alike]) => (
