@@ -36,6 +36,17 @@ const KEPT_BYTES = 64 * 1024 * 1024
 /** What an answer is taken for until it is there. */
 const UNKNOWN_BYTES = 1024
 
+/** Of long lists every so many entries are measured. */
+const SAMPLE = 16
+
+/** Bytes an advice takes, about: writing it out whole to measure it took longer than drawing a page of it. */
+function roomOf({ trace, ...rest }: Advice): number {
+  const { calculations, rules, ...others } = trace
+  const written = (part: unknown) => 2 * JSON.stringify(part).length
+  const sampled = (list: readonly unknown[]) => SAMPLE * written(list.filter((_, at) => at % SAMPLE === 0))
+  return written(rest) + written(others) + sampled(calculations) + sampled(rules)
+}
+
 /** An advisor that keeps its last answers; a failed one is not kept. */
 export function remembering(advise: Advise, house: House = houseOf()): Advisor {
   const kept = new Kept<Promise<Advice>>(KEPT_BYTES)
@@ -45,7 +56,7 @@ export function remembering(advise: Advise, house: House = houseOf()): Advisor {
     const made = compute()
     kept.set(key, made, UNKNOWN_BYTES)
     made.then(
-      (advice) => kept.set(key, made, 2 * JSON.stringify(advice).length),
+      (advice) => kept.set(key, made, roomOf(advice)),
       () => kept.delete(key),
     )
     return made

@@ -122,7 +122,7 @@ export function Choose({
 }: FieldProps & { groups?: readonly OptionGroup[]; empty: string }) {
   const hint = hintOf(path)
   const given = sheet.answers[path] ?? ''
-  const shown = groups ?? [{ words: '', options: choicesOf(path) }]
+  const shown = groups ?? ownChoicesOf(path)
   const known = given === '' || shown.some((group) => group.options.some((option) => option.value === given))
   return (
     <Framed sheet={sheet} path={path} hint={hint} {...(inTable ? { inTable } : {})}>
@@ -176,6 +176,16 @@ function Options({ options, given }: { options: readonly Option[]; given: string
       ))}
     </>
   )
+}
+
+const own = new Map<string, readonly OptionGroup[]>()
+
+/** The contract's choices of a field as one nameless group, the same one for every row it stands in. */
+function ownChoicesOf(path: string): readonly OptionGroup[] {
+  const column = path.replace(/\d+/g, '#')
+  const known = own.get(column) ?? [{ words: '', options: choicesOf(path) }]
+  own.set(column, known)
+  return known
 }
 
 /** The contract's own choices of a field, in our words. */
