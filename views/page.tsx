@@ -124,7 +124,9 @@ const NAVIGATION: readonly {
 
 /** On a narrow screen these stand behind "More", so that the head takes two lines. */
 const SELDOM: readonly Here[] = ['card', 'trade-offs', 'kept', 'exercises', 'rules', 'examples']
-const isSeldom = (page: Here, here: Here) => SELDOM.includes(page) && page !== here
+/** One of them that is open takes the place of the widest of the others. */
+const isSeldom = (page: Here, here: Here) =>
+  page !== here && (SELDOM.includes(page) || (page === 'compare' && SELDOM.includes(here)))
 /** So many fit into two lines. */
 const FEW_PAGES = 5
 

@@ -188,7 +188,7 @@ describe('6: A rather than B', () => {
     const text = plain(contrastText(brief, 'after packing', contrast!, [first!, second!]))
     for (const rendered of [html(false), html(true), text]) {
       expect(rendered).toContain('best fit to this brief')
-      expect(rendered).toContain('0.40 / 0.55 mm, yes')
+      expect(rendered).toContain('0.40 / 0.55 mm, met')
       expect(rendered).toMatch(/Grain hides stones.* applies .*does not apply/)
       expect(rendered).not.toContain('quartz')
     }

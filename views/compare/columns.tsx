@@ -4,7 +4,7 @@ import { ruleLink } from '../advice/links.ts'
 import { metCounts } from '../advice/sheet/machines.tsx'
 import { grouped } from '../words/grouped.ts'
 import { sizeWords } from '../words/size.ts'
-import { MEETS_WORDS, VERDICT_WORDS } from '../words/verdict.ts'
+import { ANSWER_WORDS, VERDICT_WORDS } from '../words/verdict.ts'
 import { type ComparePageProps, packOf } from './props.ts'
 
 /** One column for each machine with its claims inside: verdict first, then only what differs. */
@@ -131,7 +131,7 @@ function findingWords({ expectedMm, cautiousMm, demonstrated }: Finding): string
 
 function FindingWords({ finding }: { finding: Finding | null }) {
   if (finding === null) return <>not looked for</>
-  const { mark, words } = MEETS_WORDS[finding.meets]
+  const { mark, words } = ANSWER_WORDS[finding.meets]
   return (
     <>
       {findingWords(finding)}

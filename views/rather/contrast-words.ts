@@ -1,14 +1,14 @@
 import type { Contrast } from '../../src/contract/reasoning.ts'
 import { OUTCOME_WORDS } from '../words/outcome.ts'
 import { sizeWords } from '../words/size.ts'
-import { MEETS_WORDS } from '../words/verdict.ts'
+import { ANSWER_WORDS } from '../words/verdict.ts'
 
 type SizeRow = Contrast['sizes'][number]
 type RuleRow = Contrast['rules'][number]
 
-/** "2.5 / 3.0 mm, yes": expected, safe to promise, and whether the size asked is met. */
+/** "2.5 / 3.0 mm, met": expected, safe to promise, and whether the size asked is met. */
 export function sideWords({ expectedMm, cautiousMm, meets }: SizeRow, side: 0 | 1): string {
-  const { words } = MEETS_WORDS[meets[side]]
+  const { words } = ANSWER_WORDS[meets[side]]
   const [expected, cautious] = [expectedMm[side], cautiousMm[side]]
   if (expected === null) return `none, ${words}`
   if (cautious === null) return `${sizeWords(expected)} mm, nothing promised, ${words}`

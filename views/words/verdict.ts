@@ -14,20 +14,7 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, Marked>> = {
   'not-suitable': { mark: '○', words: 'not suitable' },
 }
 
-export const MEETS_WORDS: Readonly<Record<Meets, Marked & { readonly long: string }>> = {
-  yes: { mark: '●', words: 'yes', long: 'found at the size asked, with the cautious value too' },
-  partly: {
-    mark: '◕',
-    words: 'yes, but for places',
-    long: 'promised at the size asked, but not at the places named',
-  },
-  maybe: { mark: '◐', words: 'maybe', long: 'expected at the size asked, but not to be promised' },
-  no: { mark: '○', words: 'no', long: 'not found at the size asked' },
-  cannot: { mark: '✕', words: 'cannot', long: 'no machine of this build can find it here' },
-  open: { mark: '–', words: 'no size asked', long: 'no size was asked' },
-}
-
-/** The same in a row of the answer. */
+/** What becomes of a size asked: the same words wherever it is said. */
 export const ANSWER_WORDS: Readonly<Record<Meets, Marked>> = {
   yes: { mark: '●', words: 'met' },
   partly: { mark: '◕', words: 'met, but for places' },

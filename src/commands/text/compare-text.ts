@@ -1,5 +1,5 @@
 import { sizeWords } from '../../../views/words/size.ts'
-import { MEETS_WORDS, VERDICT_WORDS } from '../../../views/words/verdict.ts'
+import { ANSWER_WORDS, VERDICT_WORDS } from '../../../views/words/verdict.ts'
 import type { Comparison } from '../../compare/comparison.ts'
 import type { Finding } from '../../contract/index.ts'
 import { textTable } from './text-table.ts'
@@ -39,5 +39,5 @@ function findingText(finding: Finding | null): string {
   if (finding === null) return 'not looked for'
   if (finding.expectedMm === null) return 'not found'
   const promised = finding.cautiousMm === null ? 'nothing' : sizeWords(finding.cautiousMm)
-  return `${sizeWords(finding.expectedMm)} / ${promised}, ${MEETS_WORDS[finding.meets].words}`
+  return `${sizeWords(finding.expectedMm)} / ${promised}, ${ANSWER_WORDS[finding.meets].words}`
 }

@@ -2,7 +2,7 @@ import type { Advice, Option } from '../../../src/contract/advice.ts'
 import { type Names, pieceShort } from '../../words/contaminant.ts'
 import { grouped } from '../../words/grouped.ts'
 import { shortName } from '../../words/machine.ts'
-import { MEETS_WORDS, VERDICT_WORDS } from '../../words/verdict.ts'
+import { ANSWER_WORDS, VERDICT_WORDS } from '../../words/verdict.ts'
 import { type Links, partLink } from '../links.ts'
 import { findingOf, type Wanted, wantedOf } from '../sizes/findings.ts'
 
@@ -121,7 +121,7 @@ function Row({
       <td class="n">{option.burden}</td>
       {wanted.map((one) => {
         const finding = findingOf(option, one.contaminant)
-        const { mark, words } = finding ? MEETS_WORDS[finding.meets] : { mark: '–', words: 'not looked at' }
+        const { mark, words } = finding ? ANSWER_WORDS[finding.meets] : { mark: '–', words: 'not looked at' }
         return (
           <td class="piece">
             <span aria-hidden="true">{mark}</span>

@@ -5,7 +5,7 @@ import { type Names, pieceShort } from '../../words/contaminant.ts'
 import { listed } from '../../words/listed.ts'
 import { shortName } from '../../words/machine.ts'
 import { sizeWords } from '../../words/size.ts'
-import { MEETS_WORDS } from '../../words/verdict.ts'
+import { ANSWER_WORDS } from '../../words/verdict.ts'
 import { type Links, sizeLink } from '../links.ts'
 import { findingOf, type Wanted } from './findings.ts'
 
@@ -77,7 +77,7 @@ export function Ladder({ advice, wanted, names, links, axis }: Props) {
                     sizes={finding}
                     askedMm={wanted.mustFindMm}
                     ruledOut={option.verdict === 'not-suitable'}
-                    words={`${name}: ${MEETS_WORDS[finding.meets].words}`}
+                    words={`${name}: ${ANSWER_WORDS[finding.meets].words}`}
                   />
                 </td>
                 <td class="n">
