@@ -2,6 +2,7 @@ import type { Ask, Brief, Calculation, CheckPoint, PlanItem, Said, Slot } from '
 import type { Answers } from '../register/line/answers.ts'
 import type { InPlace, Line } from '../register/line/controls-in-place.ts'
 import { type Throughput, USUAL_DAYS } from '../register/line/throughput.ts'
+import { calculation, HOLD } from '../register/line/trail.ts'
 import { sentencesFor } from '../register/say/sentences.ts'
 import { checksPerDay, holdRow, INTERVALS_MIN } from './hold-table.ts'
 import { piecesOf } from './pieces.ts'
@@ -112,12 +113,43 @@ export async function checkPointOf(input: CheckInput): Promise<Planned> {
           [
             `${key}.reinspect-per-min`,
             're-inspected a minute',
-            String(Number(reinspectPerMin.toPrecision(3))),
+            `${Number(reinspectPerMin.toPrecision(3))} ${throughput?.unit ?? 'packs'}`,
           ],
         ]),
   ] as [string, string, string][]
+  const id = `${key}.${control.option.equipment}`
+  const sums = [
+    ...(held === null
+      ? []
+      : [
+          calculation(
+            `${id}.hold`,
+            `held when a check fails, ${drafted} min between checks`,
+            'H',
+            holdRow(held, drafted).packsHeld,
+            throughput?.unit ?? 'packs',
+            'a minute · (time between checks + time to react)',
+            [],
+            [HOLD],
+          ),
+        ]),
+    ...(workload === null
+      ? []
+      : [
+          calculation(
+            `${id}.rejects`,
+            'good packs rejected a day',
+            'R',
+            workload.falsePerDay,
+            'packs a day',
+            'packs a day · false rejects a pack; pieces a day from the finds log · packs a day',
+            [],
+            [HOLD],
+          ),
+        ]),
+  ]
   return {
-    calculations,
+    calculations: [...calculations, ...sums],
     site: said.filter(({ slot }) => slot === 'site'),
     point: {
       line: line.name,

@@ -97,7 +97,7 @@ export function CheckSection({
         <>
           <PiecesTable check={check} ink={ink} />
           <PieceWords check={check} />
-          <Notices check={check} />
+          <Notices check={check} ink={ink} />
         </>
       )}
       <Sentences ink={ink} sentences={check.carrier} />
@@ -111,7 +111,7 @@ export function CheckSection({
       {once('proofs', 'One failure and one proof for each link', <Proofs check={check} />)}
       {once('ifFails', 'When a check fails', <Items items={check.ifFails} ink={ink} ordered />)}
       {heading('What becomes of rejects')}
-      <Workload check={check} />
+      <Workload check={check} ink={ink} />
       {sameAt('rejects') ? null : <Items items={check.rejects} ink={ink} />}
       {once('keeping', 'Settings, changes, papers', <Items items={check.keeping} ink={ink} />)}
       {[...sharedWith(check, earlier)].map(([point, words]) => (

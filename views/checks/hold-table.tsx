@@ -1,5 +1,6 @@
 import type { CheckPoint } from '../../src/contract/checks.ts'
-import { type Ink, Sentences } from '../register/ink.tsx'
+import { sumsOf } from '../register/cited.ts'
+import { ByCalculation, type Ink, Sentences } from '../register/ink.tsx'
 import { answerLink } from '../register/questions.tsx'
 
 const whole = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 0 })
@@ -29,7 +30,10 @@ export function HoldTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
       ) : (
         <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
           <table>
-            <caption>Time between checks against what is held</caption>
+            <caption>
+              Time between checks against what is held
+              <ByCalculation ink={ink} id={sumsOf(check)[0]} />
+            </caption>
             <thead>
               <tr>
                 <th scope="col">Minutes between checks</th>
@@ -81,7 +85,7 @@ export function HoldTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
 }
 
 /** What rejects cost a day and how seldom one holds a piece. */
-export function Workload({ check }: { check: CheckPoint }) {
+export function Workload({ check, ink }: { check: CheckPoint; ink: Ink }) {
   const { workload } = check
   if (workload === null) return null
   return (
@@ -91,6 +95,7 @@ export function Workload({ check }: { check: CheckPoint }) {
         ? 'Packs with a piece a day: not known, no finds are logged.'
         : `Packs with a piece a day: ${two(workload.truePerDay)}, so a rejected pack holds a piece with a chance of ${(100 * (workload.chanceOfPiece ?? 0)).toPrecision(2)} %.`}{' '}
       Opening all takes {two(workload.hoursToOpenAll)} hours a day.
+      <ByCalculation ink={ink} id={sumsOf(check)[1]} />
     </p>
   )
 }

@@ -136,7 +136,7 @@ function otherCurve(pieces: readonly CheckPiece[]): Said[] {
 }
 
 /** What a check notices of a machine that got worse. */
-export function Notices({ check }: { check: CheckPoint }) {
+export function Notices({ check, ink }: { check: CheckPoint; ink: Ink }) {
   const noticing = check.pieces.filter(({ notices }) => notices.length > 0)
   if (noticing.length === 0) return null
   return (
@@ -144,6 +144,7 @@ export function Notices({ check }: { check: CheckPoint }) {
       <table>
         <caption>
           Chance that a check notices that all sizes grew; slow drift shows in the trend of the signal
+          {ink.paper ? <ByCalculation ink={ink} id={noticing[0]!.calculation} /> : null}
         </caption>
         <thead>
           <tr>

@@ -25,17 +25,32 @@ function groupsOf({ hazards }: Register, at: number): Group[] {
   return [...groups.values()]
 }
 
+/** Names of the pairs; in two words where they are all that are asked, or all of a line. */
+function ofWords(of: readonly string[], all: readonly string[], { hazards }: Register): string {
+  if (of.length > 1 && of.length === all.length) return 'every hazard'
+  const lines = [...new Set(hazards.map(({ line }) => line))]
+  const words = lines.flatMap((line) => {
+    const ofLine = (one: string) => line !== '' && one.includes(`, ${line}`)
+    const whole = all.filter(ofLine)
+    const mine = of.filter(ofLine)
+    return whole.length > 1 && mine.length === whole.length ? [{ words: `every hazard, ${line}`, mine }] : []
+  })
+  const said = new Set(words.flatMap(({ mine }) => mine))
+  return [...words.map((one) => one.words), ...of.filter((one) => !said.has(one))].join('; ')
+}
+
 /** On paper: question by question, every answer and reason once, however many hazards share it. */
 export function AnswersAtOnce({ register, ink }: { register: Register; ink: Ink }) {
-  const asked = SHORT.map((short, at) => ({ short, groups: groupsOf(register, at) })).filter(
-    ({ groups }) => groups.length > 0,
-  )
+  const asked = SHORT.map((short, at) => {
+    const groups = groupsOf(register, at)
+    return { short, groups, all: groups.flatMap(({ of }) => of) }
+  }).filter(({ groups }) => groups.length > 0)
   if (asked.length === 0) return null
   return (
     <section>
       <h3>The answers behind the classes</h3>
       <p class="leads">A question is left out for a hazard whose class was settled before it.</p>
-      {asked.map(({ short, groups }, at) => (
+      {asked.map(({ short, groups, all }, at) => (
         <table class="questions">
           <caption>
             {at + 1}. {short}
@@ -49,7 +64,7 @@ export function AnswersAtOnce({ register, ink }: { register: Register; ink: Ink 
           <tbody>
             {groups.map(({ answer, of }) => (
               <tr>
-                <th scope="row">{of.join('; ')}</th>
+                <th scope="row">{ofWords(of, all, register)}</th>
                 <td class="prose">
                   <strong>{answerWords(answer.answer)}.</strong> {answer.because}
                   <ByRule ink={ink} rule={answer.rule} />

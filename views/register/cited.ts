@@ -1,4 +1,5 @@
 import type { Advice } from '../../src/contract/advice.ts'
+import type { CheckPoint } from '../../src/contract/checks.ts'
 
 export type Cited = Pick<Advice, 'trace' | 'register' | 'checks' | 'cautions' | 'points'>
 
@@ -13,6 +14,12 @@ export function calculationSources({ trace }: Cited): (id: string) => readonly s
   }
   return (id) => [...new Set(walk(id, new Set()))]
 }
+
+/** Ids of the sums behind the hold table and the rejects of a machine; one that was not made has no sources. */
+export const sumsOf = ({ pointIndex, equipment }: CheckPoint): readonly [hold: string, rejects: string] => [
+  `p${pointIndex}.${equipment}.hold`,
+  `p${pointIndex}.${equipment}.rejects`,
+]
 
 /** The sources that register, check plan, sizes in place and cautions rest on, in the order of the trace. */
 export function citedSources(advice: Cited): Advice['trace']['sources'] {
@@ -31,7 +38,10 @@ export function citedSources(advice: Cited): Advice['trace']['sources'] {
       ...[...hazard.controls, ...hazard.separators].map(({ calculation }) => calculation),
       ...hazard.missesPerMillion.map(({ calculation }) => calculation),
     ]),
-    ...checks.points.flatMap(({ pieces }) => pieces.map(({ calculation }) => calculation)),
+    ...checks.points.flatMap((check) => [
+      ...check.pieces.map(({ calculation }) => calculation),
+      ...sumsOf(check),
+    ]),
   ]
   const cited = new Set([
     ...calculations.flatMap(of),

@@ -16,7 +16,11 @@ export function ControlsTable({ hazards, ink }: { hazards: readonly Hazard[]; in
   return (
     <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
       <table class="questions controls-in-turn stacks">
-        <caption>Controls in turn</caption>
+        <caption>
+          {ink.paper && hazards[0]!.line !== ''
+            ? `Controls in turn, ${hazards[0]!.line}`
+            : 'Controls in turn'}
+        </caption>
         <thead>
           <tr>
             {isNamed ? <th scope="col">Hazard</th> : null}
@@ -38,10 +42,10 @@ export function ControlsTable({ hazards, ink }: { hazards: readonly Hazard[]; in
 }
 
 function Rows({ hazard, isNamed, ink }: { hazard: Hazard; isNamed: boolean; ink: Ink }) {
-  const { controls, separators, label, line } = hazard
+  const { controls, separators, label } = hazard
   const first = isNamed ? (
     <th scope="rowgroup" rowspan={controls.length + separators.length}>
-      {line === '' ? label : `${label}, ${line}`}
+      {label}
     </th>
   ) : null
   return (

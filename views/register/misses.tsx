@@ -27,7 +27,7 @@ export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; in
             <tr>
               <th scope="col">Counted</th>
               <th scope="col">Before control</th>
-              <th scope="col">After, best estimate</th>
+              <th scope="col">{incidence.isBound ? 'After, at most' : 'After, best estimate'}</th>
               <th scope="col">After, 5 to 95 %</th>
               <th scope="col">After, if controls miss the same</th>
               <th scope="col">Pieces a year</th>
@@ -42,9 +42,9 @@ export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; in
                   {rateWords(row.after)}
                   <ByCalculation ink={ink} id={row.calculation} />
                 </td>
-                <td>{rangeWords(row.low, row.high)}</td>
+                <td>{incidence.isBound ? 'a bound' : rangeWords(row.low, row.high)}</td>
                 <td>{rateWords(row.afterDependent)}</td>
-                <td>{row.piecesAYear === null ? '–' : yearlyWords(row)}</td>
+                <td>{row.piecesAYear === null ? '–' : yearlyWords(row, incidence)}</td>
               </tr>
             ))}
           </tbody>
@@ -63,7 +63,10 @@ function Moved({ hazard, ink, per }: { hazard: Hazard; ink: Ink; per: string }) 
     <Fold ink={ink} summary="What the assumed fragment sizes move">
       <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
         <table>
-          <caption>{`What the assumed fragment sizes move, the finds held fixed: pieces ${per}`}</caption>
+          <caption>
+            {`What the assumed fragment sizes move, the finds held fixed: pieces ${per}`}
+            {ink.paper ? <ByCalculation ink={ink} id={hazard.incidence.calculation} /> : null}
+          </caption>
           <thead>
             <tr>
               <th scope="col">Fragments</th>

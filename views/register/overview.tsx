@@ -1,7 +1,7 @@
 import type { Register } from '../../src/contract/register.ts'
 import { hazardAnchor } from './hazard-section.tsx'
 import { ByCalculation, type Ink } from './ink.tsx'
-import { classWithOwed, yearlyWords } from './words.ts'
+import { classProposed, classWithOwed, yearlyWords } from './words.ts'
 
 /** Every hazard in one table: what it is, how much it counts, its class, what is left. */
 export function Overview({ register, ink }: { register: Register; ink: Ink }) {
@@ -40,10 +40,10 @@ export function Overview({ register, ink }: { register: Register; ink: Ink }) {
                   {decisive ? `${decisive.label}, ${decisive.point}` : 'none'}
                 </td>
                 <td class="prose" data-head="Class">
-                  {classWithOwed(hazard.class, owed)}
+                  {ink.paper ? classProposed(hazard.class, owed) : classWithOwed(hazard.class, owed)}
                 </td>
                 <td data-head="Estimated to pass in a year, 7 mm or longer">
-                  {yearlyWords(left)}
+                  {yearlyWords(left, hazard.incidence)}
                   {left?.piecesAYear == null ? null : <ByCalculation ink={ink} id={left.calculation} />}
                 </td>
               </tr>

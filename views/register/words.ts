@@ -1,4 +1,4 @@
-import type { Misses } from '../../src/contract/register.ts'
+import type { Hazard, Misses } from '../../src/contract/register.ts'
 import type { ControlClass, Owed } from '../../src/register/class/classify.ts'
 
 export const CLASS_WORDS: Readonly<Record<ControlClass, string>> = {
@@ -24,6 +24,12 @@ export function classWithOwed(of: string, owed: readonly string[]): string {
   if (owed.length === 0) return words
   const what = owed.map((one) => OWED_WORDS[one as Owed] ?? one).join(', ')
   return of === 'undecided' ? `${words}; open: ${what}` : `proposed ${words}; owed: ${what}`
+}
+
+/** The same where what is owed stands once beside the table: "proposed CCP". */
+export const classProposed = (of: string, owed: readonly string[]): string => {
+  const short = /\((\w+)\)$/.exec(classWords(of))?.[1] ?? classWords(of)
+  return owed.length > 0 && of !== 'undecided' ? `proposed ${short}` : short
 }
 
 const ANSWERS: Readonly<Record<string, string>> = {
@@ -70,10 +76,11 @@ export const lengthWords = (fromMm: number): string =>
 /** A share in per cent with two figures. */
 export const percentWords = (share: number): string => `${Number((100 * share).toPrecision(2))} %`
 
-/** Pieces a year with the range of the rate behind them, or that there is none. */
-export function yearlyWords(row: Misses | undefined): string {
+/** Pieces a year with the range of the rate behind them; a bound where nothing was found, or that no log stands behind it. */
+export function yearlyWords(row: Misses | undefined, incidence: Hazard['incidence']): string {
   if (!row || row.piecesAYear === null || row.after === null) return 'no finds logged'
   const one = (value: number) => rateWords(Number(value.toPrecision(1)))
+  if (incidence.isBound) return `at most ${one(row.piecesAYear)}: nothing was found`
   if (row.low === null || row.high === null || row.after === 0)
     return `${one(row.piecesAYear)}, no range: no log stands behind it`
   const scale = row.piecesAYear / row.after

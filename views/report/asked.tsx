@@ -14,7 +14,7 @@ export function Asked({ brief, names }: { brief: Brief; advice: Advice; names: N
     <section aria-labelledby="asked">
       <h2 id="asked">What was asked</h2>
       <p>
-        Food: {names.get(product.food) ?? product.food}.{' '}
+        Food: {foodWords(product, names)}.{' '}
         {flow.length === 0
           ? 'The brief tells no flow.'
           : `Flow: ${flow.map(({ step, entersHere = [], rework }) => `${step}${entersHere.length > 0 ? ` (enters: ${entersHere.map((one) => names.get(one) ?? one).join('; ')})` : ''}${rework ? ' (rework goes back from here)' : ''}`).join(' → ')}.`}
@@ -104,6 +104,16 @@ export function Asked({ brief, names }: { brief: Brief; advice: Advice; names: N
       )}
     </section>
   )
+}
+
+/** The food by its name, or what it is made of where it has none. */
+function foodWords({ food, composition, densityGPerCm3 }: Brief['given']['product'], names: Names): string {
+  if (food !== 'custom') return names.get(food) ?? food
+  const shares = Object.entries(composition ?? {}).map(
+    ([key, percent]) => `${key.replace(/Pct$/, '')} ${percent} %`,
+  )
+  const density = densityGPerCm3 === undefined ? [] : [`${densityGPerCm3} g/cm³`]
+  return `described by its composition: ${[...shares, ...density].join(', ')}`
 }
 
 /** Every value the brief left open, with its range and reason. */

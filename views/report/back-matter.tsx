@@ -73,7 +73,9 @@ export function VersionsAtEnd({ advice, date }: ReportProps) {
   return (
     <p class="versions">
       gritwise {gritwise}, rule book {rules}, reference data {reference}; {date}. The same brief under the
-      same versions makes the same report, byte for byte.
+      same versions makes the same report, byte for byte. A test on the real product decides. This report is a
+      prediction, not an approval, and no substitute for a competent person, the local authority or legal
+      advice.
     </p>
   )
 }

@@ -10,7 +10,9 @@ type Option = Advice['points'][number]['options'][number]
 
 /** Sources that all sizes of a machine share. */
 function shared(ink: Ink, { findings }: Option): string[] {
-  const [first = [], ...others] = findings.map(({ calculation }) => ink.sourcesOf('calculation', calculation))
+  const [first = [], ...others] = findings
+    .map(({ calculation }) => ink.sourcesOf('calculation', calculation))
+    .filter((sources) => sources.length > 0)
   return first.filter((source) => others.every((sources) => sources.includes(source)))
 }
 
@@ -41,7 +43,9 @@ export function Predicted({ advice, names, ink }: { advice: Advice; names: Names
                 <caption>
                   {option.label}, {point.name}: {verdictWords(option.verdict)}. Every size rests on
                   <Numbers ink={ink} sources={shared(ink, option)} />
-                  {option.findings.length > 1 ? '; what a piece adds stands beside it' : ''}
+                  {option.findings.some((finding) => ownSources(ink, option, finding).length > 0)
+                    ? '; what a piece adds stands beside it'
+                    : ''}
                 </caption>
                 <thead>
                   <tr>

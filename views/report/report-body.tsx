@@ -82,7 +82,9 @@ export function ReportBody(props: ReportProps) {
             levelSaid={oneLevel(register)}
           />
         ))}
-        <ControlsTable hazards={register.hazards} ink={ink} />
+        {register.lines.map(({ name }) => (
+          <ControlsTable hazards={register.hazards.filter(({ line }) => line === name)} ink={ink} />
+        ))}
         <AnswersAtOnce register={register} ink={ink} />
       </section>
       <Limits register={register} ink={ink} />

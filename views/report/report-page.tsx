@@ -73,12 +73,6 @@ function Bare({ title, css, children }: { title: string; css: string; children: 
         </head>
         <body class="for-paper">
           <main>{children}</main>
-          <footer>
-            <p>
-              A test on the real product decides. This report is a prediction, not an approval, and no
-              substitute for a competent person, the local authority or legal advice.
-            </p>
-          </footer>
         </body>
       </html>
     </>

@@ -1,4 +1,5 @@
 import type { Ask, Brief, FactValues, HazardControl, Said } from '../../contract/index.ts'
+import { roundedUp } from '../../numerics/rounded-up.ts'
 import {
   ANSWER_WORDS,
   type Answered,
@@ -195,7 +196,7 @@ function factsOf(
     ),
     'control.shown': shown !== null,
     'control.predicted': finding?.expectedMm !== null && finding !== undefined,
-    'control.predictedMm': finding?.cautiousMm == null ? null : Number(finding.cautiousMm.toPrecision(2)),
+    'control.predictedMm': finding?.cautiousMm == null ? null : Number(roundedUp(finding.cautiousMm)),
     'control.demonstratedMm': shown,
     'control.intervalGiven': check.intervalMin !== null,
     'control.seenWithinMin': check.intervalMin === null ? null : check.intervalMin + react,

@@ -4,6 +4,7 @@ import type { Calculation } from '../../contract/index.ts'
 export const FRAGMENTS = 'fragment-lengths-assumed'
 export const WORKING = 'working-share-assumed'
 export const COUNTS = 'poisson-counts'
+export const HOLD = 'hold-arithmetic'
 
 /** A calculation of the register or the check plan, for the trail. */
 export const calculation = (
