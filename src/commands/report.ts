@@ -1,15 +1,20 @@
 import { writeFile } from 'node:fs/promises'
+import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { loadRulebook } from '../advice/book/rulebook.ts'
 import { advise } from '../advise.ts'
 import { parseBrief, problemsOf } from '../brief/index.ts'
-import { enteredOf } from '../brief/usual/usual-contaminants.ts'
 import type { Brief, Problem } from '../contract/index.ts'
-import { changesSince } from '../report/changes.ts'
-import { isReportData, otherVersions, type ReportData, reportDataSchema } from '../report/report-data.ts'
-import { type ReportAsked, reportData, reportFile } from '../report/report-file.tsx'
-import { type TrialRows, trialInReport } from '../report/trial-in-report.ts'
-import { beforeTrials, readRunsTable } from '../runs/index.ts'
+import { makeReport } from '../report/make-report.ts'
+import {
+  isReportData,
+  otherVersions,
+  type ReportData,
+  reportDataSchema,
+  reportDateSchema,
+} from '../report/report-data.ts'
+import type { TrialRows } from '../report/trial-in-report.ts'
+import { readRunsTable } from '../runs/index.ts'
 import { packBrief } from '../web/asked/packed-brief.ts'
 import { today } from '../web/today.ts'
 import { InputError, readJson, readText } from './input.ts'
@@ -42,47 +47,40 @@ export async function reportCommand(args: string[]): Promise<number> {
     )
   if (!values.out?.endsWith('.html'))
     throw new InputError('report needs --out FILE.html, the document it writes')
-  const given = await readJson(path)
-  const kept = isReportData(given) ? dataOf(given, path) : null
+  const beside = values.out.replace(/\.html$/, '.json')
+  if (values.json && resolve(beside) === resolve(path))
+    throw new InputError(
+      `--json writes ${beside} beside the document, and that is the file that is read: name another --out`,
+    )
+  const read = await readJson(path)
+  const kept = isReportData(read) ? dataOf(read, path) : null
   if (kept && (values.short || values.date || values.since || values.runs))
     throw new InputError(
       'an earlier report is made again as it was: leave out --short, --date, --since and --runs',
     )
-  const asGiven = briefOf(kept?.brief ?? given)
+  const given = briefOf(kept?.brief ?? read)
   const under = values.rules ? { book: loadRulebook(values.rules) } : {}
-  const rows = kept ? rowsKept(kept) : await rowsFrom(values.runs, values.machine, asGiven)
-  const quick = { ...under, withoutChanges: true, withoutMissing: true, withoutRecords: true }
-  const held = rows ? trialInReport(asGiven, await advise(beforeTrials(asGiven), quick), rows) : null
-  const brief = held ? briefOf(held.next) : asGiven
-  const advice = await advise(brief, under)
-  const asked: ReportAsked = kept
-    ? { date: kept.date, short: kept.short, changes: kept.changes, trial: held?.trial ?? null, rows }
-    : {
-        date: values.date ?? today(),
-        short: values.short,
-        trial: held?.trial ?? null,
-        rows,
-        changes: values.since
-          ? changesSince(dataOf(await readJson(values.since), values.since), {
-              brief: asGiven.given,
-              versions: advice.versions,
-            })
-          : null,
-      }
-  const others = kept ? otherVersions(kept.versions, advice.versions) : []
+  const quick = { ...under, withoutChanges: true, withoutMissing: true }
+  const { html, data, versions } = await makeReport(
+    given,
+    kept
+      ? { date: kept.date, short: kept.short, changes: kept.changes, rows: kept.trial ?? null }
+      : {
+          date: dateOf(values.date ?? today()),
+          short: values.short,
+          rows: await rowsFrom(values.runs, values.machine, given),
+          changes: values.since ? dataOf(await readJson(values.since), values.since) : null,
+        },
+    { advise: (brief) => advise(brief, quick), pack: packBrief },
+  )
+  const others = kept ? otherVersions(kept.versions, versions) : []
   if (others.length > 0)
     process.stderr.write(`gritwise report: made by other versions, so it may differ: ${others.join('; ')}\n`)
-  await write(values.out, reportFile(brief, advice, packBrief(enteredOf(brief)), asked))
-  if (values.json)
-    await write(
-      values.out.replace(/\.html$/, '.json'),
-      `${JSON.stringify(reportData(asGiven, advice, asked), null, 2)}\n`,
-    )
+  await write(values.out, html)
+  if (values.json) await write(beside, `${JSON.stringify(data, null, 2)}\n`)
   process.stdout.write(`${values.out}\n`)
   return others.length > 0 ? 1 : 0
 }
-
-const rowsKept = ({ trial }: ReportData): TrialRows | null => trial ?? null
 
 /** The runs of a trial read from their table; null where none is given. */
 async function rowsFrom(
@@ -106,6 +104,13 @@ function dataOf(value: unknown, path: string): ReportData {
   throw new InputError(
     `${path} is not the JSON a report keeps: ${problem?.path || 'the whole'}: ${problem?.message}`,
   )
+}
+
+/** The day as --date gives it, within the bounds of the JSON that keeps it. */
+function dateOf(given: string): string {
+  const read = reportDateSchema.safeParse(given)
+  if (read.success) return read.data
+  throw new InputError(`--date: ${read.error.issues[0]?.message}`)
 }
 
 function briefOf(given: unknown): Brief {

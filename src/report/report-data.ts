@@ -1,19 +1,32 @@
 import { z } from 'zod'
 import { briefSchema, runRowSchema, type Versions, versionsSchema } from '../contract/index.ts'
+import { text } from '../contract/quantity.ts'
+
+/** Day of a report, in words, at every door. */
+export const reportDateSchema = text('day of the report', 40).min(1, {
+  error: 'day of the report must say a day',
+})
+
+/** Whether the short form is asked for, as an address says it. */
+export const reportShortSchema = z
+  .enum(['0', '1'], { error: 'short must be 1 for the short form or 0 for the whole report' })
+  .transform((short) => short === '1')
 
 /** What a report keeps so that it can be made again: the same brief, day and form under the same versions. */
-export const reportDataSchema = z.strictObject({
-  report: z.literal(1),
-  date: z.string().min(1).max(40),
-  short: z.boolean(),
-  versions: versionsSchema,
-  changes: z.array(z.string()).nullable(),
-  /** Rows of a trial held against the brief, where one was given. */
-  trial: z
-    .strictObject({ rows: z.array(runRowSchema).max(100_000), machine: z.string().max(60).nullable() })
-    .optional(),
-  brief: briefSchema,
-})
+export const reportDataSchema = z
+  .strictObject({
+    report: z.literal(1),
+    date: reportDateSchema,
+    short: z.boolean(),
+    versions: versionsSchema,
+    changes: z.array(z.string()).nullable(),
+    /** Rows of a trial held against the brief, where one was given. */
+    trial: z
+      .strictObject({ rows: z.array(runRowSchema).max(100_000), machine: z.string().max(60).nullable() })
+      .optional(),
+    brief: briefSchema,
+  })
+  .meta({ id: 'ReportData', description: 'What makes a report again under the same versions' })
 
 export type ReportData = z.infer<typeof reportDataSchema>
 

@@ -10,6 +10,7 @@ import { compareApi } from './api/compare.ts'
 import { fragmentApi } from './api/fragment.ts'
 import { openapiDocument } from './api/openapi.ts'
 import { planApi } from './api/plan.ts'
+import { reportApi } from './api/report.ts'
 import { runsApi } from './api/runs.ts'
 import { notFound, onError, wrongMethod } from './failures.tsx'
 import { houseOf } from './house-book.ts'
@@ -145,6 +146,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.post('/api/card', cardApi)
   app.post('/api/compare', compareApi(advisor))
   app.post('/api/fragment', fragmentApi(answers))
+  app.post('/api/report', reportApi(advisor))
   app.post('/api/runs', runsApi(advisor))
   app.post('/api/plan', planApi(advisor))
   app.get('/api/openapi.json', openapiDocument)

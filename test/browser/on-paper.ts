@@ -27,6 +27,44 @@ async function wordsOf(pdf: Uint8Array): Promise<string> {
   }
 }
 
+/** A printed sheet: its lines from top to bottom, without its number, and how far down its last one stands, 0 to 1. */
+export interface Sheet {
+  readonly lines: readonly string[]
+  readonly filled: number
+}
+
+/** The page printed on a format and read back sheet by sheet. */
+export async function sheetsPrinted(page: Page, format: string): Promise<Sheet[]> {
+  const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs')
+  const pdf = await page.pdf({ format, preferCSSPageSize: false })
+  const task = getDocument({ data: new Uint8Array(pdf), standardFontDataUrl: FONTS, verbosity: 0 })
+  try {
+    const read = await task.promise
+    const sheets: Sheet[] = []
+    for (let at = 1; at <= read.numPages; at++) {
+      const sheet = await read.getPage(at)
+      const height = sheet.getViewport({ scale: 1 }).height
+      const { items } = await sheet.getTextContent()
+      const lines = new Map<number, string>()
+      for (const item of items)
+        if ('str' in item && item.str.trim() !== '') {
+          const y = Math.round(item.transform[5])
+          lines.set(y, `${lines.get(y) ?? ''}${item.str}`)
+        }
+      const kept = [...lines]
+        .filter(([, line]) => !/^\s*\d+ ?\/ ?\d+\s*$/.test(line))
+        .sort(([a], [b]) => b - a)
+      sheets.push({
+        lines: kept.map(([, line]) => line.replace(/\s+/g, ' ').trim()),
+        filled: 1 - (kept.at(-1)?.[0] ?? height) / height,
+      })
+    }
+    return sheets
+  } finally {
+    await task.destroy()
+  }
+}
+
 /** The page printed on A4 and read back as text. */
 export async function printed(page: Page): Promise<string> {
   const pdf = await page.pdf({ format: 'A4' })

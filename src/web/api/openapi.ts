@@ -15,6 +15,7 @@ import {
   runsAnswerSchema,
   runsRequestSchema,
 } from '../../contract/index.ts'
+import { reportDataSchema } from '../../report/report-data.ts'
 import { version } from '../version.ts'
 
 const problemsSchema = z
@@ -117,6 +118,24 @@ export const openapi = {
         },
       },
     },
+    '/api/report': {
+      post: {
+        operationId: 'report',
+        summary: 'The report that a kept JSON made, byte for byte; refused under other versions',
+        requestBody: { required: true, content: json('ReportData') },
+        responses: {
+          200: {
+            description: 'One self-contained document',
+            content: { 'text/html': { schema: { type: 'string' } } },
+          },
+          400: refused('The body is not readable JSON'),
+          413: refused('The body is too large'),
+          415: refused('The body is not application/json'),
+          422: refused('The JSON has problems, or other versions made it'),
+          503: BUSY,
+        },
+      },
+    },
     '/api/runs': {
       post: {
         operationId: 'runs',
@@ -194,6 +213,7 @@ export const openapi = {
       ...definitions(z.object({ answer: comparisonSchema }), 'output'),
       ...definitions(z.object({ request: fragmentRequestSchema }), 'input'),
       ...definitions(z.object({ answer: fragmentAnswerSchema }), 'output'),
+      ...definitions(z.object({ report: reportDataSchema }), 'input'),
       ...definitions(z.object({ request: runsRequestSchema }), 'input'),
       ...definitions(z.object({ answer: runsAnswerSchema }), 'output'),
       ...definitions(z.object({ request: planRequestSchema }), 'input'),
