@@ -152,7 +152,7 @@ function newSentences(check: CheckPoint, earlier: readonly CheckPoint[]) {
 function Proofs({ check }: { check: CheckPoint }) {
   return (
     <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-      <table>
+      <table class="stacks">
         <thead>
           <tr>
             <th scope="col">Link</th>

@@ -29,7 +29,7 @@ export function HoldTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
         <p>Enter packs a minute or kilograms an hour to see what is held.</p>
       ) : (
         <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-          <table>
+          <table class="stacks">
             <caption>
               Time between checks against what is held
               <ByCalculation ink={ink} id={sumsOf(check)[0]} />
@@ -49,13 +49,18 @@ export function HoldTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
                 <tr {...(row.intervalMin === intervalMin ? { class: 'chosen' } : {})}>
                   <th scope="row">
                     {row.intervalMin}
+                    <span class="card-only"> min between checks</span>
                     {row.intervalMin === intervalMin ? ' (chosen)' : ''}
                   </th>
-                  <td>{whole.format(row.packsHeld)}</td>
-                  {unit === 'packs' ? <td>{row.kgHeld === null ? '–' : whole.format(row.kgHeld)}</td> : null}
-                  <td>{two(row.hoursToReinspect)}</td>
-                  <td>{row.checksPerDay}</td>
-                  <td>{whole.format(row.minutesPerDay)}</td>
+                  <td data-head={unit === 'packs' ? 'Packs held' : 'Held, kg'}>
+                    {whole.format(row.packsHeld)}
+                  </td>
+                  {unit === 'packs' ? (
+                    <td data-head="Mass held, kg">{row.kgHeld === null ? '–' : whole.format(row.kgHeld)}</td>
+                  ) : null}
+                  <td data-head="Hours to re-inspect">{two(row.hoursToReinspect)}</td>
+                  <td data-head="Checks a day">{row.checksPerDay}</td>
+                  <td data-head="Minutes a day on checks">{whole.format(row.minutesPerDay)}</td>
                 </tr>
               ))}
             </tbody>

@@ -135,13 +135,15 @@ function otherCurve(pieces: readonly CheckPiece[]): Said[] {
   ]
 }
 
+const largerWords = (worseBy: number) => `${Math.round(100 * (worseBy - 1))} % larger: one check, a day`
+
 /** What a check notices of a machine that got worse. */
 export function Notices({ check, ink }: { check: CheckPoint; ink: Ink }) {
   const noticing = check.pieces.filter(({ notices }) => notices.length > 0)
   if (noticing.length === 0) return null
   return (
     <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-      <table>
+      <table class="stacks">
         <caption>
           Chance that a check notices that all sizes grew; slow drift shows in the trend of the signal
           {ink.paper ? <ByCalculation ink={ink} id={noticing[0]!.calculation} /> : null}
@@ -150,7 +152,7 @@ export function Notices({ check, ink }: { check: CheckPoint; ink: Ink }) {
           <tr>
             <th scope="col">Routine piece</th>
             {noticing[0]!.notices.map(({ worseBy }) => (
-              <th scope="col">{`${Math.round(100 * (worseBy - 1))} % larger: one check, a day`}</th>
+              <th scope="col">{largerWords(worseBy)}</th>
             ))}
           </tr>
         </thead>
@@ -160,8 +162,8 @@ export function Notices({ check, ink }: { check: CheckPoint; ink: Ink }) {
               <th scope="row">
                 {piece.routineMm} mm {pieceWords(piece)}
               </th>
-              {piece.notices.map(({ chance, inADay }) => (
-                <td>
+              {piece.notices.map(({ worseBy, chance, inADay }) => (
+                <td data-head={largerWords(worseBy)}>
                   {chanceWords(chance)}, {chanceWords(inADay)}
                 </td>
               ))}

@@ -21,7 +21,7 @@ export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; in
         without its smallest counted length.
       </p>
       <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-        <table>
+        <table class="stacks">
           <caption>{`Pieces ${per}`}</caption>
           <thead>
             <tr>
@@ -37,14 +37,18 @@ export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; in
             {missesPerMillion.map((row) => (
               <tr>
                 <th scope="row">{lengthWords(row.fromLengthMm)}</th>
-                <td>{rateWords(row.before)}</td>
-                <td>
+                <td data-head="Before control">{rateWords(row.before)}</td>
+                <td data-head={incidence.isBound ? 'After, at most' : 'After, best estimate'}>
                   {rateWords(row.after)}
                   <ByCalculation ink={ink} id={row.calculation} />
                 </td>
-                <td>{incidence.isBound ? 'a bound' : rangeWords(row.low, row.high)}</td>
-                <td>{rateWords(row.afterDependent)}</td>
-                <td>{row.piecesAYear === null ? '–' : yearlyWords(row, incidence)}</td>
+                <td data-head="After, 5 to 95 %">
+                  {incidence.isBound ? 'a bound' : rangeWords(row.low, row.high)}
+                </td>
+                <td data-head="After, if controls miss the same">{rateWords(row.afterDependent)}</td>
+                <td data-head="Pieces a year">
+                  {row.piecesAYear === null ? '–' : yearlyWords(row, incidence)}
+                </td>
               </tr>
             ))}
           </tbody>
@@ -62,7 +66,7 @@ function Moved({ hazard, ink, per }: { hazard: Hazard; ink: Ink; per: string }) 
   return (
     <Fold ink={ink} summary="What the assumed fragment sizes move">
       <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-        <table>
+        <table class="stacks">
           <caption>
             {`What the assumed fragment sizes move, the finds held fixed: pieces ${per}`}
             {ink.paper ? <ByCalculation ink={ink} id={hazard.incidence.calculation} /> : null}
@@ -81,10 +85,10 @@ function Moved({ hazard, ink, per }: { hazard: Hazard; ink: Ink; per: string }) 
             {moved.map((row) => (
               <tr>
                 <th scope="row">{row.what}</th>
-                <td>{percentWords(row.meanChance)}</td>
-                <td>{rateWords(row.arrive)}</td>
-                {row.missed.map(({ perMillion }) => (
-                  <td>{rateWords(perMillion)}</td>
+                <td data-head="Mean chance">{percentWords(row.meanChance)}</td>
+                <td data-head="Arriving">{rateWords(row.arrive)}</td>
+                {row.missed.map(({ perMillion, fromLengthMm }) => (
+                  <td data-head={`After, ${lengthWords(fromLengthMm)}`}>{rateWords(perMillion)}</td>
                 ))}
               </tr>
             ))}
