@@ -137,7 +137,7 @@ describe('the check plan and its sheets', () => {
 
   it('has a drill sheet and a record sheet for a machine, and none for a point without', async () => {
     const drill = await page(`/checks/drill?b=${packed}&point=0`)
-    expect(visibleText(drill.html)).toContain('A piece is not in the bin?')
+    expect(visibleText(drill.html)).toContain('A piece did not come out?')
     expect((await page(`/checks/record?b=${packed}&point=0`)).html).toContain('Piece 1 in the bin')
     expect((await page(`/checks/drill?b=${packed}&point=7`)).status).toBe(404)
   })

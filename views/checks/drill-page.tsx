@@ -56,7 +56,7 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
             <Places check={{ ...check, pieces }} pack={pack} bare={alike} />
           </div>
         </div>
-        <h2>A piece is not in the bin?</h2>
+        <h2>A piece did not come out?</h2>
         <ol class="line-fails">
           {check.ifFails.map(({ about, text }) => (
             <li>

@@ -26,11 +26,9 @@ export function classWithOwed(of: string, owed: readonly string[]): string {
   return of === 'undecided' ? `${words}; open: ${what}` : `proposed ${words}; owed: ${what}`
 }
 
-/** The same where what is owed stands once beside the table: "proposed CCP". */
-export const classProposed = (of: string, owed: readonly string[]): string => {
-  const short = /\((\w+)\)$/.exec(classWords(of))?.[1] ?? classWords(of)
-  return owed.length > 0 && of !== 'undecided' ? `proposed ${short}` : short
-}
+/** The same where what is owed stands once beside the table: "proposed critical control point (CCP)". */
+export const classProposed = (of: string, owed: readonly string[]): string =>
+  owed.length > 0 && of !== 'undecided' ? `proposed ${classWords(of)}` : classWords(of)
 
 const ANSWERS: Readonly<Record<string, string>> = {
   yes: 'yes',
