@@ -36,7 +36,7 @@ export function CardPage(props: Props) {
   const { title, packed, card } = props
   return (
     <Page title={`Simulated x-ray pictures: ${title}`} packed={packed} here="card">
-      <p class="over-title">Test card</p>
+      <p class="over-title">Simulated x-ray pictures</p>
       <h1>{title}</h1>
       <p>
         Simulated: a pack drawn by calculation with test pieces on or in it, seen by each machine at its own

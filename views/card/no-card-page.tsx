@@ -4,7 +4,7 @@ import { Page } from '../page.tsx'
 export function NoCardPage({ title, packed }: { title: string; packed: string }) {
   return (
     <Page title={`Simulated x-ray pictures: ${title}`} packed={packed} here="card">
-      <p class="over-title">Test card</p>
+      <p class="over-title">Simulated x-ray pictures</p>
       <h1>{title}</h1>
       <p>
         No x-ray machine stands at any inspection point of this brief, so there is no radiograph to draw: food

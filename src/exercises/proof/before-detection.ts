@@ -52,6 +52,7 @@ export const beforeDetection: Exercise = {
   questions: ({ say, share }) => {
     const all = steps()
     const best = all.reduce((a, b) => (b.share[0] > a.share[0] ? b : a))
+    const others = new Set(all.filter((one) => one !== best).map((one) => share(one.share[0])))
     const range = ([low, high]: readonly number[]) =>
       low === high ? share(low!) : `${share(low!)} to ${share(high!)}`
     return [
@@ -70,10 +71,7 @@ export const beforeDetection: Exercise = {
           choices: all.map(({ id, words }) => ({ id, words })),
           right: best.id,
         },
-        outcome: `Taken out: ${range(best.share)}; the others surely: ${all
-          .filter((one) => one !== best)
-          .map((one) => share(one.share[0]))
-          .join(', ')}.`,
+        outcome: `Taken out: ${range(best.share)}; the others surely: ${[...others].join(', ')}${others.size === 1 ? ' each' : ''}.`,
         reason: [
           say(
             'Wood is lighter than nuts and lets x-rays through: to the machine it is a gap between kernels. Through the sieve it falls with the nuts, for it is smaller. But it is light, and air lifts it where nuts stay.',
