@@ -29,7 +29,7 @@ export interface PageFrame {
   readonly again?: number
   /** True for a screen shown to a room: large type, no navigation but the page's own. */
   readonly present?: boolean
-  /** True where a part of a screen shown to a room follows a control. */
+  /** True where a part of the page follows a control, in front of a room too. */
   readonly live?: boolean
 }
 
@@ -70,6 +70,7 @@ export function Page(frame: PageFrame & { children?: Child }) {
             <link rel="stylesheet" href="/assets/records.css" />
           ) : null}
           {present ? <script src="/assets/room-keys.js" defer></script> : null}
+          {live ? <script src="/assets/dial-ahead.js" defer></script> : null}
           {print || (present && !live) ? null : <script src="/assets/htmx.js" defer></script>}
         </head>
         <body class={print ? 'for-paper' : present ? 'for-the-room' : ''}>

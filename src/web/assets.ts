@@ -23,6 +23,7 @@ const ASSETS = new Map([
   ['pictures.css', asset('text/css; charset=utf-8', own('pictures.css'))],
   ['runs.css', asset('text/css; charset=utf-8', own('runs.css'))],
   ['enter-runs.js', asset('text/javascript; charset=utf-8', own('enter-runs.js'))],
+  ['dial-ahead.js', asset('text/javascript; charset=utf-8', own('dial-ahead.js'))],
   ['room-keys.js', asset('text/javascript; charset=utf-8', own('room-keys.js'))],
   ['kept.css', asset('text/css; charset=utf-8', own('kept.css'))],
   ['records.css', asset('text/css; charset=utf-8', own('records.css'))],

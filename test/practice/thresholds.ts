@@ -11,6 +11,7 @@ import { normalUpperQuantile } from '../../src/numerics/normal.ts'
 import { archetypes } from '../../src/reference/index.ts'
 import { buildOf } from '../../src/xray/beam/exposure.ts'
 import { settingAt } from '../../src/xray/beam/settings.ts'
+import { CARD_BED } from '../../src/xray/image/food/grain-tile.ts'
 import { drawPack } from '../../src/xray/image/pack/drawn-pack.ts'
 import { exposePack } from '../../src/xray/image/pack/exposed-pack.ts'
 import { takeRadiograph } from '../../src/xray/image/pack/radiograph.ts'
@@ -99,7 +100,7 @@ export function taughtOn(bed: (typeof BEDS)[number], packs: number, firstSeed = 
   const variances = filters.map(() => 0)
   let positions = 0
   for (let k = 0; k < packs; k++) {
-    const pack = drawPack(point, build.beam, firstSeed + k, 100 + (k % TILES))
+    const pack = drawPack(point, build.beam, firstSeed + k, { ...CARD_BED, seed: 100 + (k % TILES) })
     const area = readArea(pack.view, takeRadiograph(exposed, pack, []), curve)
     positions = area.readPixels / 4
     const maps = scoreMaps(area, area.mask, transformPicture(exposed, area), filters, inverse)

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { termsLinked } from '../../src/web/serving/terms-linked.ts'
 import { linkTerms } from '../../views/glossary/link-terms.ts'
 import { TERMS } from '../../views/glossary/terms.ts'
 
@@ -27,6 +28,28 @@ describe('the glossary', () => {
     const forms = TERMS.flatMap(({ term, also = [] }) => [term, ...also]).map((form) => form.toLowerCase())
     expect(new Set(forms).size).toBe(forms.length)
     expect(new Set(TERMS.map(({ id }) => id)).size).toBe(TERMS.length)
+  })
+})
+
+describe('a page as it leaves', () => {
+  const body = '<body class="X"><main id="main"><p>Noise</p></main></body>'
+  const asked = (address: string, answer: Response) =>
+    termsLinked(async () => answer)(new Request(`http://here${address}`)).then((a) => a.text())
+  const page = (of: string, status = 200) =>
+    new Response(body.replace('X', of), { status, headers: { 'content-type': 'text/html; charset=UTF-8' } })
+
+  it('links its words, whatever page it is, and keeps what is not ASCII', async () => {
+    expect(await asked('/advice', page(''))).toContain('#noise">Noise</a>')
+    const sized = new Response('<main>≥ 3 mm noise µ</main>', { headers: { 'content-type': 'text/html' } })
+    expect(await asked('/register', sized)).toMatch(/≥ 3 mm <a [^>]*>noise<\/a> µ/)
+  })
+
+  it('links nothing on paper, before a room, in the glossary and in what is no page', async () => {
+    expect(await asked('/advice', page('for-paper'))).not.toContain('/glossary')
+    expect(await asked('/exercises', page('for-the-room'))).not.toContain('/glossary')
+    expect(await asked('/glossary', page(''))).not.toContain('#noise')
+    const text = new Response('<main>noise</main>', { headers: { 'content-type': 'text/plain' } })
+    expect(await asked('/x.txt', text)).toBe('<main>noise</main>')
   })
 })
 

@@ -19,6 +19,9 @@ const ANY = new RegExp(
   'gi',
 )
 
+/** On paper and in front of a room there is nothing to follow. */
+const NOTHING_TO_FOLLOW = /<body class="for-(?:paper|the-room)"/
+
 /**
  * A page with the first use of each word of the glossary in its running text linked to what it means. Words in links,
  * headings, controls, tables' heads and drawings are left alone.
@@ -26,7 +29,7 @@ const ANY = new RegExp(
 export function linkTerms(html: string): string {
   const start = html.indexOf('<main')
   const end = html.indexOf('</main>')
-  if (start < 0 || end < 0) return html
+  if (start < 0 || end < 0 || NOTHING_TO_FOLLOW.test(html)) return html
   const met = new Set<string>()
   let closed: string | null = null
   let depth = 0

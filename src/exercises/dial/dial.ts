@@ -8,6 +8,7 @@ import { isSized, sizesAt } from '../../trade-offs/sizes-at.ts'
 import { buildOf } from '../../xray/beam/exposure.ts'
 import type { CardRow, CardSheet } from '../../xray/image/card/card-layout.ts'
 import { cardPacks, runCard } from '../../xray/image/card/test-card.ts'
+import { DRAFT_BED } from '../../xray/image/food/grain-tile.ts'
 import { type ExposedPack, exposePack } from '../../xray/image/pack/exposed-pack.ts'
 import { halfExtents } from '../../xray/image/pack/piece.ts'
 import { READ_MARGIN_MM, viewOf } from '../../xray/image/pack/view.ts'
@@ -131,7 +132,7 @@ function pictured(brief: Brief, asked: DialAsked, exposed: ExposedPack, pieceMm:
     .slice(0, PIECES)
     .map((f) => Math.round(100 * f * pieceMm) / 100)
   const row: CardRow = { contaminant: asked.contaminant, what, placement: what.placement, sizesMm }
-  const packs = cardPacks(patch, build.beam, 1, [row])
+  const packs = cardPacks(patch, build.beam, 1, [row], DRAFT_BED)
   const view = viewOf(patch, build.beam)
   const sheet = inOneRow(row, view.uMm, view.vMm) ?? packs.sheets[0]
   const done = runCard(

@@ -25,9 +25,16 @@ export class Answered {
   }
 }
 
+/** An address with its questions by name: a form and a script may ask the same in another order. */
+function sorted(url: string): string {
+  const address = new URL(url)
+  address.searchParams.sort()
+  return address.href
+}
+
 /** What an answer depends on, beside the rule book: the request as far as it is read, and the day. */
 export function keyOf({ method, url, headers, body }: CarriedRequest): string {
-  const hash = createHash('sha256').update(`${today()}\n${method} ${url}\n`)
+  const hash = createHash('sha256').update(`${today()}\n${method} ${sorted(url)}\n`)
   for (const [name, value] of headers) if (READ.includes(name)) hash.update(`${name}: ${value}\n`)
   return hash.update(body ? new Uint8Array(body) : '').digest('base64')
 }

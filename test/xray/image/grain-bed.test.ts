@@ -4,6 +4,7 @@ import { grainBody } from '../../../src/xray/image/food/grain-body.ts'
 import { addGrain } from '../../../src/xray/image/food/grain-chords.ts'
 import { fallenAxes, lyingGrain, plateSphereMm } from '../../../src/xray/image/food/grain-lie.ts'
 import { type GrainShape, grainShape } from '../../../src/xray/image/food/grain-shapes.ts'
+import { CARD_BED } from '../../../src/xray/image/food/grain-tile.ts'
 import { randomStream } from '../../../src/xray/image/food/random.ts'
 import { addField, randomFields } from '../../../src/xray/image/food/random-field.ts'
 import { type Raster, rasterOver } from '../../../src/xray/image/food/raster.ts'
@@ -59,7 +60,11 @@ function pathThrough(shape: GrainShape, tile: Tile, grid: Raster): Float32Array 
 const ball: GrainShape = { kind: 'ellipsoid', axesMm: [1, 1, 1], spread: 0, tilt: 1 }
 function pathOfSpheres(packing: number, seed: number): Float32Array {
   const random = randomStream(seed, 'test')
-  return pathThrough(ball, relaxedTile(ball, packing, GRAIN_MM, SIDE_MM, DEPTH_MM, 'down', random), raster)
+  return pathThrough(
+    ball,
+    relaxedTile(ball, packing, GRAIN_MM, SIDE_MM, DEPTH_MM, 'down', random, CARD_BED.mostSweeps),
+    raster,
+  )
 }
 
 describe('a relaxed bed', () => {
@@ -72,7 +77,16 @@ describe('a relaxed bed', () => {
     (food, structure, packing, grainMm, depthMm) => {
       const shape = grainShape(food, structure)
       const sphereMm = structure === 'plates' ? plateSphereMm(shape, grainMm) : grainMm
-      const tile = relaxedTile(shape, packing, sphereMm, 100, depthMm, 'down', randomStream(3, food))
+      const tile = relaxedTile(
+        shape,
+        packing,
+        sphereMm,
+        100,
+        depthMm,
+        'down',
+        randomStream(3, food),
+        CARD_BED.mostSweeps,
+      )
       const grid = rasterOver(0, 0, 100, 100, 0.4)
       const path = pathThrough(shape, tile, grid)
       const mean = path.reduce((sum, mm) => sum + mm, 0) / path.length

@@ -25,6 +25,7 @@ import { metalDetectorsAt, metalsOf } from '../../../trade-offs/metal-setup.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { askedIndex } from '../../asked/asked-trade-off.ts'
 import { Kept } from '../../kept.ts'
+import { sameAgain } from '../../same-again.ts'
 import { showPage } from '../../show-page.ts'
 import { disposition } from '../../shown/attachment.ts'
 import { materialNames } from '../../shown/choices.ts'
@@ -131,6 +132,7 @@ export const dialPage = (c: Context) => {
 export const dialPart = (c: Context) => {
   const props = dial(c)
   if (!props) throw new HTTPException(404, { message: 'No machine of this brief sees a pack.' })
+  sameAgain(c)
   return showPage(c, <DialPart {...props} />)
 }
 
@@ -140,6 +142,7 @@ export const dialPicture = (c: Context) => {
   const pictures = shown?.kind === 'x-ray' ? shown.pictures : []
   const picture = pictures.find(({ name }) => name === c.req.query('picture'))
   if (!picture) throw new HTTPException(404, { message: 'There is no such picture.' })
+  sameAgain(c)
   return c.body(new Uint8Array(picture.png).buffer, 200, {
     'content-type': 'image/png',
     'content-disposition': disposition('inline', `${picture.name}.png`),

@@ -4,7 +4,6 @@ import { AskPage } from '../../../../views/exercises/ask-page.tsx'
 import { StartPage, SummaryPage } from '../../../../views/exercises/clock-pages.tsx'
 import { exerciseLink } from '../../../../views/exercises/links.ts'
 import { RevealPage } from '../../../../views/exercises/reveal-page.tsx'
-import { linkTerms } from '../../../../views/glossary/link-terms.ts'
 import type { Advisor } from '../../advisor.ts'
 import { showPage } from '../../show-page.ts'
 import { askedSitting } from '../../shown/exercise-sitting.ts'
@@ -23,16 +22,8 @@ export const exercisePage = (advisor: Advisor) => async (c: Context) => {
   )
   return walk.kind === 'elsewhere'
     ? c.redirect(exerciseLink(asked.sitting, exercise.id, walk.screen), 303)
-    : showPage(
-        c,
-        linkedUnlessShown(screenOf(walk), asked.sitting.present),
-        walk.kind === 'ask' && walk.props.problem ? 422 : 200,
-      )
+    : showPage(c, screenOf(walk), walk.kind === 'ask' && walk.props.problem ? 422 : 200)
 }
-
-/** In front of a room there is nothing to follow; for one reader each word leads to the glossary where it is first met. */
-const linkedUnlessShown = (page: { toString(): string | Promise<string> }, present: boolean) =>
-  present ? page : linkTerms(String(page))
 
 function screenOf(walk: Exclude<Walk, { kind: 'elsewhere' }>) {
   switch (walk.kind) {

@@ -1,6 +1,7 @@
 import type { Contaminant, Point } from '../../../contract/index.ts'
 import { foodWindow, type GreyWindow } from '../draw/grey-window.ts'
 import { foodPathMm } from '../food/food-path.ts'
+import { type Bed, CARD_BED } from '../food/grain-tile.ts'
 import { randomStream } from '../food/random.ts'
 import { rasterOver } from '../food/raster.ts'
 import { type DrawnPack, drawPack } from '../pack/drawn-pack.ts'
@@ -25,6 +26,8 @@ export interface CardPacks {
   /** The one grey scale of their plain pictures, mm of solid food. */
   readonly window: GreyWindow
   readonly kept: Map<number, DrawnPack>
+  /** The bed its grains are cut from. */
+  readonly bed: Bed
 }
 
 /** Repeats and sheets have packs of their own; primes keep them apart from the next seeds. */
@@ -38,18 +41,30 @@ export function cardPacks(
   beam: 'down' | 'side',
   seed: number,
   rows: readonly CardRow[],
+  bed: Bed = CARD_BED,
 ): CardPacks {
   const view = viewOf(point, beam)
   const { sheets, leftOff } = layCard(view, rows, randomStream(seed, `card ${beam}`))
   const contaminants = rows.map((row) => ({ ...row.what, placement: row.placement }))
-  const pack = drawPack(point, beam, seed)
+  const pack = drawPack(point, beam, seed, bed)
   const window = foodWindow(foodPathMm(pack.food, rasterOver(0, 0, view.uMm, view.vMm, 1)))
-  return { point, beam, seed, contaminants, rows, sheets, leftOff, window, kept: new Map([[seed, pack]]) }
+  return {
+    point,
+    beam,
+    seed,
+    contaminants,
+    rows,
+    sheets,
+    leftOff,
+    window,
+    kept: new Map([[seed, pack]]),
+    bed,
+  }
 }
 
 /** The pack of a seed; those of the first run are kept for the next machine. */
 function packOf(packs: CardPacks, seed: number, keep: boolean): DrawnPack {
-  const pack = packs.kept.get(seed) ?? drawPack(packs.point, packs.beam, seed)
+  const pack = packs.kept.get(seed) ?? drawPack(packs.point, packs.beam, seed, packs.bed)
   if (keep) packs.kept.set(seed, pack)
   return pack
 }

@@ -4,7 +4,7 @@ import { depthAtMm, innerRectangle, isRead, type View } from '../pack/view.ts'
 import { addGrain, type Grain } from './grain-chords.ts'
 import { plateSphereMm } from './grain-lie.ts'
 import { grainShape } from './grain-shapes.ts'
-import { BED_SEED, cutFrom, tileOf } from './grain-tile.ts'
+import { type Bed, CARD_BED, cutFrom, tileOf } from './grain-tile.ts'
 import { fibreStretch, mouldOf } from './own-shape.ts'
 import { randomStream } from './random.ts'
 import { addField, type RandomField, randomFields } from './random-field.ts'
@@ -27,14 +27,14 @@ export function drawFood(
   product: Product,
   area: Raster,
   seed: number,
-  bedSeed = BED_SEED,
+  bed: Bed = CARD_BED,
 ): DrawnFood {
   const { packing, unevennessMm, grainMm } = product
   const shape = grainShape(product.food, product.structure)
   const sphereMm = product.structure === 'plates' ? plateSphereMm(shape, grainMm) : grainMm
   const count = (view.uMm * view.vMm * view.depthMm * packing) / ((Math.PI / 6) * sphereMm ** 3)
   const drawn = grainMm > 0 && count <= MOST_GRAINS
-  const grains = drawn ? cutFrom(tileOf(view, product, shape, sphereMm, bedSeed), shape, view, seed) : []
+  const grains = drawn ? cutFrom(tileOf(view, product, shape, sphereMm, bed), shape, view, seed) : []
   const power = (f: number) =>
     packing ** 2 * unevennessNoisePower(f, unevennessMm) +
     (grainMm > 0 && !drawn ? grainNoisePower(f, grainMm, packing, view.depthMm) : 0)

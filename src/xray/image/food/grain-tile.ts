@@ -12,21 +12,22 @@ const BALLS = 8_000
 const GRAINS = 500
 /** A tile is at least so many times as long as its longest grain. */
 const LONGEST_GRAINS = 3
-/** Seed of the bed every card shows; others make other beds of the same food. */
-export const BED_SEED = 20
+/** How a bed is made: others of the same food by another seed; with fewer sweeps its grains still overlap a little. */
+export interface Bed {
+  readonly seed: number
+  readonly mostSweeps: number
+}
+/** The bed every card shows. */
+export const CARD_BED: Bed = { seed: 20, mostSweeps: 250 }
+/** The same grains, moved apart in a tenth of the time: for a picture that follows a hand. */
+export const DRAFT_BED: Bed = { seed: 20, mostSweeps: 20 }
 
 /** Tiles by food and depth, made once. */
 const kept = new Map<string, Tile>()
 const KEPT_MOST = 24
 
 /** The relaxed bed of a food at the depth of a view. */
-export function tileOf(
-  view: View,
-  product: Product,
-  shape: GrainShape,
-  sphereMm: number,
-  bedSeed: number,
-): Tile {
+export function tileOf(view: View, product: Product, shape: GrainShape, sphereMm: number, bed: Bed): Tile {
   const key = [
     product.food,
     product.structure,
@@ -34,15 +35,25 @@ export function tileOf(
     sphereMm,
     view.depthMm,
     view.beam,
-    bedSeed,
+    bed.seed,
   ].join()
-  let tile = kept.get(key)
+  const place = `${key} ${bed.mostSweeps}`
+  let tile = kept.get(place)
   if (!tile) {
-    const random = randomStream(bedSeed, key)
+    const random = randomStream(bed.seed, key)
     const sideMm = tileSideMm(shape, product.packing, sphereMm, view.depthMm)
-    tile = relaxedTile(shape, product.packing, sphereMm, sideMm, view.depthMm, view.beam, random)
+    tile = relaxedTile(
+      shape,
+      product.packing,
+      sphereMm,
+      sideMm,
+      view.depthMm,
+      view.beam,
+      random,
+      bed.mostSweeps,
+    )
     if (kept.size >= KEPT_MOST) kept.delete(kept.keys().next().value!)
-    kept.set(key, tile)
+    kept.set(place, tile)
   }
   return tile
 }

@@ -33,7 +33,6 @@ function grainsPerBox(packing: number): number {
   return 1 + (GRAINS_PER_LOOSE_BOX - 1) * looseness
 }
 
-const MOST_SWEEPS = 250
 /** An overlap below this share of the grain's radius counts as touching. */
 const TOUCHING = 0.03
 /** How far a body follows the sum of what pushes it. */
@@ -44,7 +43,8 @@ const LARGEST_MOVE = 0.5
 /**
  * Grains of a food thrown at random between a floor and a lid, then moved and turned apart as bodies of several balls
  * until none overlaps (overlap removal, after Jodrey & Tory 1985, Phys. Rev. A 32:2347). Their volume is
- * exactly the packing's share of the tile. grainMm: diameter of the ball of mean volume.
+ * exactly the packing's share of the tile. grainMm: diameter of the ball of mean volume. What still overlaps after
+ * mostSweeps is left so.
  */
 export function relaxedTile(
   shape: GrainShape,
@@ -54,10 +54,11 @@ export function relaxedTile(
   depthMm: number,
   beam: 'down' | 'side',
   random: Random,
+  mostSweeps: number,
 ): Tile {
   const grains = thrown(shape, packing, grainMm, sideMm, depthMm, beam, random)
   let worst = 0
-  for (let sweep = 0; sweep < MOST_SWEEPS; sweep++) {
+  for (let sweep = 0; sweep < mostSweeps; sweep++) {
     worst = pushApart(grains, sideMm, depthMm)
     if (worst < (TOUCHING * grainMm) / 2) break
   }

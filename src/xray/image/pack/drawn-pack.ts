@@ -1,6 +1,7 @@
 import type { Point } from '../../../contract/index.ts'
 import { unevennessNoisePower } from '../../noise/texture.ts'
 import { type DrawnFood, drawFood, foodPathMm } from '../food/food-path.ts'
+import type { Bed } from '../food/grain-tile.ts'
 import { randomStream } from '../food/random.ts'
 import { addField, type RandomField, randomFields } from '../food/random-field.ts'
 import { finerRaster, type Raster, rasterOver } from '../food/raster.ts'
@@ -39,8 +40,8 @@ export interface PathMaps {
 const FRAME_STEP_MM = 2
 const roundedUp = (mm: number) => FRAME_STEP_MM * Math.ceil(mm / FRAME_STEP_MM - 1e-9)
 
-/** Draws a pack of a point under a beam. bedSeed: of the bed its grains are cut from. */
-export function drawPack(point: Point, beam: 'down' | 'side', seed: number, bedSeed?: number): DrawnPack {
+/** Draws a pack of a point under a beam. bed: that its grains are cut from. */
+export function drawPack(point: Point, beam: 'down' | 'side', seed: number, bed?: Bed): DrawnPack {
   const view = viewOf(point, beam)
   const around = frameMm(point, view)
   const frame = {
@@ -54,7 +55,7 @@ export function drawPack(point: Point, beam: 'down' | 'side', seed: number, bedS
     point,
     view,
     seed,
-    food: drawFood(view, point.product, area, seed, bedSeed),
+    food: drawFood(view, point.product, area, seed, bed),
     frame,
     maps: new Map(),
     residuals: [],

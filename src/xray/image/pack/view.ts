@@ -90,12 +90,34 @@ export function edgeDistanceMm(view: View, u: number, v: number): number {
 const OUTLINE_STEP = 1e-3
 
 /** Distance to a fillet's outline, mm, to first order in its slope. */
-function filletEdgeMm({ uMm, vMm }: View, u: number, v: number): number {
+function filletEdgeMm(view: View, u: number, v: number): number {
+  const { uMm, vMm } = view
   const x = (2 * u) / uMm - 1
   if (Math.abs(x) >= 1) return -(Math.abs(x) - 1) * (uMm / 2) - 1e-6
-  const at = (place: number) => (filletHalfWidth(place) * vMm) / 2
-  const slope = (at(x + OUTLINE_STEP) - at(x - OUTLINE_STEP)) / (OUTLINE_STEP * uMm)
-  return (at(x) - Math.abs(v - vMm / 2)) / Math.sqrt(1 + slope * slope)
+  const { halfMm, lean } = outlineAt(view, x)
+  return (halfMm - Math.abs(v - vMm / 2)) / lean
+}
+
+interface OutlinePlace {
+  readonly halfMm: number
+  /** Length of the normal to its slope. */
+  readonly lean: number
+}
+
+/** Every row of a picture asks for the same places again. */
+const outlines = new WeakMap<View, Map<number, OutlinePlace>>()
+
+/** A fillet's outline at x from its blunt (−1) to its pointed end (1). */
+function outlineAt(view: View, x: number): OutlinePlace {
+  const known = outlines.get(view) ?? new Map<number, OutlinePlace>()
+  outlines.set(view, known)
+  const before = known.get(x)
+  if (before) return before
+  const at = (place: number) => (filletHalfWidth(place) * view.vMm) / 2
+  const slope = (at(x + OUTLINE_STEP) - at(x - OUTLINE_STEP)) / (OUTLINE_STEP * view.uMm)
+  const place = { halfMm: at(x), lean: Math.sqrt(1 + slope * slope) }
+  known.set(x, place)
+  return place
 }
 
 /** A rectangle in the picture, mm. */
