@@ -51,6 +51,11 @@ export function MarkedCurves(props: Props) {
   const left = (value: number) => Number((LEFT + across(value) * WIDTH).toFixed(2))
   const down = (value: number) => Number((top + (1 - up(value)) * plotPx).toFixed(1))
   const xTicks = across.ticks(6)
+  /** The highest point of a curve beneath its name, so that the curve does not run through it. */
+  const highestUnder = ({ words, points }: MarkedCurve, at: number) => {
+    const under = points.filter((point) => Math.abs(left(point[0]) - left(at)) <= (words.length * LETTER) / 2)
+    return Math.max(...under.map(([, value]) => value))
+  }
   return (
     <svg
       class="marked-curves"
@@ -123,7 +128,7 @@ export function MarkedCurves(props: Props) {
         return (
           <text
             class="name"
-            y={down(value) - 8}
+            y={down(Math.max(value, highestUnder(curve, at))) - 8}
             {...nameLies(
               left(at),
               marks.map((mark) => left(mark.x)),
@@ -139,6 +144,9 @@ export function MarkedCurves(props: Props) {
 
 /** Half the room of a name, per cent of the width. */
 const NAME_HALF = 12
+
+/** A letter of a name, per cent of the width. */
+const LETTER = 1.3
 
 /** A name stands over its hill, but beside an upright that would cross it. */
 function nameLies(at: number, uprights: readonly number[]) {

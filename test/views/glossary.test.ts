@@ -33,8 +33,8 @@ describe('the glossary', () => {
 
 describe('a page as it leaves', () => {
   const body = '<body class="X"><main id="main"><p>Noise</p></main></body>'
-  const asked = (address: string, answer: Response) =>
-    termsLinked(async () => answer)(new Request(`http://here${address}`)).then((a) => a.text())
+  const asked = async (address: string, answer: Response) =>
+    (await termsLinked(async () => answer)(new Request(`http://here${address}`))).text()
   const page = (of: string, status = 200) =>
     new Response(body.replace('X', of), { status, headers: { 'content-type': 'text/html; charset=UTF-8' } })
 

@@ -78,14 +78,13 @@ function ForOneReader(props: RevealPageProps) {
   )
 }
 
-/** Most characters of a reason that leave room for larger letters. */
-const SHORT_REASON = 420
-
-/** In front of a room the answer fills one screen and the reason another, both beside the picture. */
+/** In front of a room the answer fills one screen and the reason another, both with the picture. */
 function RoomScreen(props: RevealPageProps) {
   const { sitting, id, title, question, number, of, guess, why, takeHome, previous, next, room } = props
   const counts = readHands(guess)
-  const beside = why || counts !== null
+  const shown = (first: boolean) => (
+    <Pictures id={id} question={question} number={number} guess={guess} room first={first} />
+  )
   return (
     <Page title={title} packed={sitting.packed} here="exercises" present>
       <RoomNav previous={previous} next={next} list={listLink(sitting)} />
@@ -97,22 +96,27 @@ function RoomScreen(props: RevealPageProps) {
         </p>
       </div>
       {why ? null : <Outcome {...props} />}
-      <div class={beside ? 'room-split' : 'room-whole'}>
-        {why ? (
-          <div class={`reasons${question.reason.join('').length < SHORT_REASON ? ' short' : ''}`}>
+      {why ? (
+        <div class="room-why">
+          {shown(true)}
+          <div class="reasons">
             <Reasons question={question} rests={null} />
             {takeHome === null ? null : <p class="take-home">{takeHome}</p>}
           </div>
-        ) : counts ? (
+        </div>
+      ) : counts ? (
+        <div class="room-split">
           <Tally
             question={question}
             counts={counts}
             id={`${pictureId(id, number, 'scene')}-hands`}
             room={room}
           />
-        ) : null}
-        <Pictures id={id} question={question} number={number} guess={guess} room first={beside} />
-      </div>
+          {shown(true)}
+        </div>
+      ) : (
+        <div class="room-whole">{shown(false)}</div>
+      )}
     </Page>
   )
 }

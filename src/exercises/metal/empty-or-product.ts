@@ -1,6 +1,7 @@
 import type { Exercise } from '../exercise.ts'
 import { count, mm, times } from '../numbers.ts'
 import { withCoil } from '../practice.ts'
+import { openingScene } from './opening-scene.ts'
 
 const BALLS = ['steel', 'brass', 'ss316'] as const
 const contaminants = BALLS.map((material) => ({ material }))
@@ -56,6 +57,7 @@ export const emptyOrProduct: Exercise = {
           'Which ball loses most when the cheese comes into the opening?',
           'Which ball is hit hardest when the cheese goes in?',
         ),
+        scene: openingScene(cheese().point),
         answer: {
           kind: 'choice',
           choices: BALLS.map((id, i) => ({ id, words: NAMES[i]! })),

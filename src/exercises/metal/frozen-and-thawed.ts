@@ -2,6 +2,7 @@ import type { Exercise } from '../exercise.ts'
 import { howMuchLarger } from '../how-much-smaller.ts'
 import { count, mm, times } from '../numbers.ts'
 import { withCoil } from '../practice.ts'
+import { openingScene } from './opening-scene.ts'
 
 const TEMPERATURES_C = [-18, -6, -3, 4, 15] as const
 
@@ -53,6 +54,7 @@ export const frozenAndThawed: Exercise = {
           'What becomes of the smallest ball found, in the thawed block against the frozen one?',
           'What happens to the smallest steel ball it finds?',
         ),
+        scene: openingScene(frozen.point),
         answer: howMuchLarger(a, b),
         outcome: `${mm(a)} frozen, ${mm(b)} thawed${Number.isFinite(ratio) ? `: ${times(ratio)} as large` : ''}.`,
         reason: [

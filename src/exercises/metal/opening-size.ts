@@ -2,6 +2,7 @@ import type { Exercise } from '../exercise.ts'
 import { howMuchSmaller } from '../how-much-smaller.ts'
 import { mm, times } from '../numbers.ts'
 import { withCoil } from '../practice.ts'
+import { openingScene } from './opening-scene.ts'
 
 const HEIGHTS_MM = [350, 250, 175, 125, 100] as const
 
@@ -46,6 +47,7 @@ export const openingSize: Exercise = {
           'With the lower opening, what becomes of the smallest iron ball found in its middle?',
           'What happens to the smallest iron ball it finds?',
         ),
+        scene: openingScene(large!.seen().point),
         answer: howMuchSmaller(a, b),
         outcome: `From ${mm(a)} to ${mm(b)}.`,
         reason: [

@@ -3,6 +3,7 @@ import type { Exercise } from '../exercise.ts'
 import { mm } from '../numbers.ts'
 import { once } from '../once.ts'
 import { withCoil } from '../practice.ts'
+import { openingScene } from './opening-scene.ts'
 
 const METALS = [
   { material: 'steel', words: 'mild steel' },
@@ -62,6 +63,7 @@ export const pieceAndPlace: Exercise = {
         ),
         facts: [{ words: 'Opening', value: '300 × 125 mm, cheese 60 mm high' }],
         ask: say('Which check needs the largest ball?', 'Which check is the hardest?'),
+        scene: openingScene(cheese().point),
         answer: {
           kind: 'choice',
           choices: all.map(({ id, words }) => ({ id, words })),
@@ -93,6 +95,7 @@ export const pieceAndPlace: Exercise = {
           'Of which of the four is a ball of that size found as well?',
           'Which other balls of that size are found too?',
         ),
+        scene: openingScene(cheese().point),
         answer: {
           kind: 'choice',
           choices: [

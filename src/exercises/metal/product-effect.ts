@@ -7,6 +7,7 @@ import type { Complex } from '../../numerics/complex.ts'
 import type { Exercise } from '../exercise.ts'
 import { once } from '../once.ts'
 import { machineOf, withCoil } from '../practice.ts'
+import { openingScene } from './opening-scene.ts'
 
 const BALLS = ['steel', 'brass', 'ss316'] as const
 const NAMES = ['mild steel', 'brass', 'stainless steel 316']
@@ -77,6 +78,7 @@ export const productEffect: Exercise = {
           'Which ball answers most nearly in the direction of the cheese, and is lost with it?',
           'Which ball sounds most like the cheese?',
         ),
+        scene: openingScene(cheese().point),
         answer: {
           kind: 'choice',
           choices: BALLS.map((id, at) => ({ id, words: `The ball of ${NAMES[at]}` })),

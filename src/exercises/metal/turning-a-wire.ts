@@ -114,6 +114,7 @@ function questionOn(material: string, wire: ReturnType<typeof stainless>, { say,
           {
             words: `${nameOf(material)}, ${mm(diameterMm)} thick`,
             points: ANGLES.map((degrees, at) => [degrees, chance[at]! * 100] as const),
+            nameAt: 45,
           },
         ],
         marks: [

@@ -1,5 +1,5 @@
 import { binomialAtMost } from '../../numerics/binomial.ts'
-import type { Exercise, Question } from '../exercise.ts'
+import type { Bar, Exercise, Picture, Question } from '../exercise.ts'
 import { count } from '../numbers.ts'
 import type { Voice } from '../voice.ts'
 import { type HoldLine, packsToHold } from './hold-quantity.ts'
@@ -8,6 +8,22 @@ const LINE: HoldLine = { packsPerMin: 80, checkIntervalMin: 60, reactMin: 5 }
 
 const choices = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([id, text]) => ({ id, words: text }))
+
+const bars = (title: string, unit: string, drawn: readonly Bar[]): Picture => ({
+  kind: 'bars',
+  title,
+  unit,
+  bars: drawn,
+})
+
+/** Minutes that go by while somebody thinks. */
+const THOUGHT_MIN = [1, 2, 5, 10]
+/** Chances of finding, and runs, that are held beside each other. */
+const FINDS = [0.5, 0.7, 0.9, 0.99]
+const RUNS = [1, 2, 5, 10]
+const OFTEN_FOUND = 0.9
+/** Three pieces at three places, as common practice has it. */
+const FULL_CHECK = 9
 
 function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
   const held = packsToHold(line)
@@ -20,7 +36,7 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
     { words: 'Time to stop', value: `${line.reactMin} min` },
   ]
   const question = (
-    part: Pick<Question, 'situation' | 'ask' | 'outcome' | 'reason'> & {
+    part: Pick<Question, 'situation' | 'ask' | 'outcome' | 'reason' | 'pictures'> & {
       readonly choices: Readonly<Record<string, string>>
       readonly right: string
     },
@@ -31,7 +47,7 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
     answer: { kind: 'choice', choices: choices(part.choices), right: part.right },
     outcome: part.outcome,
     reason: part.reason,
-    pictures: [],
+    pictures: part.pictures,
   })
   return [
     question({
@@ -51,6 +67,13 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
           'The check has failed. What runs now is not looked at by a machine you can trust.',
         ),
       ],
+      pictures: [
+        bars(
+          'Packs made while the line runs on',
+          'packs',
+          THOUGHT_MIN.map((min) => ({ words: `${min} min`, value: min * line.packsPerMin })),
+        ),
+      ],
     }),
     question({
       situation: 'The line stands.',
@@ -68,6 +91,14 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
           'The detector may have failed at any time since it was last seen to work.',
           'Nobody knows when it went blind. So everything since the last good check is held.',
         ),
+      ],
+      pictures: [
+        bars('Packs in doubt', 'packs', [
+          { words: 'none', value: 0, choice: 'none' },
+          { words: 'after the failed check', value: after, choice: 'after' },
+          { words: 'between the checks', value: since, choice: 'since' },
+          { words: 'since the last good check, until the line stood', value: held, choice: 'all' },
+        ]),
       ],
     }),
     question({
@@ -89,6 +120,16 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
           'Two good runs prove nothing. Find out what is wrong.',
         ),
       ],
+      pictures: [
+        bars(
+          'Two or three of three runs are found, times in 100',
+          '',
+          FINDS.map((chance) => ({
+            words: `piece found ${100 * chance} times in 100`,
+            value: 100 * (1 - binomialAtMost(1, 3, chance)),
+          })),
+        ),
+      ],
     }),
     question({
       situation: 'Maintenance finds a loose cable. The machine is repaired. The packs on hold are waiting.',
@@ -106,6 +147,17 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
           'A repaired machine must show again that it finds every test piece and throws it out. Only then may it judge the packs.',
         ),
       ],
+      pictures: [
+        bars('A machine that finds every second piece still passes, times in 100', '', [
+          { words: 'nothing is run', value: 100, choice: 'nothing' },
+          { words: 'one piece, once', value: 100 * 0.5, choice: 'one' },
+          {
+            words: `${FULL_CHECK} runs, each piece at each place`,
+            value: 100 * 0.5 ** FULL_CHECK,
+            choice: 'proof',
+          },
+        ]),
+      ],
     }),
     question({
       situation: 'The packs on hold are run through the proved machine. One is rejected.',
@@ -121,6 +173,16 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
         say(
           'A piece found there tells what was missed, and where it comes from. Run again until it goes through, a pack with a piece will go through in the end.',
           'If you run a pack often enough, it will go through in the end, piece and all.',
+        ),
+      ],
+      pictures: [
+        bars(
+          `A piece that is found ${100 * OFTEN_FOUND} times in 100 goes through at least once, times in 100`,
+          '',
+          RUNS.map((runs) => ({
+            words: runs === 1 ? 'run once' : `run ${runs} times`,
+            value: 100 * (1 - OFTEN_FOUND ** runs),
+          })),
         ),
       ],
     }),
@@ -141,6 +203,7 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
           'Somebody who reads it next year must see that nothing doubtful was sold.',
         ),
       ],
+      pictures: [],
     }),
   ]
 }

@@ -100,7 +100,7 @@ export const flakeLyingFlat: Exercise = {
               {
                 words: 'flat',
                 points: curve.map(({ t, flat: p }) => [t, p * 100] as const),
-                nameAt: expected,
+                nameAt: expected * 0.8,
               },
               {
                 words: 'at random',

@@ -80,7 +80,7 @@ export const thinAndFast: Exercise = {
             'Less food also lets more x-rays through, which makes up for the speed.',
           ),
           say(
-            `The deepest bed needs a stone ${times((a ?? 0) / (b ?? 1))} as large.`,
+            `In ${deep!.heightMm} mm of beans the stone must be ${times((a ?? 0) / (b ?? 1))} as large as in ${thin!.heightMm} mm.`,
             'So when somebody says: slow down to find more, ask first how deep the food lies.',
           ),
         ],
