@@ -44,10 +44,11 @@ describe('a page as it leaves', () => {
     expect(await asked('/register', sized)).toMatch(/≥ 3 mm <a [^>]*>noise<\/a> µ/)
   })
 
-  it('links nothing on paper, before a room, in the glossary and in what is no page', async () => {
+  it('links nothing on paper, before a room, in the glossary, between the fields of a brief and in what is no page', async () => {
     expect(await asked('/advice', page('for-paper'))).not.toContain('/glossary')
     expect(await asked('/exercises', page('for-the-room'))).not.toContain('/glossary')
     expect(await asked('/glossary', page(''))).not.toContain('#noise')
+    expect(await asked('/brief?b=x', page(''))).not.toContain('#noise')
     const text = new Response('<main>noise</main>', { headers: { 'content-type': 'text/plain' } })
     expect(await asked('/x.txt', text)).toBe('<main>noise</main>')
   })

@@ -1,8 +1,8 @@
 import { linkTerms } from '../../../views/glossary/link-terms.ts'
 import type { Answers } from './door.ts'
 
-/** The glossary itself explains its words where they stand. */
-const EXPLAINS = '/glossary'
+/** The glossary explains its words itself; on the brief each link would be one more stop between two fields. */
+const LEFT_AS_THEY_ARE: ReadonlySet<string> = new Set(['/glossary', '/brief', '/'])
 
 /** Pages with the first use of each word of the glossary linked to what it means; parts, files and paper stay as they are. */
 export const termsLinked =
@@ -10,7 +10,8 @@ export const termsLinked =
   async (request) => {
     const response = await answers(request)
     const isPage = (response.headers.get('content-type') ?? '').startsWith('text/html')
-    if (!isPage || response.status !== 200 || new URL(request.url).pathname === EXPLAINS) return response
+    if (!isPage || response.status !== 200 || LEFT_AS_THEY_ARE.has(new URL(request.url).pathname))
+      return response
     // Byte by byte: the words are ASCII, and what stands around them is handed on untouched.
     const page = Buffer.from(await response.arrayBuffer()).toString('latin1')
     const headers = new Headers(response.headers)
