@@ -16,12 +16,9 @@ export function Limits({ register, ink }: { register: Register; ink: Ink }) {
           line === machine.line && control.point === machine.point && control.equipment === machine.equipment,
       )
       const sentences = once(
-        mine.flatMap(({ control }) => [
-          ...control.criticalLimit,
-          ...control.monitoring,
-          ...control.verification,
-          ...control.notes,
-        ]),
+        (['criticalLimit', 'monitoring', 'verification', 'notes'] as const).flatMap((part) =>
+          mine.flatMap(({ control }) => control[part]),
+        ),
       )
       return { machine, sentences }
     })
