@@ -84,6 +84,11 @@ describe('the page of a plan', () => {
     expect(text(body)).toMatch(/pieces of 5 mm with .* missed show that 5 mm is found 9 times in 10/)
     expect(body).toContain('/runs/enter?')
     expect((await get(`/plan?b=${packed}&contaminant=0&size=wide`)).status).toBe(422)
+    for (const machine of ['~', '0.no-such-machine', '7.xray-dual']) {
+      const refused = await get(`/plan?b=${packed}&contaminant=0&size=5&machine=${machine}`)
+      expect(refused.status).toBe(422)
+      expect(text(refused.body)).toContain('Machine: no such machine of this brief')
+    }
   })
 
   it('has no sheet and no entry where no count of pieces shows it', async () => {

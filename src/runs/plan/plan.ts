@@ -33,7 +33,7 @@ function noMachine(advice: Advice, { equipment, point, contaminant }: PlanAsked)
     options.filter(({ findings }) => findings[contaminant]?.expectedMm).map((option) => option.equipment),
   )
   const here = equipment ? ` ${equipment}` : ''
-  const there = point === undefined ? '' : ` at point ${point}`
+  const there = point === undefined ? '' : ` at ${advice.points[point]?.name ?? 'that point'}`
   return known.length === 0
     ? 'no machine of this brief is expected to find this contaminant, so there is nothing to plan by'
     : `no expected size of${here || ' a machine'}${there} for this contaminant; machines that have one: ${[...new Set(known)].join(', ')}`

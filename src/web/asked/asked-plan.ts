@@ -67,6 +67,14 @@ export async function askedPlan(c: Context, advisor: Advisor): Promise<AskedPlan
   const size = typed.size === '' ? null : readMeasure(typed.size, 'mm')
   if (size && !size.ok)
     return { ...shown, problems: new Map([['size', `Size to show: ${size.because}`]]), plan: null }
+  if (!shown.machines.some(({ value }) => value === typed.machine))
+    return {
+      ...shown,
+      problems: new Map([
+        ['machine', 'Machine: no such machine of this brief is expected to find this; choose one.'],
+      ]),
+      plan: null,
+    }
   const [point, ...id] = typed.machine.split('.')
   const planned = planTrial(brief, advice, {
     contaminant,
