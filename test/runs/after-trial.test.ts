@@ -70,6 +70,14 @@ describe('a trial in the brief', () => {
     expect(both.demonstrated).toHaveLength(2)
   })
 
+  it('leaves no size of an earlier trial beside what a later one measured without showing it', async () => {
+    const { records } = await held(TRIAL_CSV)
+    const once = withRecords(bagOfKernels, records!)
+    const later = withRecords(once, { measured: records!.measured, demonstrated: [] })
+    expect(later.demonstrated).toEqual([])
+    expect(later.measured).toEqual(once.measured)
+  })
+
   it('a size shown below the best possible one is a conflict: it adds nothing and changes nothing', async () => {
     const tiny = TRIAL_CSV.replaceAll(/quartz;[\d,]+;10;\d+/g, 'quartz;0,3;60;60').split('\n')
     const conflict = await held([...tiny.slice(0, 2), ...tiny.slice(-2)].join('\n'))

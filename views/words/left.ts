@@ -2,7 +2,7 @@ import type { AnswerRow } from '../../src/contract/answer.ts'
 
 /** What is left to do about a contaminant, in a word or two. */
 export const LEFT_WORDS: Readonly<Record<AnswerRow['left']['kind'], string>> = {
-  done: 'nothing',
+  done: 'show it at acceptance',
   test: 'test it',
   prevent: 'keep it out',
   agree: 'agree another size',

@@ -51,16 +51,17 @@ export function recordsOf(
   }
 }
 
-/** The brief with a trial's records in place of earlier ones about the same machine, point and contaminant. */
+/**
+ * The brief with a trial's records in place of earlier ones about the same machine, point and contaminant: a size that the
+ * later trial did not show again does not stand beside what it measured.
+ */
 export function withRecords(given: BriefInput, { measured, demonstrated }: TrialRecords): BriefInput {
   const about = (one: MeasuredRow | DemonstratedRecord) => `${one.point}|${one.equipment}|${one.contaminant}`
+  const now = new Set([...measured, ...demonstrated].map(about))
   const others = <Item extends MeasuredRow | DemonstratedRecord>(
     old: readonly Item[],
     fresh: readonly Item[],
-  ) => {
-    const now = new Set(fresh.map(about))
-    return [...old.filter((one) => !now.has(about(one))), ...fresh]
-  }
+  ) => [...old.filter((one) => !now.has(about(one))), ...fresh]
   return {
     ...given,
     measured: others(given.measured ?? [], measured),
