@@ -1,19 +1,11 @@
-import {
-  BEYOND,
-  coverageOf,
-  DESIGNS,
-  falseDisagreement,
-  promisedAndGiven,
-  signalCoverage,
-} from './coverage.ts'
+import { coverageOf, DESIGNS, falseDisagreement, promisedAndGiven, signalCoverage } from './coverage.ts'
 
 const sets = Number(process.argv[2] ?? 2000)
 const share = (value: number) => `${(100 * value).toFixed(1)} %`.padStart(8)
 
 console.log(`${sets} simulated trials of each design; the bound is asked to hold in 95 %`)
 console.log('separated | penalised holds | plain holds | printed | printed and wrong')
-for (const design of [...DESIGNS, ...BEYOND]) {
-  if (design === BEYOND[0]) console.log('less than asked, and not promised:')
+for (const design of DESIGNS) {
   const c = coverageOf(design, sets, 20261127)
   console.log(
     `${share(c.separated)}  | ${share(c.headline)}        | ${share(c.plain)}    | ${share(c.printed)} | ${share(c.wrong)}   ${design.words}`,
@@ -25,6 +17,8 @@ for (const [perSize, worseBy] of [
   [10, 0],
   [12, 0],
   [15, 0.05],
+  [20, 0.05],
+  [30, 0.1],
 ] as const) {
   const { promised, given } = promisedAndGiven(perSize, worseBy, sets, 20261127)
   console.log(

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { RunRow } from '../../src/contract/index.ts'
+import { profileEnd } from '../../src/runs/fit/size-bound.ts'
 import { readTrial } from '../../src/runs/index.ts'
 
 const SIX = [1.9, 2.1, 2.3, 2.5, 2.7, 3.0]
@@ -57,6 +58,13 @@ describe('what a trial demonstrates', () => {
       'larger pieces are found more often',
     )
     expect(groupOf([...stone([0, 0, 1, 2, 5, 7]), clean]).words).toContain('above the largest')
+  })
+
+  it('where no slope is shown the bound is no size at all, however far out it is looked for', () => {
+    const counts = [3, 2, 3, 3, 2, 4].map((found, i) => ({ x: Math.log(SIX[i]!), runs: 4, found }))
+    const floor = { kind: 'fixed', chance: 0 } as const
+    for (const method of ['firth', 'ml'] as const)
+      expect(profileEnd(counts, { link: 'logit', method, floor }, 0.9)).toBe(Infinity)
   })
 
   it.each([

@@ -1,5 +1,5 @@
 import { type Asked, type Fitted, fitModel } from './fit.ts'
-import type { Row } from './likelihood.ts'
+import type { At, Row } from './likelihood.ts'
 import { linkInverse } from './link.ts'
 
 /** Runs at one x (ln of a size in mm, or whatever scale a published set uses); x null: clean packs. */
@@ -15,6 +15,9 @@ export type Curve = Omit<Asked, 'held' | 'start'>
 export const ONE_SIDED_95 = 2.705543454095404
 /** z exceeded with probability 0.05. */
 export const Z_95 = 1.6448536269514722
+
+/** Share of the best curve's steepness below which a line counts as level. */
+const FLAT = 1e-4
 
 const columnsFrom = (rows: readonly SizeRow[], origin: number): Row[] =>
   rows.map(({ x, runs, found }) => ({ columns: x === null ? null : [1, x - origin], runs, found }))
@@ -55,7 +58,7 @@ export function logLThrough(
   curve: Curve,
   chance: number,
   x: number,
-  near?: Fitted,
+  near?: At,
 ): Fitted {
   const through = linkInverse(curve.link, chance)
   return fitModel(columnsFrom(rows, x), {
@@ -88,9 +91,15 @@ export function profileEnd(
   const at = xAt(best, curve, chance)
   const way = (side === 'upper' ? 1 : -1) * Math.sign(best.b[1]!)
   if (!Number.isFinite(at) || way === 0) return side === 'upper' ? Infinity : -Infinity
+  const middle = xAt(best, curve, 0.5)
+  const through = linkInverse(curve.link, chance)
   let near: Fitted = best
   const loss = (x: number): number => {
-    near = logLThrough(rows, curve, chance, x, near)
+    // Far out the last slope would put every size at 0 or 1, where there is nothing to climb: start no steeper than
+    // the line that keeps the best curve's middle.
+    const gentle = Math.min(Math.abs(near.b[1]!), Math.abs(through / (x - middle)))
+    const start = { b: [through, Math.sign(best.b[1]!) * gentle], floor: near.floor }
+    near = logLThrough(rows, curve, chance, x, start)
     return 2 * (best.logL - near.logL) - drop
   }
   let inner = at
@@ -100,7 +109,8 @@ export function profileEnd(
     const outer = inner + way * stride
     const lossOuter = loss(outer)
     if (lossOuter >= 0) return root(loss, inner, lossInner, outer, lossOuter)
-    if (Math.abs(lossOuter - lossInner) < 1e-9 && k > 8) break
+    // A line this much flatter than the best is the level one: no size further out is lost.
+    if (Math.abs(near.b[1]!) < FLAT * Math.abs(best.b[1]!)) break
     inner = outer
     lossInner = lossOuter
     stride *= 1.7
