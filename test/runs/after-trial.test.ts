@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { movedSize } from '../../src/advice/assess/after-trials.ts'
 import { advise } from '../../src/advise.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { BriefInput, Finding } from '../../src/contract/index.ts'
@@ -36,7 +37,7 @@ describe('a trial in the brief', () => {
     expect(records!.demonstrated[0]).toMatchObject({ sizeMm: 2.89, basis: 'curve', packs: 60 })
   })
 
-  it('moves expected and safe to promise of that piece alone, and the demonstrated size stands by itself', async () => {
+  it('moves expected and safe to promise of that piece by its counts, and the demonstrated size stands by itself', async () => {
     const { records } = await held(TRIAL_CSV)
     const next = withRecords(bagOfKernels, records!)
     const [before, after] = [await findingsOf(bagOfKernels), await findingsOf(next)]
@@ -47,8 +48,38 @@ describe('a trial in the brief', () => {
     expect(after[0]!.expectedMm).toBeLessThan(2.89)
     expect(after[0]!.cautiousMm).toBeGreaterThanOrEqual(2.89)
     expect(after[0]!.bestMm).toBe(before[0]!.bestMm)
-    expect(after[1]).toEqual(before[1])
     expect(before[0]).toMatchObject({ measured: false, demonstrated: null })
+  })
+
+  it('moves the other pieces of the machine by the threshold of its clean run alone', async () => {
+    const { records } = await held(TRIAL_CSV)
+    const [before, after] = [
+      await findingsOf(bagOfKernels),
+      await findingsOf(withRecords(bagOfKernels, records!)),
+    ]
+    // 1 of 3,000 clean packs, (1 + ½)/(3,000 + 500) = 0.43 in 1,000 where 1 is asked: a higher threshold.
+    const points = [{ ...bagOfKernels.points[0]!, falseRejectsPerPack: 1.5 / 3500 }]
+    expect(after[1]).toEqual((await findingsOf({ ...bagOfKernels, points }))[1])
+    expect(after[1]!.expectedMm!).toBeGreaterThan(before[1]!.expectedMm!)
+    expect(after[1]!.measured).toBe(false)
+    // More rejects than asked: a lower one, and smaller pieces are found.
+    const loose = await held(TRIAL_CSV.replace(';3000;1;', ';3000;30;'))
+    const lower = await findingsOf(withRecords(bagOfKernels, loose.records!))
+    expect(lower[1]!.expectedMm!).toBeLessThan(before[1]!.expectedMm!)
+    // The piece that was tried stands on its own counts: the threshold is in them already.
+    const { constants } = records!.measured[0]!
+    const moved = movedSize(before[0]!.expectedMm!, before[0]!.halfMm!, { constants: constants! })
+    expect(after[0]!.expectedMm! / moved).toBeCloseTo(1, 4)
+  })
+
+  it('a short clean run without a reject moves no threshold by itself', async () => {
+    const run = { point: 'after packing', equipment: 'xray-single', cleanRun: { packs: 30, rejects: 0 } }
+    const [before, after] = [
+      await findingsOf(bagOfKernels),
+      await findingsOf({ ...bagOfKernels, measured: [run] }),
+    ]
+    for (const [i, { expectedMm }] of after.entries())
+      expect(Math.abs(Math.log(expectedMm! / before[i]!.expectedMm!))).toBeLessThan(0.005)
   })
 
   it('decides what can be promised: met at 3 mm, not at 2.7 mm', async () => {

@@ -15,7 +15,8 @@ import type { AssessedOption } from '../stages.ts'
 import { asItRejects } from './clean-run.ts'
 import { coilFindings, xrayFindings } from './findings.ts'
 import type { LinedUp } from './line-up.ts'
-import { residualAsRead, signalReadIn, withOwnConstants } from './product-signal.ts'
+import { withOwnConstants } from './own-constants.ts'
+import { residualAsRead, signalReadIn } from './product-signal.ts'
 import { remembered } from './remembered.ts'
 
 /** Assessments kept: an advice is searched again and again with all but one machine or point unchanged. */
@@ -43,13 +44,17 @@ export function assessDetector(
   pointIndex: number,
   { machine }: LinedUp,
 ): { assessed: AssessedOption; findings: Finding[] } | null {
-  const point = asItRejects(brief, pointIndex, machine.id)
+  const point = asItRejects(brief, pointIndex, machine.id, 'all')
+  const before = asItRejects(brief, pointIndex, machine.id, 'by themselves')
   const { contaminants } = brief
+  const at = { pointIndex, equipment: machine.id }
   const prefix = placeId({ point: pointIndex, equipment: machine.id })
   switch (machine.family) {
     case 'xray': {
-      const assessment = xray({ machine, point, contaminants, prefix })
-      const findings = xrayFindings(brief, { pointIndex, equipment: machine.id }, assessment)
+      const input = { machine, point, contaminants, prefix }
+      const assessment = xray(input)
+      const unmoved = () => xrayFindings(brief, at, xray({ ...input, point: before }))
+      const findings = withOwnConstants(brief, at, xrayFindings(brief, at, assessment), unmoved)
       return { assessed: { family: 'xray', pointIndex, machine, assessment }, findings }
     }
     case 'coil':
@@ -61,19 +66,12 @@ export function assessDetector(
         idPrefix: prefix,
         ...(machine.family === 'coil' && machine.mostAtOnce ? { mostAtOnce: machine.mostAtOnce } : {}),
       }
-      const at = { pointIndex, equipment: machine.id }
       const read = signalReadIn(brief, at)
-      const productSignal = read && residualReadAs({ ...input, ...read })
+      const productSignal = read && residualReadAs({ ...input, point: before, ...read })
       const assessment = coil(productSignal ? { ...input, point: { ...point, productSignal } } : input)
-      const findings = coilFindings(brief, at, assessment)
-      const { family } = machine
-      return {
-        assessed: { family, pointIndex, machine, assessment },
-        // A piece with constants of its own has the signal in them already.
-        findings: productSignal
-          ? withOwnConstants(brief, at, findings, () => coilFindings(brief, at, coil(input)))
-          : findings,
-      }
+      const unmoved = () => coilFindings(brief, at, coil({ ...input, point: before }))
+      const findings = withOwnConstants(brief, at, coilFindings(brief, at, assessment), unmoved)
+      return { assessed: { family: machine.family, pointIndex, machine, assessment }, findings }
     }
     default:
       return null

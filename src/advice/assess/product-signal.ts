@@ -1,5 +1,5 @@
 import { assessCoil, type CoilInput } from '../../coil/assess-coil.ts'
-import type { Brief, Finding, ProductSignal } from '../../contract/index.ts'
+import type { Brief, ProductSignal } from '../../contract/index.ts'
 
 /** The signal that a trial's clean packs gave: the largest of so many is as large as that of a piece of this size. */
 export interface SignalRead {
@@ -61,21 +61,4 @@ export function residualAsRead({ sizeMm, packs, ...input }: ReadInput): ProductS
     else high = middle
   }
   return times(Math.exp((low + high) / 2))
-}
-
-/** Findings of the machine with that residual, and of pieces with constants of their own as they were fitted. */
-export function withOwnConstants(
-  brief: Brief,
-  { pointIndex, equipment }: At,
-  moved: readonly Finding[],
-  unmoved: () => readonly Finding[],
-): Finding[] {
-  const { name } = brief.points[pointIndex]!
-  const own = new Set(
-    brief.measured
-      .filter((one) => one.point === name && one.equipment === equipment)
-      .map(({ contaminant }) => contaminant),
-  )
-  const before = unmoved()
-  return moved.map((finding, i) => (own.has(finding.contaminant) ? before[i]! : finding))
 }

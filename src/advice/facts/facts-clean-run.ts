@@ -18,5 +18,5 @@ export function writeCleanRun(write: FactWriter, brief: Brief, pointIndex: numbe
   if (!run) return
   write.computed('cleanRun.rejects', run.cleanRun.rejects)
   const asked = brief.points[pointIndex]!.falseRejectsPerPack
-  write.computed('cleanRun.overAsked', rejectsPerPack(run.cleanRun) / asked)
+  write.computed('cleanRun.overAsked', rejectsPerPack(run.cleanRun, asked) / asked)
 }
