@@ -24,7 +24,8 @@ export function BeforeAfter({ updated, packed }: { updated: readonly Updated[]; 
         The predicted curve, moved and steepened as far as the counts ask: two constants on a grid. Before the
         trial, the factor on all sizes spreads as from expected to safe to promise, the steepness by a factor
         of two (assumed); false rejects are those of the clean run. It holds for this piece, machine, setting,
-        product and thickness, until any of them changes.
+        product and thickness, until any of them changes. The clean run says where the machine’s threshold
+        stands, and so moves its other pieces here as well.
       </p>
       <section class="scroll" tabindex={0} aria-label="Before and after the trial">
         <table class="routes">
