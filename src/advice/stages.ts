@@ -242,6 +242,8 @@ export interface Ordered extends Judged {
 /** Where a rule of the second run was asked: of a line, of a row, of a machine in use, or of an option. */
 export interface LineOutcome extends PlacedOutcome {
   readonly line: number | null
+  /** Of two machines the place of the other one: "p0.coil-single". */
+  readonly beside?: string
 }
 
 /** After `answer/`: what the rules say of the order. */

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util'
+import { loadRulebook } from '../advice/book/rulebook.ts'
 import { wouldHaveFound } from '../advice/found/fragment.ts'
 import { advise } from '../advise.ts'
 import { parseBrief, parseFragment } from '../brief/index.ts'
@@ -47,7 +48,7 @@ export async function fragmentCommand(args: string[]): Promise<number> {
     const lines = parsed.problems.map(({ path: field, message }) => `  ${field}: ${message}`)
     throw new InputError(`there are problems:\n${lines.join('\n')}`)
   }
-  const answer = await wouldHaveFound(parsed.brief, parsed.piece, parsed.given, adviseGiven)
+  const answer = await wouldHaveFound(parsed.brief, parsed.piece, parsed.given, adviseGiven, loadRulebook())
   process.stdout.write(values.json ? `${JSON.stringify(answer, null, 2)}\n` : fragmentText(answer))
   return 0
 }

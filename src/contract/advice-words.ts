@@ -19,6 +19,8 @@ export const EFFECTS = [
   'asks',
   'grounds',
   'combines',
+  'multiplies',
+  'hinges',
   'notes',
   'records',
   'prevents',

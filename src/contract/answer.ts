@@ -73,6 +73,8 @@ export const combinationSchema = z.object({
   grounds: z.array(tracedSchema.extend({ line: z.string() })),
   /** Why misses of several uses may not be multiplied; empty where there is one use or none. */
   independence: z.string(),
+  /** The same by its sentences, each with its rule and line. */
+  independenceGrounds: z.array(tracedSchema.extend({ line: z.string() })),
   /** What can still enter behind each inspection point. */
   stillEnters: z.array(
     z.object({

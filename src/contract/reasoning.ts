@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { EFFECTS, MEETS, OUTCOMES, VERDICTS } from './advice-words.ts'
+import { tracedSchema } from './answer.ts'
 
 /** What a run rests on: program, rule book, reference data. */
 export const versionsSchema = z.object({ gritwise: z.string(), rules: z.string(), reference: z.string() })
@@ -47,6 +48,8 @@ export const closeCallSchema = z.object({
   because: z.string(),
   /** The test on the product that would settle it. */
   test: z.string(),
+  /** Both by their sentences, each with its rule. */
+  grounds: z.array(tracedSchema),
 })
 
 export const missingSchema = z.object({

@@ -106,7 +106,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
 
   app.get('/rules', ruleBookPage(advisor))
   app.get('/rules/:id', rulePage(advisor))
-  app.get('/fragment', fragmentPage(answers))
+  app.get('/fragment', fragmentPage(answers, house))
 
   app.get('/compare', comparePage(advisor))
   app.get('/glossary', glossaryPage)
@@ -145,7 +145,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.post('/api/advice', adviceApi(advisor))
   app.post('/api/card', cardApi)
   app.post('/api/compare', compareApi(advisor))
-  app.post('/api/fragment', fragmentApi(answers))
+  app.post('/api/fragment', fragmentApi(answers, house))
   app.post('/api/report', reportApi(advisor))
   app.post('/api/runs', runsApi(advisor))
   app.post('/api/plan', planApi(advisor))

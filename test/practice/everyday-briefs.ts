@@ -7,10 +7,10 @@ import type { BriefInput } from '../../src/contract/index.ts'
 type Point = BriefInput['points'][number]
 type Asked = BriefInput['contaminants'][number]
 
-const find = (...wanted: readonly (readonly [string, number, Partial<Asked>?])[]): Asked[] =>
+export const find = (...wanted: readonly (readonly [string, number, Partial<Asked>?])[]): Asked[] =>
   wanted.map(([material, mustFindMm, more = {}]) => ({ material, mustFindMm, basis: 'customer', ...more }))
 
-const pack = (
+export const pack = (
   name: string,
   [heightMm, widthMm, lengthMm]: readonly [number, number, number],
   massG: number,
@@ -27,7 +27,7 @@ const pack = (
   ...more,
 })
 
-const fall = (diameterMm: number, kgPerHour: number): Point => ({
+export const fall = (diameterMm: number, kgPerHour: number): Point => ({
   name: 'drop pipe',
   stage: 'free-fall',
   heightMm: diameterMm,
@@ -39,7 +39,7 @@ const fall = (diameterMm: number, kgPerHour: number): Point => ({
   fallHeightMm: 800,
 })
 
-const pipe = (diameterMm: number, kgPerHour: number, name = 'pipe'): Point => ({
+export const pipe = (diameterMm: number, kgPerHour: number, name = 'pipe'): Point => ({
   name,
   stage: 'pumped',
   heightMm: diameterMm,
@@ -50,7 +50,7 @@ const pipe = (diameterMm: number, kgPerHour: number, name = 'pipe'): Point => ({
   speedMPerMin: 20,
 })
 
-const belt = (
+export const belt = (
   heightMm: number,
   widthMm: number,
   kgPerHour: number,
@@ -59,10 +59,14 @@ const belt = (
 ): Point => ({ name, stage: 'loose', heightMm, widthMm, lengthMm: 300, kgPerHour, speedMPerMin })
 
 type Part = NonNullable<Point['parts']>[number]
-const CARTON: Part = { material: 'carton', mm: 0.5, place: 'wrap' }
-const foil = (mm: number, place: Part['place'] = 'wrap'): Part => ({ material: 'aluminium_foil', mm, place })
-const plastic = (material: string, mm: number, place: Part['place']): Part => ({ material, mm, place })
-const TIN: Part[] = [
+export const CARTON: Part = { material: 'carton', mm: 0.5, place: 'wrap' }
+export const foil = (mm: number, place: Part['place'] = 'wrap'): Part => ({
+  material: 'aluminium_foil',
+  mm,
+  place,
+})
+export const plastic = (material: string, mm: number, place: Part['place']): Part => ({ material, mm, place })
+export const TIN: Part[] = [
   { material: 'steel', mm: 0.2, place: 'wall' },
   { material: 'steel', mm: 0.25, place: 'base' },
   { material: 'steel', mm: 0.25, place: 'lid' },
@@ -73,7 +77,7 @@ const JAR: Part[] = [
   { material: 'steel', mm: 0.2, place: 'closure' },
 ]
 
-const line = (
+export const line = (
   title: string,
   product: BriefInput['product'],
   points: Point | Point[],

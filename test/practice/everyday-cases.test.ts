@@ -4,6 +4,9 @@ import type { Advice } from '../../src/contract/index.ts'
 import { briefOf, QUICK } from '../advice/demo.ts'
 import { sweep } from '../sweep.ts'
 import { EVERYDAY } from './everyday-briefs.ts'
+import { UNUSUAL } from './unusual-briefs.ts'
+
+const BRIEFS = { ...EVERYDAY, ...UNUSUAL }
 
 /**
  * What somebody with twenty years on these lines would put where, and what would be left to do about each contaminant
@@ -19,7 +22,7 @@ interface Says {
   readonly ruledOut?: readonly [equipment: string, rule: string]
 }
 
-const EXPERT: Readonly<Record<keyof typeof EVERYDAY, Says>> = {
+const EXPERT: Readonly<Record<keyof typeof BRIEFS, Says>> = {
   codBlock: {
     put: ['coil-multi @ blocks'],
     left: { steel: 'done', ss316: 'done', bone_fish: 'prevent' },
@@ -122,6 +125,66 @@ const EXPERT: Readonly<Record<keyof typeof EVERYDAY, Says>> = {
   babyPouch: { put: ['xray-single @ spouted pouches'], left: { rubber_any: 'test', glass_any: 'done' } },
   dicedChicken: { put: ['xray-dual @ bags'], left: { bone_poultry_soft: 'done', cartilage: 'prevent' } },
   pasta: { put: ['xray-dual @ bags'], left: { pc: 'prevent', glass_any: 'done' } },
+  butterBlock: { put: ['coil-multi @ blocks'], left: { steel: 'done', ss316: 'done' } },
+  sugarPipe: { put: ['coil-pipe @ blow line'], left: { steel: 'done', ss316: 'done', pe: 'prevent' } },
+  drumsticks: {
+    put: ['xray-single @ trays'],
+    left: { steel: 'done', glass_any: 'done', bone_poultry: 'prevent' },
+    keptOut: { bone_poultry: 'bone-in-food-is-a-matter-of-the-cut' },
+  },
+  slicedBread: { put: ['coil-multi @ bags'], left: { steel: 'done', ss316: 'done' } },
+  sardines: {
+    put: ['xray-single @ closed cans'],
+    left: { steel: 'done', ss316: 'done', bone_fish: 'agree' },
+    keptOut: { bone_fish: 'bone-is-trimmed-out' },
+    ruledOut: ['coil-single', 'can-closes-field'],
+  },
+  chocolateEggs: {
+    put: ['xray-single @ nets'],
+    left: { steel: 'look-elsewhere', glass_any: 'look-elsewhere' },
+    ruledOut: ['coil-multi', 'coil-before-the-insert'],
+  },
+  saladBowl: {
+    put: ['xray-single @ bowls'],
+    left: { steel: 'done', stone_any: 'done', insect: 'prevent' },
+    keptOut: { insect: 'keep-insects-out' },
+  },
+  catFood: { put: ['xray-single @ trays'], ruledOut: ['coil-multi', 'can-closes-field'] },
+  formulaDrop: {
+    put: ['coil-free-fall @ drop pipe'],
+    left: { steel: 'done', ss316: 'done', solder_snag: 'done', pe: 'prevent' },
+  },
+  peppercorns: {
+    put: ['xray-dual-fine @ sacks'],
+    left: { steel: 'done', ss316: 'done', stone_any: 'agree', nut_shell: 'prevent' },
+    keptOut: { nut_shell: 'shells-and-stones-are-sorted-out' },
+  },
+  iceSticks: { put: ['xray-single @ wrapped sticks'], left: { steel: 'done', wood: 'prevent' } },
+  porkTray: { put: ['xray-single @ trays'], left: { ss316: 'done', bone_hard: 'done', pe: 'prevent' } },
+  cheeseSlices: { put: ['xray-single @ packs'], left: { steel: 'done', ss316: 'done', glass_any: 'done' } },
+  saltSack: { put: ['coil-single @ sacks'], left: { steel: 'done', ss316: 'done' } },
+  carrots: {
+    put: ['coil-single @ grading belt'],
+    left: { steel: 'done', stone_any: 'look-elsewhere', wood: 'prevent' },
+  },
+  teaCarton: { put: ['coil-single @ cartons'], left: { steel: 'done', ss316: 'done' } },
+  nutsAbsorber: {
+    put: ['xray-dual @ inspection belt'],
+    left: { steel: 'done', stone_any: 'done', nut_shell: 'prevent' },
+    ruledOut: ['coil-single', 'coil-before-the-insert'],
+  },
+  twoPacks: {
+    put: ['xray-dual @ bags', 'coil-multi @ cartons', 'xray-dual @ cartons'],
+    left: { wood: 'prevent' },
+  },
+  biscuitBand: { put: ['xray-dual @ cooling belt'] },
+  milkPipe: { put: ['xray-pipe @ filler feed'], left: { steel: 'done', ss316: 'done', rubber_any: 'test' } },
+  pineappleCan: {
+    put: ['xray-side @ closed cans'],
+    left: { steel: 'look-elsewhere', rubber_any: 'test' },
+    ruledOut: ['coil-single', 'can-closes-field'],
+  },
+  proteinBars: { put: ['xray-single @ bars'], left: { steel: 'done', ss316: 'done', glass_any: 'done' } },
 }
 
 /** A few with every run, all of them with `npm run sweeps`. */
@@ -131,7 +194,7 @@ const TRIED = Object.entries(EXPERT).filter((_, at) => at % STEP === 0)
 describe.each(TRIED)('%s', (name, { put, left = {}, keptOut = {}, ruledOut }) => {
   let advice: Advice
   beforeAll(async () => {
-    const given = structuredClone(EVERYDAY[name as keyof typeof EVERYDAY])
+    const given = structuredClone(BRIEFS[name as keyof typeof BRIEFS])
     advice = await advise(briefOf(given), { ...QUICK, withoutRecords: true })
   }, 120_000)
 

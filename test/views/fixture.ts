@@ -219,6 +219,7 @@ export const advice: Advice = {
         contaminants: [0],
         because: 'The choice is close: it hangs on quartz of 3.0 mm with single energy.',
         test: 'Test single energy on your product with quartz of 3.0 mm: 29 of 29 found.',
+        grounds: [],
       },
       removals: [
         {
@@ -290,6 +291,7 @@ export const advice: Advice = {
       },
     ],
     independence: 'Two looks at the same thing miss the same pieces.',
+    independenceGrounds: [],
     stillEnters: [
       {
         point: 'belt',

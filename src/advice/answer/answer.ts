@@ -7,9 +7,11 @@ import type { Answered, LineOutcome, Ordered } from '../stages.ts'
 import { factsOfLine } from './facts-line.ts'
 import { factsOfPlace } from './facts-place.ts'
 import { factsOfRow } from './facts-row.ts'
+import { factsOfClose, factsOfTogether, placedAt } from './facts-two.ts'
 import { factsOfUse } from './facts-use.ts'
+import { pairsOf } from './pairs-of.ts'
 
-type Place = Pick<LineOutcome, 'line' | 'pointIndex' | 'equipment' | 'contaminant'>
+type Place = Pick<LineOutcome, 'line' | 'pointIndex' | 'equipment' | 'contaminant' | 'beside'>
 
 /**
  * The stage: the rules once more, over what was ordered. What they say is the answer: the headline, what is left
@@ -45,12 +47,32 @@ export async function answer(ordered: Ordered): Promise<Answered> {
       const ofUse = keep(factsOfUse(brief, line, use))
       await ask('use', place, joinSheets(ofPoints[use.point]!, ofLine, ofUse))
     }
+    for (const [a, b] of combined.seenTwice.length > 0 ? pairsOf(combined.uses) : []) {
+      const place = {
+        ...nowhere,
+        line,
+        pointIndex: b.point,
+        equipment: b.option.equipment,
+        beside: placedAt(a),
+      }
+      await ask('together', place, joinSheets(ofBrief, ofLine, keep(factsOfTogether(brief, a, b))))
+    }
   }
-  for (const [pointIndex, { options }] of points.entries()) {
+  for (const [pointIndex, { options, close }] of points.entries()) {
     for (const option of options) {
       const ofPlace = keep(factsOfPlace(brief, pointIndex, option))
       const place = { ...nowhere, pointIndex, equipment: option.equipment }
       await ask('option', place, joinSheets(ofPoints[pointIndex]!, ofPlace))
+    }
+    if (close) {
+      const ofClose = keep(factsOfClose(brief, pointIndex, close))
+      const place = {
+        ...nowhere,
+        pointIndex,
+        equipment: close.second.equipment,
+        beside: placedAt({ point: pointIndex, option: close.first }),
+      }
+      await ask('close', place, joinSheets(ofPoints[pointIndex]!, ofClose))
     }
   }
   return { ...ordered, facts: [...ordered.facts, ...joinSheets(...sheets).facts], answers }

@@ -100,6 +100,7 @@ export function factsOfLine(ordered: Ordered, line: number): FactSheet {
   write.computed('line.earlyNames', sized(rows.early))
   write.computed('line.sealedPoints', own.points.filter((at) => isSealed(brief.points[at]!)).length)
   write.computed('line.lookedTwice', seenTwice.length)
+  write.computed('line.lookedTwiceNames', wordList(seenTwice.map((c) => nameWords(brief, c))))
   return write.sheet()
 }
 

@@ -94,6 +94,8 @@ function leafProblem(
 const SAYS: Readonly<Record<string, { readonly grounds: readonly string[]; readonly each: string }>> = {
   headline: { grounds: ['line'], each: 'once' },
   combines: { grounds: ['line', 'point'], each: 'once' },
+  multiplies: { grounds: ['line', 'together'], each: 'once' },
+  hinges: { grounds: ['close'], each: 'once' },
   leaves: { grounds: ['line'], each: 'contaminant' },
   grounds: { grounds: ['option'], each: 'once' },
   notes: { grounds: ['xray', 'coil', 'static-field'], each: 'contaminant' },

@@ -19,9 +19,10 @@ export { RECORD_GROUNDS, type RecordGround }
 
 /**
  * Grounds of the second run, over what was ordered: one line (with each contaminant on it), one machine the
- * recommendation puts into use, or one option in its place among the others of its point.
+ * recommendation puts into use, one option in its place among the others of its point, two machines in use that can
+ * find the same piece, or two options of a point between which the order is close.
  */
-export const ORDERED_GROUNDS = ['line', 'use', 'option'] as const
+export const ORDERED_GROUNDS = ['line', 'use', 'option', 'together', 'close'] as const
 
 /** What a rule stands on: the brief, an inspection point, a family of equipment at a point, the order, or a part of the record. */
 export const GROUNDS = ['brief', 'point', ...FAMILIES, ...ORDERED_GROUNDS, ...RECORD_GROUNDS] as const

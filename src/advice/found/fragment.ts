@@ -8,11 +8,14 @@ import type {
   Option,
 } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
+import { factsOfTogether, type Placed } from '../answer/facts-two.ts'
+import { pairsOf } from '../answer/pairs-of.ts'
 import { asItRuns } from '../assess/as-it-runs.ts'
+import type { Rulebook } from '../book/rule-schema.ts'
 import type { AdviseGiven } from '../change/advise-given.ts'
+import { decide } from '../decide/decide.ts'
 import { standing } from '../order/order.ts'
-import { seenTwice } from '../order/seen-twice.ts'
-import { independenceWords, type Placed } from '../say/independence.ts'
+import { joined } from '../say/said.ts'
 import { nameWords } from '../say/words.ts'
 import { becauseOf, fragmentSummary, inPacks, QUESTIONS, settingsText } from './fragment-words.ts'
 
@@ -75,15 +78,18 @@ interface Reckoned extends Placed {
 }
 
 /** All machines of the line in a row: from all misses alike to all misses independent. */
-function togetherOf(brief: Brief, piece: Contaminant, uses: readonly Reckoned[]): FragmentAnswer['together'] {
+async function togetherOf(
+  brief: Brief,
+  uses: readonly Reckoned[],
+  book: Rulebook,
+): Promise<FragmentAnswer['together']> {
   if (uses.length < 2) return null
   const atLeast = Math.max(...uses.map(({ chance }) => chance))
   const atMost = 1 - uses.reduce((miss, { chance }) => miss * (1 - chance), 1)
-  const words = independenceWords(
-    { ...brief, contaminants: [piece] },
-    uses,
-    seenTwice(uses.map(({ option }) => option)),
+  const asked = await Promise.all(
+    pairsOf(uses).map(([a, b]) => decide(book, 'together', factsOfTogether(brief, a, b).facts)),
   )
+  const words = joined(asked.flat().filter(({ outcome }) => outcome === 'fired'))
   return {
     uses: uses.map(({ point, equipment }) => ({ point: brief.points[point]!.name, equipment })),
     atLeast,
@@ -102,6 +108,7 @@ export async function wouldHaveFound(
   piece: Contaminant,
   given: ContaminantInput,
   advise: AdviseGiven,
+  book: Rulebook,
 ): Promise<FragmentAnswer> {
   const line = await advise(brief.given)
   if (!line) throw new Error('the brief of a parsed fragment was refused')
@@ -136,7 +143,7 @@ export async function wouldHaveFound(
     },
     summary: fragmentSummary(brief, words.charAt(0).toUpperCase() + words.slice(1), points),
     points,
-    together: togetherOf(brief, piece, placed),
+    together: await togetherOf(brief, placed, book),
     questions: [...QUESTIONS],
     cautions: line.cautions.filter(({ sources }) => sources.length === 0),
     versions: line.versions,

@@ -19,6 +19,8 @@ const OPEN_RULE: Readonly<Record<RuleTrace['type'], number>> = {
   asks: 0,
   grounds: 0,
   combines: 0,
+  multiplies: 0,
+  hinges: 0,
   notes: 0,
   prevents: 0.02,
 }

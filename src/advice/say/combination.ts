@@ -1,6 +1,5 @@
 import type { Advice } from '../../contract/index.ts'
 import type { Answered, Use } from '../stages.ts'
-import { independenceWords } from './independence.ts'
 import { joined, saidOf } from './said.ts'
 import { stillEnters } from './still-enters.ts'
 
@@ -36,7 +35,10 @@ function unmetOf({ brief, lines }: Answered, rows: Advice['answer']['rows']): Un
 /** The smallest sets of the lines in words, with what they leave, what may be multiplied and what can still enter. */
 export function combinationWords(answered: Answered, rows: Advice['answer']['rows']): Advice['combination'] {
   const { brief, lines, answers } = answered
-  const said = answers.filter(({ outcome, type }) => outcome === 'fired' && type === 'combines')
+  const fired = answers.filter(({ outcome }) => outcome === 'fired')
+  const said = fired.filter(({ type }) => type === 'combines')
+  const multiplied = fired.filter(({ type }) => type === 'multiplies')
+  const onItsLine = (one: (typeof fired)[number]) => ({ line: lines[one.line!]!.name, ...saidOf(one) })
   return {
     uses: lines.flatMap(
       ({ name, combined }): Uses =>
@@ -50,11 +52,9 @@ export function combinationWords(answered: Answered, rows: Advice['answer']['row
     ),
     unmet: unmetOf(answered, rows),
     because: joined(said),
-    grounds: said.map((one) => ({ line: lines[one.line!]!.name, ...saidOf(one) })),
-    independence: lines
-      .map(({ combined }) => independenceWords(brief, combined.uses, combined.seenTwice))
-      .filter((words) => words !== '')
-      .join(' '),
+    grounds: said.map(onItsLine),
+    independence: joined(multiplied),
+    independenceGrounds: multiplied.map(onItsLine),
     stillEnters: stillEnters(brief, answered.outcomes),
   }
 }

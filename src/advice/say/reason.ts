@@ -4,6 +4,7 @@ import type { Line, PlacedOutcome } from '../stages.ts'
 
 type Asked = Pick<PlacedOutcome, 'pointIndex' | 'equipment' | 'contaminant' | 'rule'> & {
   readonly line?: number | null
+  readonly beside?: string
 }
 
 /** Where a rule was asked and which rule: "p1.xray-dual.c0.rule-id", "l0.c0.rule-id" on a line, "c0.rule-id" on the brief. */
@@ -21,13 +22,14 @@ export const traceKey = (outcome: Asked) =>
             equipment: outcome.equipment,
             contaminant: outcome.contaminant,
           }),
+          ...(outcome.beside === undefined ? [] : ['with', outcome.beside]),
         ]),
     outcome.rule,
   ].join('.')
 
 /** A rule's outcome as the trace keeps it: where it was asked, what came out, the evaluated tree. */
 export const toRuleTrace = (
-  outcome: PlacedOutcome & { readonly line?: number | null },
+  outcome: PlacedOutcome & { readonly line?: number | null; readonly beside?: string },
   brief: Brief,
   lines: readonly Line[] = [],
 ): RuleTrace => ({

@@ -87,6 +87,9 @@ function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Adv
         (o) =>
           o.outcome === 'fired' && o.type === 'grounds' && o.pointIndex === at && o.equipment === equipment,
       )
+    const saidOfClose = answers.filter(
+      (o) => o.outcome === 'fired' && o.scope === 'close' && o.pointIndex === at,
+    )
     const said = options.map((option) => optionWords(brief, option, groundsOf(option.equipment)))
     const named = (equipment: string) => said.find((option) => option.equipment === equipment)!
     return {
@@ -95,7 +98,7 @@ function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Adv
       options: said,
       removals: removals[at]!.flatMap((one): Removal[] => judgedRemovals(one, at, outcomes)),
       contrasts: apart.map((one) => contrastWords(brief, at, one, [named(one.first), named(one.second)])),
-      closeCall: close && closeCallWords(brief, close),
+      closeCall: close && closeCallWords(close, saidOfClose),
     }
   })
 }

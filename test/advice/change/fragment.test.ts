@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
+import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
 import { wouldHaveFound } from '../../../src/advice/found/fragment.ts'
 import { advise } from '../../../src/advise.ts'
 import { parseFragment } from '../../../src/brief/index.ts'
@@ -8,7 +9,7 @@ import { briefOf, demoInput, QUICK, quickGiven } from '../demo.ts'
 async function found(brief: unknown, fragment: Fragment): Promise<FragmentAnswer> {
   const parsed = parseFragment(brief, fragment)
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
-  return wouldHaveFound(parsed.brief, parsed.piece, parsed.given, quickGiven)
+  return wouldHaveFound(parsed.brief, parsed.piece, parsed.given, quickGiven, loadRulebook())
 }
 const input = () => ({ ...demoInput('cheddar'), equipment: ['xray-single', 'coil-multi'] })
 const chances = (answer: FragmentAnswer) =>

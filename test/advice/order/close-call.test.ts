@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { factsOfClose } from '../../../src/advice/answer/facts-two.ts'
+import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
+import { explainAll } from '../../../src/advice/decide/rule-outcome.ts'
 import { closeCallOf } from '../../../src/advice/order/close-call.ts'
 import { standing } from '../../../src/advice/order/order.ts'
 import { closeCallWords } from '../../../src/advice/say/close-call.ts'
@@ -13,10 +16,22 @@ const brief = sampleBrief({
   ],
 })
 
-/** The close call among options of an advice, in words. */
+const book = loadRulebook()
+
+/** The close call among options of an advice, in the words of the book. */
 const closeCall = (options: Option[]) => {
   const close = closeCallOf(brief, options.map(standing))
-  return close && closeCallWords(brief, close)
+  if (!close) return null
+  const said = explainAll(book, 'close', factsOfClose(brief, 0, close).facts)
+    .filter(({ outcome }) => outcome === 'fired')
+    .map((one) => ({
+      ...one,
+      line: null,
+      pointIndex: 0,
+      equipment: close.second.equipment,
+      contaminant: null,
+    }))
+  return closeCallWords(close, said)
 }
 
 describe('a close call', () => {
@@ -45,7 +60,13 @@ describe('a close call', () => {
   it('is one where both miss sizes and the worst ratios cross on the way to the expected values', () => {
     const narrow = option('narrow', 1, [finding(0, { expectedMm: 3.1, cautiousMm: 3.3 })])
     const wide = option('wide', 2, [finding(0, { expectedMm: 2.2, cautiousMm: 4.4 })])
-    expect(closeCall([narrow, wide])).toMatchObject({ first: 'narrow', second: 'wide' })
+    const close = closeCall([narrow, wide])
+    expect(close).toMatchObject({ first: 'narrow', second: 'wide' })
+    expect(close?.test).toMatch(/^Test both on your product/)
+    expect(close?.grounds.map(({ rule }) => rule)).toEqual([
+      'a-test-of-both-machines',
+      'close-by-the-sizes-alone',
+    ])
   })
   it('never names an excluded machine or one that is not ranked', () => {
     const sure = option('sure', 1, [finding(0)], { burden: 4 })

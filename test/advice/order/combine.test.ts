@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest'
+import { factsOfTogether } from '../../../src/advice/answer/facts-two.ts'
 import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
 import { explainAll } from '../../../src/advice/decide/rule-outcome.ts'
+import { FactWriter } from '../../../src/advice/facts/fact-sheet.ts'
 import { factsForBrief, factsForContaminant, factsForPoint } from '../../../src/advice/facts/facts.ts'
 import { combine } from '../../../src/advice/order/combine.ts'
 import { linesOf } from '../../../src/advice/order/lines.ts'
 import { standing } from '../../../src/advice/order/order.ts'
 import { rowsOf } from '../../../src/advice/order/rows.ts'
 import { seenTwice } from '../../../src/advice/order/seen-twice.ts'
-import { independenceWords } from '../../../src/advice/say/independence.ts'
 import { stillEnters } from '../../../src/advice/say/still-enters.ts'
 import { advise } from '../../../src/advise.ts'
 import type { Brief, Option } from '../../../src/contract/index.ts'
@@ -234,24 +235,34 @@ describe('what can still enter behind a point', () => {
 })
 
 describe('whether misses may be multiplied', () => {
+  const book = loadRulebook()
   const seen = [finding(0), finding(1)]
-  const independenceOf = (uses: { point: number; option: Option }[]) =>
-    independenceWords(line(), uses, seenTwice(uses.map((use) => use.option)))
-  const words = (a: Parameters<typeof option>[3], b: typeof a, points = [0, 1]) =>
-    independenceOf([
-      { point: points[0]!, option: option('a', 1, seen, a ?? {}) },
-      { point: points[1]!, option: option('b', 1, seen, b ?? {}) },
-    ])
+  const said = (...asked: Parameters<typeof explainAll>) =>
+    explainAll(...asked)
+      .filter(({ outcome, type }) => outcome === 'fired' && type === 'multiplies')
+      .map(({ text }) => text)
+      .join(' ')
+  const words = (a: Parameters<typeof option>[3], b: typeof a, points = [0, 1]) => {
+    const [one, other] = [option('a', 1, seen, a ?? {}), option('b', 1, seen, b ?? {})]
+    const at = (which: 0 | 1, placed: Option) => ({ point: points[which]!, option: placed })
+    return said(book, 'together', factsOfTogether(line(), at(0, one), at(1, other)).facts)
+  }
   it('is a matter of what two machines look at', () => {
     expect(words({ family: 'xray' }, { family: 'coil' })).toContain('look at different things')
     expect(words({ family: 'xray' }, { family: 'xray' })).toContain('a piece turns and moves')
     expect(words({}, {}, [1, 1])).toContain('in the same pack')
   })
-  it('is no matter where nothing is looked for twice, or there is one machine', () => {
-    const one = { point: 0, option: option('a', 1, [finding(0)]) }
-    const other = { point: 1, option: option('b', 1, [finding(1)]) }
-    expect(independenceOf([one, other])).toMatch(/No contaminant is looked for twice/)
-    expect(independenceOf([one])).toBe('')
+  it('is said of what is looked for twice only', () => {
+    const of = (findings: readonly (typeof seen)[]) => {
+      const twice = seenTwice(findings.map((its) => ({ findings: its })))
+      const write = new FactWriter('l0', line())
+      write.computed('line.lookedTwice', twice.length)
+      write.computed('line.lookedTwiceNames', `${twice.length} of them`)
+      return said(book, 'line', write.sheet().facts)
+    }
+    expect(of([[finding(0)], [finding(1)]])).toBe('')
+    expect(of([seen, seen])).toMatch(/^Looked for more than once: 2 of them/)
+    expect(of([seen])).toBe('')
   })
 })
 

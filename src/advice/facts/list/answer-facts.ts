@@ -47,6 +47,7 @@ const LINE: readonly Row[] = [
   ['line.earlyNames', 'those contaminants', '', 'string'],
   ['line.sealedPoints', 'points of the line that look at closed packs', '', 'number'],
   ['line.lookedTwice', 'contaminants looked for more than once', '', 'number'],
+  ['line.lookedTwiceNames', 'those contaminants', '', 'string'],
 ]
 
 const ROW: readonly Row[] = [
@@ -116,6 +117,21 @@ const PLACE: readonly Row[] = [
   ['place.buildSize', 'size of pack it would have to take', '', 'string'],
 ]
 
+const TOGETHER: readonly Row[] = [
+  ['together.first', 'one of the two machines', '', 'string'],
+  ['together.second', 'the other machine', '', 'string'],
+  ['together.samePrinciple', 'both look at the same property of a piece', '', 'boolean'],
+  ['together.samePoint', 'both stand at the same point', '', 'boolean'],
+]
+
+const CLOSE: readonly Row[] = [
+  ['close.first', 'machine that comes first at the sizes that can be promised', '', 'string'],
+  ['close.second', 'machine that comes first nearer to the sizes that are expected', '', 'string'],
+  ['close.pieces', 'pieces the order hangs on, with their sizes', '', 'string'],
+  ['close.turned', 'the second is expected to meet a size that it cannot promise', '', 'boolean'],
+  ['close.testRuns', 'fresh packs, none missed, that show 9 in 10 with 95 % confidence', '', 'number'],
+]
+
 const define = (scope: FactScope, rows: readonly Row[]): FactDefinition[] =>
   rows.map(([id, label, unit, type, values]) => ({
     id,
@@ -132,4 +148,6 @@ export const ANSWER_FACTS: readonly FactDefinition[] = [
   ...define('row', ROW),
   ...define('use', USE),
   ...define('place', PLACE),
+  ...define('together', TOGETHER),
+  ...define('close', CLOSE),
 ]

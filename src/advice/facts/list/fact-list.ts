@@ -44,11 +44,12 @@ export function factsIn(scope: RuleScope): ReadonlyMap<string, FactDefinition> {
     if (isRecordGround(ground)) return SEEN_BY[ground].includes(fact.scope)
     if (fact.families && (family === null || !fact.families.includes(family))) return false
     if (fact.scope === 'brief') return true
-    if (fact.scope === 'line') return ground === 'line' || ground === 'use'
+    if (fact.scope === 'line') return ['line', 'use', 'together'].includes(ground)
     if (fact.scope === 'row') return ground === 'line' && each === 'contaminant'
     if (fact.scope === 'use') return ground === 'use'
     if (fact.scope === 'place') return ground === 'option'
-    if (fact.scope === 'point') return ground !== 'brief' && ground !== 'line'
+    if (fact.scope === 'together' || fact.scope === 'close') return ground === fact.scope
+    if (fact.scope === 'point') return !['brief', 'line', 'together'].includes(ground)
     if (fact.scope === 'contaminant') return each === 'contaminant'
     if (fact.scope === 'option') return family !== null
     return family !== null && each === 'contaminant'

@@ -7,6 +7,7 @@ import { parseFragment } from '../../../brief/index.ts'
 import { adviseGiven } from '../../advise-given.ts'
 import type { Advise } from '../../advisor.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
+import type { House } from '../../house-book.ts'
 import { showPage } from '../../show-page.ts'
 import { contaminants } from '../../shown/choices.ts'
 
@@ -38,7 +39,7 @@ function fieldOf(path: string): string {
 }
 
 /** A found piece and the brief in the address: would we have found this? */
-export const fragmentPage = (answers: Advise) => async (c: Context) => {
+export const fragmentPage = (answers: Advise, house: House) => async (c: Context) => {
   const { packed, brief } = goodBrief(c)
   const said = (name: string, usual = '') => c.req.query(name) ?? usual
   const typed: FragmentAnswers = {
@@ -58,7 +59,7 @@ export const fragmentPage = (answers: Advise) => async (c: Context) => {
     for (const { path, message } of parsed.problems)
       problems.set(fieldOf(path), message.charAt(0).toUpperCase() + message.slice(1))
   const answer = parsed?.ok
-    ? await wouldHaveFound(parsed.brief, parsed.piece, parsed.given, adviseGiven(answers))
+    ? await wouldHaveFound(parsed.brief, parsed.piece, parsed.given, adviseGiven(answers), house.book())
     : null
   const page = (
     <FragmentPage
