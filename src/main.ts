@@ -11,6 +11,7 @@ import { reportCommand } from './commands/report.ts'
 import { rulesCommand } from './commands/rules.ts'
 import { runsCommand } from './commands/runs.ts'
 import { serveCommand } from './commands/serve.ts'
+import { workCommand } from './commands/work.ts'
 import { quoted } from './contract/quoted.ts'
 
 const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: string; does: string }> = {
@@ -56,6 +57,11 @@ const VERBS: Record<string, { run: (args: string[]) => Promise<number>; usage: s
     run: linesCommand,
     usage: 'lines PRODUCTS.csv [--brief LINE.json] [--out FILE] [--json] [--workers N] [--rules DIR]',
     does: 'a table of products: advice and settings for each, the worst product of each line, the machines that take all',
+  },
+  work: {
+    run: workCommand,
+    usage: 'work [--workers N] [--rules DIR]',
+    does: 'takes tables of products that programs on the same PostgreSQL (DATABASE_URL) were sent, batch by batch, on any machine',
   },
   report: {
     run: reportCommand,

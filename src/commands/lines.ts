@@ -7,7 +7,7 @@ import { parseArgs } from 'node:util'
 import { loadRulebook } from '../advice/book/rulebook.ts'
 import type { Problem } from '../contract/index.ts'
 import { fileTrouble } from '../intake/file-text.ts'
-import { type OpenedTable, openTable, type TableSource } from '../lines/read-lines.ts'
+import { type OpenedTable, openTable, products, type TableSource } from '../lines/read-lines.ts'
 import { fileSource, withPutDown } from '../lines/table-source.ts'
 import { streamed } from '../lines/write/streamed.ts'
 import { startLane } from '../web/serving/lane.ts'
@@ -64,7 +64,12 @@ async function workOut(table: OpenedTable, { out, json, threads, overlays }: Ask
   const progress = progressOn(process.stderr, table.rows)
   const sink = out === null ? process.stdout : createWriteStream(`${out}.part`)
   try {
-    const coming = streamed(table, workforceOf(lane, threads), json ? 'json' : 'csv', progress.step)
+    const coming = streamed(
+      table,
+      products(table, workforceOf(lane, threads)),
+      json ? 'json' : 'csv',
+      progress.step,
+    )
     let step = await coming.next()
     for (; !step.done; step = await coming.next()) await write(sink, step.value)
     progress.end()

@@ -25,7 +25,7 @@ export interface OpenedTable extends Survey {
 }
 
 /** Rows of one batch: large enough to be worth the way, small enough that a page waits for none. */
-const BATCH = 4
+export const BATCH = 4
 
 /** Reads the heading and surveys the rows; works nothing out. Problems are those of the table as a whole. */
 export async function openTable(
@@ -60,14 +60,24 @@ async function* body(source: TableSource): AsyncGenerator<TableRow> {
   }
 }
 
+/** Rows as they are worked on, in order. */
+export const batchesOf = ({ source }: OpenedTable): AsyncGenerator<TableRow[]> => grouped(body(source), BATCH)
+
 /** The products of a table one after the other, in the order of its rows; at the end, what they have in common. */
-export async function* products(
-  { frame, largest, source }: OpenedTable,
-  { atOnce, work }: Workforce,
+export function products(table: OpenedTable, { atOnce, work }: Workforce) {
+  const { frame, largest } = table
+  return gathered(
+    largest,
+    inOrder(batchesOf(table), atOnce, (rows) => workedOut({ frame, largest, rows }, work)),
+  )
+}
+
+/** Batches that were worked out, in order, as products; at the end, what they have in common. */
+export async function* gathered(
+  largest: Batch['largest'],
+  worked: AsyncIterable<Worked>,
 ): AsyncGenerator<LineProduct, LinesSummary> {
   const together = new LinesTogether(largest)
-  const batches = grouped(body(source), BATCH)
-  const worked = inOrder(batches, atOnce, (rows) => workedOut({ frame, largest, rows }, work))
   for await (const { products: done, versions } of worked) {
     together.versions ??= versions
     for (const product of done) {
@@ -79,7 +89,7 @@ export async function* products(
 }
 
 /** A batch; where it fails as a whole, row by row, so that the one that fails is named and the others stand. */
-async function workedOut(batch: Batch, work: Workforce['work']): Promise<Worked> {
+export async function workedOut(batch: Batch, work: Workforce['work']): Promise<Worked> {
   try {
     return await work(batch)
   } catch (error) {
@@ -92,10 +102,15 @@ async function workedOut(batch: Batch, work: Workforce['work']): Promise<Worked>
         versions: alone.find(({ versions }) => versions)?.versions ?? null,
       }
     }
-    const place = placeOf(batch.frame.columns, batch.rows[0]!)
-    const message = `could not be worked out: ${(error as Error).message}`
-    return { products: [{ ...place, ok: false, problems: [{ column: '', message }] }], versions: null }
+    return refusedBatch(batch, (error as Error).message)
   }
+}
+
+/** A batch that came to nothing, row by row. */
+export function refusedBatch({ frame, rows }: Batch, because: string): Worked {
+  const problems = [{ column: '', message: `could not be worked out: ${because}` }]
+  const products = rows.map((row) => ({ ...placeOf(frame.columns, row), ok: false as const, problems }))
+  return { products, versions: null }
 }
 
 /** Told to stop: no fault of a row. */

@@ -60,6 +60,25 @@ export const STEPS: readonly Step[] = [
       .values({ name: 'token-key', value: randomBytes(32).toString('base64url') })
       .execute()
   },
+  async (db) => {
+    await db.schema
+      .createTable('table')
+      .addColumn('id', 'text', (column) => column.primaryKey())
+      .addColumn('frame', 'text', (column) => column.notNull())
+      .addColumn('largest', 'text', (column) => column.notNull())
+      .addColumn('rows', 'integer', (column) => column.notNull())
+      .addColumn('batches', 'integer', (column) => column.notNull())
+      .addColumn('atMs', 'bigint', (column) => column.notNull())
+      .execute()
+    await db.schema
+      .createTable('batch')
+      .addColumn('id', 'text', (column) => column.notNull())
+      .addColumn('number', 'integer', (column) => column.notNull())
+      .addColumn('rows', 'text', (column) => column.notNull())
+      .addColumn('worked', 'text')
+      .addPrimaryKeyConstraint('batch_key', ['id', 'number'])
+      .execute()
+  },
 ]
 
 /** The database was made by a newer program. */

@@ -4,6 +4,7 @@ import { inTurn } from './in-turn.ts'
 import type { Exported, KeptThing, Kind, Revision, Saved, ToKeep } from './kept.ts'
 import { People } from './people/people.ts'
 import { Trail } from './people/trail.ts'
+import { ProductTables } from './product-tables.ts'
 import type { Tables } from './tables.ts'
 
 type Within = Transaction<Tables>
@@ -14,12 +15,14 @@ export class Store {
   readonly #now: () => Date
   readonly people: People
   readonly trail: Trail
+  readonly tables: ProductTables
 
   constructor(db: Kysely<Tables>, now: () => Date = () => new Date()) {
     this.#db = db
     this.#now = now
     this.people = new People(db, now)
     this.trail = new Trail(db)
+    this.tables = new ProductTables(db, now)
   }
 
   /** The same store by another clock. */

@@ -46,5 +46,9 @@ export interface Tables {
   attempt: { name: string; failures: number; sinceMs: number }
   /** What was done that is no revision of a thing. */
   event: { id: string; workspace: string; at: string; who: string; what: string }
+  /** A table of products that several programs work on: heading and sizes of its lines as JSON. */
+  table: { id: string; frame: string; largest: string; rows: number; batches: number; atMs: number }
+  /** Rows of it, and what came of them, as JSON; null until somebody has worked them out. */
+  batch: { id: string; number: number; rows: string; worked: string | null }
   setting: { name: string; value: string }
 }

@@ -16,6 +16,7 @@ import { notFound, onError, wrongMethod } from './failures.tsx'
 import { houseOf } from './house-book.ts'
 import { keepingIn } from './kept-store/keeping.ts'
 import { keptRoutes } from './kept-store/kept-routes.ts'
+import { workedHere } from './lines/table-work.ts'
 import { advicePage } from './pages/advice/advice-page.tsx'
 import { advicePart } from './pages/advice/advice-part.tsx'
 import { comparePage } from './pages/advice/compare-page.tsx'
@@ -140,7 +141,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
   app.get('/plan', planPage(advisor))
   app.get('/plan/sheet', recordSheetPage(advisor))
 
-  tableRoutes(app, { atOnce: 1, work: (batch) => adviseBatch(answers, batch) })
+  tableRoutes(app, workedHere({ atOnce: 1, work: (batch) => adviseBatch(answers, batch) }))
 
   app.post('/api/advice', adviceApi(advisor))
   app.post('/api/card', cardApi)

@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { keepingIn } from '../../src/web/kept-store/keeping.ts'
+import { workedHere } from '../../src/web/lines/table-work.ts'
 import { type WayIn, wayInOf } from '../../src/web/people/way-in.ts'
 import { door as frontDoor } from '../../src/web/serving/door.ts'
 import { ownThread } from '../../src/web/serving/own-thread.ts'
@@ -19,7 +20,7 @@ const open: { close: () => Promise<void> }[] = []
 const tokenIn = (page: string) => /name="token" value="([\w-]+)"/.exec(page)?.[1] ?? ''
 function program(wayIn: WayIn, file = database.file) {
   const own = ownThread(
-    { workforce: nobody, keeping: keepingIn({ file }), wayIn },
+    { tables: workedHere(nobody), keeping: keepingIn({ file }), wayIn },
     () => new Response('other'),
   )
   open.push(own)

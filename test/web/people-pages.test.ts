@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { keepingIn } from '../../src/web/kept-store/keeping.ts'
+import { workedHere } from '../../src/web/lines/table-work.ts'
 import { NobodyToldWho, wayInOf } from '../../src/web/people/way-in.ts'
 import { door } from '../../src/web/serving/door.ts'
 import { ownThread } from '../../src/web/serving/own-thread.ts'
@@ -17,9 +18,12 @@ const brief = packBrief({
   contaminants: [{ material: 'ss316', mustFindMm: 2 }],
 })
 const workforce = { atOnce: 1, work: () => Promise.reject(new Error('none')) }
-const own = ownThread({ workforce, keeping, wayIn: wayInOf('0.0.0.0', { accounts: true }) }, (request) => {
-  return new Response(`page of ${new URL(request.url).pathname}`)
-})
+const own = ownThread(
+  { tables: workedHere(workforce), keeping, wayIn: wayInOf('0.0.0.0', { accounts: true }) },
+  (request) => {
+    return new Response(`page of ${new URL(request.url).pathname}`)
+  },
+)
 const app = door(own.answers)
 const read = { accept: 'text/html' }
 const get = (path: string, cookie = '') =>

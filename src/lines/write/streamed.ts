@@ -1,21 +1,20 @@
 import type { LineProduct, LinesSummary } from '../../contract/index.ts'
-import { type OpenedTable, products, type Workforce } from '../read-lines.ts'
+import type { OpenedTable } from '../read-lines.ts'
 import { csvHeading, csvRows } from './products-csv.ts'
 
 /** The columns of a table's own that are carried along. */
-export const carriedColumns = ({ frame }: OpenedTable): string[] =>
+export const carriedColumns = ({ frame }: Pick<OpenedTable, 'frame'>): string[] =>
   frame.columns.flatMap(({ path }) => (path.startsWith('#') ? [path] : []))
 
 /** A table worked out as text, piece by piece: a JSON value a line, the summary last; or CSV, which has none. */
 export async function* streamed(
   table: OpenedTable,
-  workforce: Workforce,
+  coming: AsyncGenerator<LineProduct, LinesSummary>,
   as: 'json' | 'csv',
   seen: (product: LineProduct) => void = () => {},
 ): AsyncGenerator<string, LinesSummary> {
   const carried = carriedColumns(table)
   if (as === 'csv') yield csvHeading(carried)
-  const coming = products(table, workforce)
   try {
     for (;;) {
       const step = await coming.next()

@@ -2,22 +2,23 @@ import type { Context } from 'hono'
 import { parseBrief } from '../../brief/index.ts'
 import type { BriefInput } from '../../contract/index.ts'
 import { MOST_BYTES_OF_RUNS } from '../../intake/bounds.ts'
-import { openTable, type TableSource, type Workforce } from '../../lines/read-lines.ts'
+import { openTable, type TableSource } from '../../lines/read-lines.ts'
 import { bytesSource } from '../../lines/table-source.ts'
 import { streamed } from '../../lines/write/streamed.ts'
 import { refuse } from '../asked/refusal.ts'
+import type { TableWork } from '../lines/table-work.ts'
 import { partsOfBody } from './json-body.ts'
 
 /**
  * POST a table of products (text/csv, or JSON { csv, brief? }), get the products as they are worked out, in order: a
  * JSON value a line with the summary last, or CSV where that is asked for. 422 for a table that cannot be read at all.
  */
-export const linesApi = (workforce: Workforce) => async (c: Context) => {
+export const linesApi = (work: TableWork) => async (c: Context) => {
   const { source, base } = await tableOf(c)
   const opened = await openTable(source, base)
   if (!opened.ok) return refuse(opened.problems)
   const as = (c.req.header('accept') ?? '').includes('text/csv') ? 'csv' : 'json'
-  return c.body(asStream(streamed(opened.table, workforce, as)), 200, {
+  return c.body(asStream(streamed(opened.table, await work.products(opened.table), as)), 200, {
     'content-type': as === 'csv' ? 'text/csv; charset=utf-8' : 'application/x-ndjson',
     'x-content-type-options': 'nosniff',
   })

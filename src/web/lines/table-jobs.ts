@@ -1,12 +1,12 @@
-import { randomBytes } from 'node:crypto'
 import { type FileHandle, mkdtemp, open, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { LineProduct, LinesSummary } from '../../contract/index.ts'
-import { type OpenedTable, products, type Workforce } from '../../lines/read-lines.ts'
+import type { OpenedTable } from '../../lines/read-lines.ts'
 import { carriedColumns } from '../../lines/write/streamed.ts'
 import { Busy } from '../serving/busy.ts'
 import { type ShownProduct, shownProduct } from './shown-product.ts'
+import type { Started, TableWork } from './table-work.ts'
 
 /** A table being worked out, or worked out, for pages to look at. */
 export interface TableJob {
@@ -37,16 +37,20 @@ interface Entry {
 
 /** Tables that pages have sent, each in a file of its own until it is let go or the program ends. */
 export class TableJobs {
-  readonly #workforce: Workforce
+  readonly #work: TableWork
   readonly #entries = new Map<string, Entry>()
 
-  constructor(workforce: Workforce) {
-    this.#workforce = workforce
+  constructor(work: TableWork) {
+    this.#work = work
   }
 
-  get(id: string): TableJob | null {
+  /** A table sent here, or to another program that works on the same. */
+  async get(id: string): Promise<TableJob | null> {
     const entry = this.#entries.get(id)
-    if (!entry) return null
+    if (!entry) {
+      const shared = await this.#work.find?.(id)
+      return shared ? this.#follow(shared) : null
+    }
     this.#entries.delete(id)
     this.#entries.set(id, entry)
     return entry.job
@@ -56,10 +60,12 @@ export class TableJobs {
   async start(table: OpenedTable): Promise<TableJob> {
     if ([...this.#entries.values()].filter(({ running }) => running).length >= MOST_RUNNING)
       throw new Busy(`${MOST_RUNNING} tables are being worked out already. Try again when one is done.`, 30)
+    return this.#follow(await this.#work.start(table))
+  }
+
+  async #follow({ id, table, coming }: Started): Promise<TableJob> {
     const folder = await mkdtemp(join(tmpdir(), 'gritwise-table-'))
     const file = await open(join(folder, 'products'), 'wx+', 0o600)
-    const id = randomBytes(12).toString('base64url')
-    const coming = products(table, this.#workforce)
     const job = new Job(id, table, file)
     const entry: Entry = {
       job,
@@ -105,7 +111,7 @@ class Job implements TableJob {
   readonly #file: FileHandle
   readonly #places: { readonly from: number; readonly length: number }[] = []
 
-  constructor(id: string, table: OpenedTable, file: FileHandle) {
+  constructor(id: string, table: Started['table'], file: FileHandle) {
     this.id = id
     this.rows = table.rows
     this.carried = carriedColumns(table)

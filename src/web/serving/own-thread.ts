@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
 import { methodNotAllowed } from 'hono/method-not-allowed'
-import type { Workforce } from '../../lines/read-lines.ts'
 import { notFound, onError, wrongMethod } from '../failures.tsx'
 import type { Keeping } from '../kept-store/keeping.ts'
 import { keptRoutes } from '../kept-store/kept-routes.ts'
+import type { TableWork } from '../lines/table-work.ts'
 import { gate } from '../people/gate.ts'
 import type { WayIn } from '../people/way-in.ts'
 import { tableRoutes } from '../table-routes.ts'
@@ -15,7 +15,7 @@ import { health } from './health.ts'
 const HERE = /^(?:\/b\/[\w-]+)?\/(?:(?:api\/)?lines|kept|people|trail|sign-in|sign-out)(?:\/|$)/
 
 export interface OwnThread {
-  readonly workforce: Workforce
+  readonly tables: TableWork
   readonly keeping: Keeping
   readonly wayIn: WayIn
   /** Answers /metrics; nothing does where nobody watches. */
@@ -27,7 +27,7 @@ export interface OwnThread {
  * whose rows go to all workers, and what is kept, which the database thinks about. All else goes to the others.
  */
 export function ownThread(
-  { workforce, keeping, wayIn, metrics }: OwnThread,
+  { tables, keeping, wayIn, metrics }: OwnThread,
   others: Answers,
 ): { answers: Answers; close: () => Promise<void> } {
   const app = new Hono()
@@ -35,7 +35,7 @@ export function ownThread(
   app.use(methodNotAllowed({ app, onMethodNotAllowed: wrongMethod }))
   app.onError(onError)
   app.notFound(notFound)
-  const jobs = tableRoutes(app, workforce)
+  const jobs = tableRoutes(app, tables)
   keptRoutes(app, keeping, wayIn)
   const letIn = gate(wayIn, keeping, (request, env) =>
     HERE.test(new URL(request.url).pathname)

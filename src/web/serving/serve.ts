@@ -5,6 +5,8 @@ import { getRequestListener } from '@hono/node-server'
 import { loadRulebook } from '../../advice/book/rulebook.ts'
 import { type Place, usualPlace } from '../../store/open.ts'
 import { keepingIn } from '../kept-store/keeping.ts'
+import { sharedWork } from '../lines/shared-work.ts'
+import { workedHere } from '../lines/table-work.ts'
 import { wayInOf } from '../people/way-in.ts'
 import { type LogLevel, log } from '../watched/log.ts'
 import { watch } from '../watched/watching.ts'
@@ -66,10 +68,14 @@ export async function serve({
   // Where the port is taken, no worker has been started; no request comes before this has gone on to its end.
   await once(server.listen(port, hostname), 'listening')
   const pool = startPool(rules, { ...usualSettings(), ...settings })
-  const keeping = keepingIn(place ?? usualPlace())
+  const where = place ?? usualPlace()
+  const keeping = keepingIn(where)
   const metrics = watch({ server, lanes: pool.lanes, keeping, wayIn, token: metricsToken })
   log.level = logs ?? (wayIn.kind === 'this-machine' ? 'error' : 'info')
-  const here = ownThread({ workforce: pool.workforce, keeping, wayIn, metrics }, pool.answer)
+  const shared =
+    'url' in where ? sharedWork({ url: where.url, keeping, workforce: pool.workforce, rules }) : null
+  const tables = shared ?? workedHere(pool.workforce)
+  const here = ownThread({ tables, keeping, wayIn, metrics }, pool.answer)
   // Where people sign in, a name that somebody else pointed here brings no cookie and finds nobody; a proxy has its own.
   const ownName = wayIn.kind === 'this-machine' ? ownNames(hostname, names) : undefined
   const others = getRequestListener(door(here.answers, ownName, names).fetch, { hostname })
@@ -82,6 +88,7 @@ export async function serve({
   console.log(`gritwise is at ${address}`)
   const stop = async () => {
     await finish(server)
+    await shared?.close()
     await here.close()
     await pool.close()
   }

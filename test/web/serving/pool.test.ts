@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { demos } from '../../../src/brief/demos.ts'
 import { packBrief } from '../../../src/web/asked/packed-brief.ts'
+import { workedHere } from '../../../src/web/lines/table-work.ts'
 import { SAME_AGAIN } from '../../../src/web/same-again.ts'
 import { door } from '../../../src/web/serving/door.ts'
 import { ownThread } from '../../../src/web/serving/own-thread.ts'
@@ -39,7 +40,7 @@ describe('pages answered in workers', () => {
     const head = 'title,food,heightMm,widthMm,lengthMm,speedMPerMin,equipment,contaminants.0.material\n'
     const rows = Array.from({ length: 9 }, (_, k) => `p${k},cheddar,3${k},100,200,20,coil-single,ss316\n`)
     const keeping = { store: () => Promise.reject(new Error('none')), close: async () => {} }
-    const open = { workforce: pool.workforce, keeping, wayIn: { kind: 'this-machine' as const } }
+    const open = { tables: workedHere(pool.workforce), keeping, wayIn: { kind: 'this-machine' as const } }
     const { answers, close } = ownThread(open, pool.answer)
     const sent = { method: 'POST', headers: { 'content-type': 'text/csv' }, body: head + rows.join('') }
     const [answer, page] = await Promise.all([

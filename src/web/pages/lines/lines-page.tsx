@@ -60,8 +60,8 @@ const tooMany = (rows: number): Problem[] =>
       ]
 
 /** How far a table is, or what came of it. */
-export const tablePage = (jobs: TableJobs) => (c: Context) => {
-  const job = jobOf(jobs, c)
+export const tablePage = (jobs: TableJobs) => async (c: Context) => {
+  const job = await jobOf(jobs, c)
   const { id, summary, done } = job
   if (!summary) return showPage(c, <ProgressPage packed={null} id={id} done={done.length} rows={job.rows} />)
   const line = summary.lines.find((one) => one.line === (c.req.query('line') ?? '')) ?? summary.lines[0]
@@ -109,15 +109,15 @@ function sorted(rows: readonly ShownRow[], by: string): ShownRow[] {
 
 /** The advice of one product, as its brief in an address. */
 export const tableProduct = (jobs: TableJobs) => async (c: Context) => {
-  const job = jobOf(jobs, c)
+  const job = await jobOf(jobs, c)
   const product = await job.product(job.done.findIndex(({ row }) => row === Number(c.req.param('row'))))
   if (!product?.ok) throw new HTTPException(404, { message: 'No product of this table stands on that row.' })
   return c.redirect(`/advice?b=${packBrief(product.brief)}`, 302)
 }
 
 /** Every product as a table. */
-export const tableFile = (jobs: TableJobs) => (c: Context) => {
-  const job = jobOf(jobs, c)
+export const tableFile = (jobs: TableJobs) => async (c: Context) => {
+  const job = await jobOf(jobs, c)
   c.header('content-disposition', 'attachment; filename="products.csv"')
   return c.body(asStream(rowsOf(job)), 200, { 'content-type': 'text/csv; charset=utf-8' })
 }
@@ -130,8 +130,8 @@ async function* rowsOf(job: TableJob): AsyncGenerator<string> {
   }
 }
 
-function jobOf(jobs: TableJobs, c: Context): TableJob {
-  const job = jobs.get(c.req.param('id') ?? '')
+async function jobOf(jobs: TableJobs, c: Context): Promise<TableJob> {
+  const job = await jobs.get(c.req.param('id') ?? '')
   if (!job)
     throw new HTTPException(404, {
       message: 'This table is kept no longer. Send it again.',
