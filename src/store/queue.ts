@@ -58,8 +58,9 @@ export class Queue {
     return new Queue(boss, name)
   }
 
+  /** The first batches of every table first, so that a reader gets products at once and no table waits for the whole of another. */
   async send(errands: readonly Errand[]): Promise<void> {
-    await this.#boss.insert(errands.map((data) => ({ name: this.#name, data })))
+    await this.#boss.insert(errands.map((data) => ({ name: this.#name, data, priority: -data.number })))
   }
 
   /** The next batch nobody works on; null where there is none. */
