@@ -14,7 +14,7 @@ console.log(
 let wrong = lost.length + torn.length
 warnOfNoPostgres()
 if (hasPostgres) {
-  const { rows, killed, products, bad, inOrder } = await workKilled(10 * rounds, 100)
+  const { rows, killed, products, bad, inOrder } = await workKilled(10 * rounds, rounds)
   console.log(
     `a table of ${rows} products, ${killed} programs at work on it ended: ${products} came out, ${inOrder ? 'in order' : 'NOT in order'}, ${bad} could not be worked out`,
   )

@@ -12,6 +12,8 @@ const sourceReader = () => ['--import', pathToFileURL(createRequire(import.meta.
 
 /** A worker is ended, not the server, where one request takes more memory than this. */
 const MOST_HEAP_MB = 1024
+/** Room for what is soon forgotten: most of what a brief makes is, and a tenth of the work went into looking through too small a one. */
+const YOUNG_HEAP_MB = 96
 
 /** A worker that nobody has needed for so long is let go, down to the lane's fewest, ms. */
 const IDLE_MS = 600_000
@@ -37,7 +39,7 @@ export function startLane({ threads, ready = threads, overlays }: LaneOf): Pisci
     maxThreads: threads,
     idleTimeout: IDLE_MS,
     workerData: { overlays },
-    resourceLimits: { maxOldGenerationSizeMb: MOST_HEAP_MB },
+    resourceLimits: { maxOldGenerationSizeMb: MOST_HEAP_MB, maxYoungGenerationSizeMb: YOUNG_HEAP_MB },
     ...(fromSource ? { execArgv: sourceReader() } : {}),
     loadBalancer: (task, workers) => {
       const { prefer } = (task as unknown as Record<symbol, Preferring>)[Piscina.queueOptionsSymbol] ?? {

@@ -1,5 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { advise } from '../../../src/advise.ts'
 import { demos } from '../../../src/brief/demos.ts'
+import { adviseBatch } from '../../../src/lines/advise-row.ts'
+import { openTable, products } from '../../../src/lines/read-lines.ts'
+import { bytesSource } from '../../../src/lines/table-source.ts'
 import { packBrief } from '../../../src/web/asked/packed-brief.ts'
 import { workedHere } from '../../../src/web/lines/table-work.ts'
 import { SAME_AGAIN } from '../../../src/web/same-again.ts'
@@ -53,6 +57,12 @@ describe('pages answered in workers', () => {
       .split('\n')
       .map((line) => JSON.parse(line))
     expect(values.slice(0, -1).map(({ product }) => product.title)).toEqual(rows.map((_, k) => `p${k}`))
+    // Asked here of the engine as well, there of the explainer alone.
+    const opened = await openTable(bytesSource(new TextEncoder().encode(head + rows.join(''))), null)
+    if (!opened.ok) throw new Error('the table is in order')
+    const byEngine = products(opened.table, { atOnce: 1, work: (batch) => adviseBatch(advise, batch) })
+    for (const { product } of values.slice(0, 3))
+      expect(product).toEqual(JSON.parse(JSON.stringify((await byEngine.next()).value)))
     expect(values.at(-1).summary).toMatchObject({ products: 9, bad: 0 })
     await close()
   })
