@@ -60,7 +60,7 @@ export const confirmedSchema = z.strictObject({
  * inspection point, plant the whole; site.* are the questions of the site list. Numbers count from 0.
  */
 export const ANSWER_KEYS = {
-  c: ['severity', 'median', 'factor', 'shape', 'acceptable'],
+  c: ['severity', 'likelihood', 'median', 'factor', 'shape', 'acceptable'],
   cp: ['q1', 'q2', 'q3', 'q4', 'q5', 'q6', 'q7', 'q8', 'class', 'validation-by'],
   p: [
     'machine',

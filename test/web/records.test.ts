@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { advise } from '../../src/advise.ts'
 import { demos } from '../../src/brief/demos.ts'
+import { parseBrief } from '../../src/brief/parse.ts'
+import { STAGES } from '../../src/contract/brief.ts'
 import type { BriefInput } from '../../src/contract/index.ts'
 import { createApp } from '../../src/web/app.ts'
 import { packBrief, unpackBrief } from '../../src/web/asked/packed-brief.ts'
@@ -21,6 +24,12 @@ const post = (path: string, fields: Record<string, string>) =>
 const briefIn = (location: string) =>
   (unpackBrief(new URL(location, 'http://house.test').searchParams.get('b') ?? '') as { brief: BriefInput })
     .brief
+
+const registerOf = async (given: BriefInput) => {
+  const parsed = parseBrief(given)
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
+  return (await advise(parsed.brief, { withoutChanges: true, withoutMissing: true })).register
+}
 
 describe('the hazard register as a page', () => {
   it('puts what nothing controls first, and names every class in full', async () => {
@@ -102,6 +111,33 @@ describe('an answer of a person', () => {
     )
   })
 
+  it('overrules the likelihood: its reason is printed, the significance and the first question follow', async () => {
+    const key = 'c1.likelihood'
+    const before = (await registerOf(powder)).hazards.find(({ contaminant }) => contaminant === 1)!
+    const asked = visibleText((await page(`/register/answer?b=${packed}&question=${key}`)).html)
+    expect(asked).toContain(`Filled in: ${before.likelihood.value}: ${before.likelihood.words}.`)
+    const sent = await post('/register/answer', {
+      b: packed,
+      question: key,
+      answer: '1',
+      because: 'none in nine years at the sister site',
+    })
+    const next = briefIn(sent.headers.get('location')!)
+    const register = await registerOf(next)
+    const after = register.hazards.find(({ contaminant }) => contaminant === 1)!
+    expect(after.likelihood).toMatchObject({ value: 1, from: 'none in nine years at the sister site' })
+    expect(after.significance).not.toBe(before.significance)
+    expect(after.controls[0]!.questions[0]!.because).toContain('likelihood 1')
+    expect(register.overruled).toContainEqual({
+      question: key,
+      filled: String(before.likelihood.value),
+      answer: '1',
+      because: 'none in nine years at the sister site',
+    })
+    const text = visibleText((await page(sent.headers.get('location')!)).html)
+    expect(text).toMatch(/Likelihood 1: never seen here \(none in nine years at the sister site\)/)
+  })
+
   it('confirms an assumption, which then asks for nothing more', async () => {
     const sent = await post('/register/confirm', {
       b: packed,
@@ -127,12 +163,20 @@ describe('the check plan and its sheets', () => {
       expect(html).toContain(`>${head}</th>`)
   })
 
-  it('proves one failure for each link, at every stage', async () => {
-    for (const id of ['milk-powder', 'sauce-jar', 'beans']) {
-      const { html } = await page(`/checks?b=${packBrief(demos.find((demo) => demo.id === id)!.brief)}`)
-      for (const link of ['detect', 'decide', 'act', 'confirm', 'contain', 'count'])
-        expect(html, id).toContain(`<th scope="row">${link}</th>`)
+  it('proves one failure for each link, at every stage in its own words', async () => {
+    const acts = new Map<string, string>()
+    for (const id of ['milk-powder', 'sauce-jar', 'beans', 'mince']) {
+      const { brief } = demos.find((demo) => demo.id === id)!
+      const { html } = await page(`/checks?b=${packBrief(brief)}`)
+      const proofs = [...html.matchAll(/<th scope="row">(\w+)<\/th><td class="prose">(.*?)<\/td>/g)]
+      expect(
+        proofs.map(([, link]) => link),
+        id,
+      ).toEqual(['detect', 'decide', 'act', 'confirm', 'contain', 'count'])
+      acts.set(brief.points[0]!.stage!, proofs[2]![2]!)
     }
+    expect([...acts.keys()].sort()).toEqual([...STAGES].sort())
+    expect(new Set(acts.values()).size).toBe(STAGES.length)
   })
 
   it('has a drill sheet and a record sheet for a machine, and none for a point without', async () => {

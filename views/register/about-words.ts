@@ -14,6 +14,7 @@ const OF_A_POINT: Readonly<Record<string, string>> = {
 
 const OF_A_PIECE: Readonly<Record<string, string>> = {
   severity: 'severity',
+  likelihood: 'likelihood',
   median: 'median length',
   factor: 'spread of lengths',
   shape: 'test piece for the length',

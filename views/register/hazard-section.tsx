@@ -76,7 +76,7 @@ export function HazardSection({
         </dd>
         <dt>Likelihood</dt>
         <dd>
-          {likelihood.value}: {likelihood.words} ({likelihood.from})
+          {likelihood.value}: {likelihood.words} ({likelihood.from}){change('likelihood', 'the likelihood')}
         </dd>
         <dt>Significance</dt>
         <dd>

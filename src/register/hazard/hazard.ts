@@ -3,7 +3,7 @@ import { LIKELIHOOD_WORDS, likelihoodOf, significanceOf } from '../class/look-up
 import type { Answers } from '../line/answers.ts'
 import type { Throughput } from '../line/throughput.ts'
 import { sentencesFor } from '../say/sentences.ts'
-import { type CheckedBy, controlOf } from './control.ts'
+import { type CheckedBy, controlOf, type HazardRating } from './control.ts'
 import { entriesOf, type HazardNumbers } from './hazard-numbers.ts'
 import { idOf } from './hazard-trail.ts'
 import { comesBackBehind, reworkOf } from './rework.ts'
@@ -31,7 +31,7 @@ export async function hazardOf(input: HazardInput): Promise<Hazard> {
     perMillion === null || throughput === null ? null : (perMillion * throughput.perYear) / 1e6
   const concern = rates.rows.find(({ fromLengthMm }) => fromLengthMm === CONCERN_MM)!
   const severity = severityOf(brief, contaminant, answers)
-  const likelihood = likelihoodFrom(brief, contaminant, yearly(concern.before), rates.isBound)
+  const likelihood = likelihoodFrom(brief, contaminant, yearly(concern.before), rates.isBound, answers)
   const significance = significanceOf(severity.value, likelihood.value)
   const rework = reworkOf(brief, answers)
   const rating = { severity, likelihood, significance }
@@ -81,7 +81,7 @@ export async function hazardOf(input: HazardInput): Promise<Hazard> {
     severity,
     likelihood: { ...likelihood, words: LIKELIHOOD_WORDS[likelihood.value - 1]! },
     significance,
-    afterControl: afterAYear === null ? null : residual(severity.value, afterAYear),
+    afterControl: afterAYear === null ? null : residual(rating, afterAYear),
     entries,
     fragments: {
       medianMm: sizes.medianMm,
@@ -149,7 +149,8 @@ const pct = (share: number) => `${Number((100 * share).toPrecision(2))} %`
 const deviceWords = ({ label, point, takesOut: [worst, best] }: HazardNumbers['separators'][number]) =>
   `${label} at “${point}” (${pct(worst)} to ${pct(best)} of all that arrives)`
 
-function residual(severity: number, piecesAYear: number) {
-  const likelihood = likelihoodOf(piecesAYear)
-  return { likelihood, significance: significanceOf(severity, likelihood) }
+/** What is left behind the controls; never likelier than what arrives, whatever a person rated that at. */
+function residual({ severity, likelihood: before }: HazardRating, piecesAYear: number) {
+  const likelihood = Math.min(before.value, likelihoodOf(piecesAYear))
+  return { likelihood, significance: significanceOf(severity.value, likelihood) }
 }

@@ -31,23 +31,26 @@ export function severityOf(brief: Brief, contaminant: number, answers: Answers):
   return { value, words: SEVERITY_WORDS[value - 1]!, basis }
 }
 
-/** Likelihood: from the pieces of concern that arrive a year where finds say it, else the brief's word. */
+const LIKELIEST = 5
+
+/** Likelihood: a person's answer, else from the pieces of concern that finds say arrive a year, else the brief's word. */
 export function likelihoodFrom(
   brief: Brief,
   contaminant: number,
   beforeAYear: number | null,
   isBound: boolean,
+  answers: Answers,
 ): { value: number; from: string } {
-  if (beforeAYear !== null)
-    return {
-      value: likelihoodOf(beforeAYear),
-      from: `${Number(beforeAYear.toPrecision(2))} pieces of concern a year arrive${isBound ? ' at most (nothing was found)' : ''}, estimated from the finds`,
-    }
+  const filled =
+    beforeAYear === null ? brief.contaminants[contaminant]!.likelihood : likelihoodOf(beforeAYear)
+  const held = answers.number(`c${contaminant}.likelihood`, filled, '', [1, LIKELIEST])
+  if (held.from === 'entered') return { value: Math.round(held.value), from: held.because }
   const assumed = brief.assumed.some(({ path }) => path === `contaminants.${contaminant}.likelihood`)
-  return {
-    value: brief.contaminants[contaminant]!.likelihood,
-    from: assumed
-      ? 'not stated; the middle of the scale is assumed'
-      : 'entered in the brief; no finds are logged',
-  }
+  const from =
+    beforeAYear !== null
+      ? `${Number(beforeAYear.toPrecision(2))} pieces of concern a year arrive${isBound ? ' at most (nothing was found)' : ''}, estimated from the finds`
+      : assumed
+        ? 'not stated; the middle of the scale is assumed'
+        : 'entered in the brief; no finds are logged'
+  return { value: filled, from }
 }

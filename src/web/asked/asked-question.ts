@@ -1,6 +1,7 @@
 import { answerWords, classWords } from '../../../views/register/words.ts'
 import { type Advice, ANSWER_KEYS, type Brief } from '../../contract/index.ts'
 import { ANSWER_WORDS, CLASSES, type QuestionId } from '../../register/class/classify.ts'
+import { LIKELIHOOD_WORDS, SEVERITY_WORDS } from '../../register/class/look-up.ts'
 
 /** A question of the register as its page asks it. */
 export interface AskedQuestion {
@@ -13,7 +14,11 @@ export interface AskedQuestion {
 }
 
 const WORDS: Readonly<Record<string, readonly [words: string, hint: string]>> = {
-  severity: ['How grave is it if this contaminant is eaten?', '1 to 5, as in the brief.'],
+  severity: ['How grave is it if this contaminant is eaten?', ''],
+  likelihood: [
+    'How often does a piece of concern arrive, before any control?',
+    'Say in the reason what it rests on: the finds of another site, a screen that broke.',
+  ],
   median: ['How long is a piece of this contaminant, in the middle of all that arrive?', 'In mm.'],
   factor: [
     'How widely do the lengths spread?',
@@ -110,6 +115,31 @@ export function askedQuestion(brief: Brief, advice: Advice, key: string): AskedQ
       hint: '',
     }
   const [words, hint] = WORDS[last] ?? ['', '']
-  const filled = filledIn ?? confirm?.value ?? ''
+  const hazard = advice.register.hazards.find(({ contaminant }) => kind === 'c' && String(contaminant) === c)
+  const scale = SCALES[last]
+  if (hazard && scale) {
+    const rated = filledIn ?? String(hazard[scale.of].value)
+    const choices = scale.words.map((word, at) => ({ value: `${at + 1}`, words: `${at + 1}: ${word}` }))
+    return { words, filled: choices[Number(rated) - 1]?.words ?? rated, chosen: rated, choices, hint }
+  }
+  const filled = filledIn ?? confirm?.value ?? standingOf(advice, key, Number(p)) ?? ''
   return { words, filled, chosen: filled, choices: [], hint }
+}
+
+const SCALES: Readonly<Record<string, { of: 'severity' | 'likelihood'; words: readonly string[] }>> = {
+  severity: { of: 'severity', words: SEVERITY_WORDS },
+  likelihood: { of: 'likelihood', words: LIKELIHOOD_WORDS },
+}
+
+/** What holds where no assumption of the register says it: of the check plan, of a hazard, of the plant. */
+function standingOf({ checks, register }: Advice, key: string, point: number): string | undefined {
+  const check = checks.points.find(({ pointIndex }) => pointIndex === point)
+  if (key.endsWith('.interval') && check?.intervalMin != null) return `${check.intervalMin} min`
+  const [, contaminant] = /^c(\d+)\.acceptable$/.exec(key) ?? []
+  const hazard = register.hazards.find((one) => String(one.contaminant) === contaminant)
+  return (
+    check?.assumed.find(({ id }) => id === key)?.value ??
+    hazard?.acceptableLevel.text ??
+    register.plant.find(({ id }) => id === key)?.value
+  )
 }
