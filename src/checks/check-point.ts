@@ -106,7 +106,9 @@ export async function checkPointOf(input: CheckInput): Promise<Planned> {
   const assumed = [
     [`${key}.react`, 'time to react', `${reactMin} min`],
     [`${key}.minutes-per-check`, 'time a check takes', `${minutesPerCheck} min`],
-    [`${key}.minutes-per-reject`, 'time to open a rejected pack', `${minutesPerReject} min`],
+    ...(workload === null
+      ? []
+      : [[`${key}.minutes-per-reject`, 'time to open a rejected pack', `${minutesPerReject} min`]]),
     ...(reinspectPerMin === null
       ? []
       : [

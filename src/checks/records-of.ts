@@ -23,6 +23,7 @@ export const NO_RECORDS: Records = {
     plant: [],
     revalidate: [],
     law: [],
+    lawElsewhere: [],
     auditor: [],
     notes: [],
     confirm: [],
@@ -185,6 +186,7 @@ async function registerOf(
     })),
     revalidate: itemsAsSentences(said, 'revalidate'),
     law: [],
+    lawElsewhere: [],
     auditor: said
       .filter(({ slot }) => slot === 'auditor')
       .flatMap(({ items, rule }) =>

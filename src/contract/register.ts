@@ -68,7 +68,13 @@ export const hazardSchema = z.object({
   label: z.string(),
   steps: z.array(z.string()),
   severity: z.object({ value: z.number().int(), words: z.string(), basis: z.string() }),
-  likelihood: z.object({ value: z.number().int(), words: z.string(), from: z.string() }),
+  likelihood: z.object({
+    value: z.number().int(),
+    words: z.string(),
+    from: z.string(),
+    /** What it was looked up from; empty where a person or the brief says it. */
+    calculation: z.string(),
+  }),
   significance: z.string(),
   afterControl: z.object({ likelihood: z.number().int(), significance: z.string() }).nullable(),
   entries: z.array(z.object({ step: z.string(), share: z.number().nullable(), programme: z.string() })),
@@ -148,6 +154,8 @@ export const registerSchema = z.object({
   plant: z.array(z.object({ id: z.string(), label: z.string(), value: z.string(), rule: z.string() })),
   revalidate: z.array(sentence),
   law: z.array(sentence),
+  /** Rules of law about machines that were compared and stand nowhere here: told in the advice, not in the register. */
+  lawElsewhere: z.array(z.string()),
   auditor: z.array(z.object({ question: z.string(), answer: z.string(), rule: z.string() })),
   notes: z.array(sentence),
   /** Assumptions a person still has to confirm or change, by the name that answers use. */

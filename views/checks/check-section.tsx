@@ -106,7 +106,7 @@ export function CheckSection({
       {heading('How often, and what is held')}
       {sameAt('when') ? null : <Items items={check.when} ink={ink} />}
       <HoldTable check={check} ink={ink} />
-      {heading('Taking the bad pack out')}
+      {heading(check.stage === 'packed' ? 'Taking the bad pack out' : 'Taking the bad food out')}
       <RejectPlan check={check} ink={ink} />
       {once('proofs', 'One failure and one proof for each link', <Proofs check={check} />)}
       {once('ifFails', 'When a check fails', <Items items={check.ifFails} ink={ink} ordered />)}

@@ -43,9 +43,10 @@ export function citedSources(advice: Cited): Advice['trace']['sources'] {
       ...sumsOf(check),
     ]),
   ]
+  const said = cautions.filter(({ id }) => !register.lawElsewhere.includes(id))
   const cited = new Set([
     ...calculations.flatMap(of),
-    ...[...register.cites, ...register.law, ...cautions].flatMap(({ sources }) => sources),
+    ...[...register.cites, ...register.law, ...said].flatMap(({ sources }) => sources),
   ])
   return advice.trace.sources.filter(({ id }) => cited.has(id))
 }

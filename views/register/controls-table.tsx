@@ -13,6 +13,7 @@ const mm = (value: number | null, none: string) => (value === null ? none : `${s
 export function ControlsTable({ hazards, ink }: { hazards: readonly Hazard[]; ink: Ink }) {
   if (hazards.every(({ controls, separators }) => controls.length + separators.length === 0)) return null
   const isNamed = hazards.length > 1
+  const share = ink.paper ? sameShare(hazards) : null
   return (
     <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
       <table class="questions controls-in-turn stacks">
@@ -20,6 +21,7 @@ export function ControlsTable({ hazards, ink }: { hazards: readonly Hazard[]; in
           {ink.paper && hazards[0]!.line !== ''
             ? `Controls in turn, ${hazards[0]!.line}`
             : 'Controls in turn'}
+          {share === null ? '' : `; working share of every control ${share}`}
         </caption>
         <thead>
           <tr>
@@ -29,19 +31,33 @@ export function ControlsTable({ hazards, ink }: { hazards: readonly Hazard[]; in
             <th scope="col">Predicted, safe to promise</th>
             <th scope="col">Demonstrated on this product</th>
             <th scope="col">Mean chance of finding what arrives</th>
-            <th scope="col">Working share (0.999 until a person sets it)</th>
+            {share === null ? <th scope="col">Working share (0.999 until a person sets it)</th> : null}
             <th scope="col">Class</th>
           </tr>
         </thead>
         {hazards.map((hazard) => (
-          <Rows hazard={hazard} isNamed={isNamed} ink={ink} />
+          <Rows hazard={hazard} isNamed={isNamed} hasShare={share === null} ink={ink} />
         ))}
       </table>
     </section>
   )
 }
 
-function Rows({ hazard, isNamed, ink }: { hazard: Hazard; isNamed: boolean; ink: Ink }) {
+/** The working share where all controls have the same, so that it needs no column; else null. */
+function sameShare(hazards: readonly Hazard[]): number | null {
+  const shares = new Set(hazards.flatMap(({ controls }) => controls.map(({ workingShare }) => workingShare)))
+  const [share] = shares
+  return shares.size === 1 ? share! : null
+}
+
+interface RowsProps {
+  readonly hazard: Hazard
+  readonly isNamed: boolean
+  readonly hasShare: boolean
+  readonly ink: Ink
+}
+
+function Rows({ hazard, isNamed, hasShare, ink }: RowsProps) {
   const { controls, separators, label } = hazard
   const first = isNamed ? (
     <th scope="rowgroup" rowspan={controls.length + separators.length}>
@@ -64,7 +80,7 @@ function Rows({ hazard, isNamed, ink }: { hazard: Hazard; isNamed: boolean; ink:
               {percentWords(worst)} to {percentWords(best)}; credited with the middle
               <ByCalculation ink={ink} id={calculation} />
             </td>
-            <td colspan={2} class="prose">
+            <td colspan={hasShare ? 2 : 1} class="prose">
               its own inspection is a prerequisite (PRP): whole, clean, looked at
             </td>
           </tr>
@@ -86,7 +102,7 @@ function Rows({ hazard, isNamed, ink }: { hazard: Hazard; isNamed: boolean; ink:
               : ''}
             <ByCalculation ink={ink} id={control.calculation} />
           </td>
-          <td data-head="Working share">{control.workingShare}</td>
+          {hasShare ? <td data-head="Working share">{control.workingShare}</td> : null}
           <td class="prose" data-head="Class">
             <Class control={control} ink={ink} />
           </td>

@@ -1,10 +1,10 @@
 import type { Hazard, Sentence } from '../../src/contract/register.ts'
 import { ControlsTable } from './controls-table.tsx'
 import { Fold } from './fold.tsx'
-import { ByRule, type Ink, Sentences } from './ink.tsx'
+import { ByCalculation, ByRule, type Ink, Sentences } from './ink.tsx'
 import { Misses } from './misses.tsx'
 import { answerLink, Questions } from './questions.tsx'
-import { classWords, percentWords } from './words.ts'
+import { classProposed, owedBy, percentWords } from './words.ts'
 
 export const hazardAnchor = ({ line, contaminant }: Hazard) =>
   `hazard-${line.replace(/[^\w-]+/g, '-')}-${contaminant}`
@@ -43,7 +43,7 @@ export function HazardSection({
         {hazard.line === '' ? '' : `, ${hazard.line}`}
       </h3>
       <p class="class-of">
-        <strong>{classWords(hazard.class)}</strong>
+        <strong>{classProposed(hazard.class, owedBy(hazard))}</strong>
         {hazard.decisive === null ? '' : `, by ${hazard.controls[hazard.decisive]!.label}`}
       </p>
       <Sentences ink={ink} sentences={hazard.unseen} />
@@ -76,7 +76,8 @@ export function HazardSection({
         </dd>
         <dt>Likelihood</dt>
         <dd>
-          {likelihood.value}: {likelihood.words} ({likelihood.from}){change('likelihood', 'the likelihood')}
+          {likelihood.value}: {likelihood.words} ({likelihood.from})
+          {likelihood.calculation === '' ? null : <ByCalculation ink={ink} id={likelihood.calculation} />}{change('likelihood', 'the likelihood')}
         </dd>
         <dt>Significance</dt>
         <dd>

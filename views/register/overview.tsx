@@ -1,7 +1,7 @@
 import type { Register } from '../../src/contract/register.ts'
 import { hazardAnchor } from './hazard-section.tsx'
 import { ByCalculation, type Ink } from './ink.tsx'
-import { classProposed, classWithOwed, yearlyWords } from './words.ts'
+import { classProposed, classWithOwed, owedBy, yearlyWords } from './words.ts'
 
 /** Every hazard in one table: what it is, how much it counts, its class, what is left. */
 export function Overview({ register, ink }: { register: Register; ink: Ink }) {
@@ -25,7 +25,7 @@ export function Overview({ register, ink }: { register: Register; ink: Ink }) {
         <tbody>
           {register.hazards.map((hazard) => {
             const decisive = hazard.decisive === null ? null : hazard.controls[hazard.decisive]!
-            const owed = decisive && decisive.class === decisive.proposed ? decisive.owed : []
+            const owed = owedBy(hazard)
             const left = hazard.missesPerMillion.at(-1)
             return (
               <tr>

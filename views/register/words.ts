@@ -30,6 +30,12 @@ export function classWithOwed(of: string, owed: readonly string[]): string {
 export const classProposed = (of: string, owed: readonly string[]): string =>
   owed.length > 0 && of !== 'undecided' ? `proposed ${classWords(of)}` : classWords(of)
 
+/** What the class of a hazard still hangs on: what its deciding control owes, unless a person set that class. */
+export function owedBy({ controls, decisive }: Hazard): readonly string[] {
+  const control = decisive === null ? null : controls[decisive]!
+  return control && control.class === control.proposed ? control.owed : []
+}
+
 const ANSWERS: Readonly<Record<string, string>> = {
   yes: 'yes',
   no: 'no',

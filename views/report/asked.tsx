@@ -8,8 +8,13 @@ import { unitOf } from '../words/path.ts'
 import { sizeWords, valueWords } from '../words/size.ts'
 
 /** What the brief says: food, flow, inspection points, contaminants, finds. */
-export function Asked({ brief, names }: { brief: Brief; advice: Advice; names: Names }) {
+export function Asked({ brief, advice, names }: { brief: Brief; advice: Advice; names: Names }) {
   const { flow = [], product } = brief.given
+  const unitOfFind = ({ point }: Brief['finds'][number]) => {
+    const line = brief.points.find(({ name }) => name === point)?.line ?? ''
+    const lines = advice.register.lines.filter(({ name }) => point === undefined || name === line)
+    return [...new Set(lines.map(({ unit }) => unit))].join(' or ')
+  }
   return (
     <section aria-labelledby="asked">
       <h2 id="asked">What was asked</h2>
@@ -78,7 +83,7 @@ export function Asked({ brief, names }: { brief: Brief; advice: Advice; names: N
             <tr>
               <th scope="col">Contaminant found</th>
               <th scope="col">At</th>
-              <th scope="col">In packs</th>
+              <th scope="col">Looked through</th>
               <th scope="col">Pieces</th>
               <th scope="col">Events</th>
               <th scope="col">By</th>
@@ -91,7 +96,9 @@ export function Asked({ brief, names }: { brief: Brief; advice: Advice; names: N
               <tr>
                 <th scope="row">{pieceWords(brief.contaminants[find.contaminant]!, names)}</th>
                 <td>{find.point ?? 'last control'}</td>
-                <td>{find.packs.toLocaleString('en-GB')}</td>
+                <td>
+                  {find.packs.toLocaleString('en-GB')} {unitOfFind(find)}
+                </td>
                 <td>{find.found}</td>
                 <td>{find.events ?? find.found}</td>
                 <td>{find.by ? choiceWords('by', find.by) : '–'}</td>

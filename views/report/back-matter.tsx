@@ -6,7 +6,8 @@ import type { ReportProps } from './report-page.tsx'
 
 /** Cautions of the advice that are not law; in short those that always hold. */
 export function Cautions({ advice, ink, short = false }: { advice: Advice; ink: Ink; short?: boolean }) {
-  const legal = new Set(advice.register.law.map(({ rule }) => rule))
+  const { law, lawElsewhere } = advice.register
+  const legal = new Set([...law.map(({ rule }) => rule), ...lawElsewhere])
   const others = advice.cautions.filter(({ id }) => !legal.has(id))
   const shown = short ? others.filter(({ sources }) => sources.length === 0).slice(-4) : others
   return (

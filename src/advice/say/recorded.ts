@@ -11,6 +11,10 @@ const LEGAL = ['law-opened', 'law-from-memory', 'guidance', 'standard', 'private
 const evidenceOf = (book: Asker['book'], rule: string): string =>
   book.rules.find(({ id }) => id === rule)?.evidence ?? ''
 
+/** A rule that holds because an x-ray machine was compared. */
+const isOfXrays = (book: Asker['book'], rule: string): boolean =>
+  JSON.stringify(book.rules.find(({ id }) => id === rule)?.conditions ?? '').includes('"brief.xrayMachines"')
+
 /** Each rule that fired, with its sources, once. */
 const citesOf = (fired: Asker['outcomes']): Advice['register']['cites'] => [
   ...new Map(fired.map(({ rule, sources }) => [rule, { rule, sources: [...sources] }])).values(),
@@ -24,7 +28,10 @@ export function recorded(
   { book, outcomes, facts }: Asker,
 ): Pick<Advice, 'register' | 'checks' | 'trace'> {
   const fired = outcomes.filter(({ outcome }) => outcome === 'fired')
-  const law = cautions.filter(({ id }) => LEGAL.includes(evidenceOf(book, id)))
+  const legal = cautions.filter(({ id }) => LEGAL.includes(evidenceOf(book, id)))
+  const hasXray = checks.points.some(({ family }) => family === 'xray')
+  const isElsewhere = (id: string) => !hasXray && isOfXrays(book, id)
+  const law = legal.filter(({ id }) => !isElsewhere(id))
   const known = new Set(trace.sources.map(({ id }) => id))
   const more = sourcesUsed(book, calculations, fired).filter(({ id }) => !known.has(id))
   return {
@@ -32,6 +39,7 @@ export function recorded(
       ...register,
       cites: citesOf(fired),
       law: law.map(({ id, text, sources }) => ({ text, rule: id, sources })),
+      lawElsewhere: legal.filter(({ id }) => isElsewhere(id)).map(({ id }) => id),
     },
     checks,
     trace: {

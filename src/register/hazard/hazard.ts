@@ -30,8 +30,23 @@ export async function hazardOf(input: HazardInput): Promise<Hazard> {
   const yearly = (perMillion: number | null) =>
     perMillion === null || throughput === null ? null : (perMillion * throughput.perYear) / 1e6
   const concern = rates.rows.find(({ fromLengthMm }) => fromLengthMm === CONCERN_MM)!
+  const scale = yearly(concern.before) === null ? 0 : yearly(concern.before)! / (rates.total || 1)
+  const arrivingRange = rates.totalRange && {
+    low: scale * rates.totalRange.low,
+    high: scale * rates.totalRange.high,
+  }
   const severity = severityOf(brief, contaminant, answers)
-  const likelihood = likelihoodFrom(brief, contaminant, yearly(concern.before), rates.isBound, answers)
+  const likelihood = likelihoodFrom(
+    brief,
+    contaminant,
+    {
+      aYear: yearly(concern.before),
+      range: arrivingRange,
+      isBound: rates.isBound,
+      from: numbers.incidenceFrom,
+    },
+    answers,
+  )
   const significance = significanceOf(severity.value, likelihood.value)
   const rework = reworkOf(brief, answers)
   const rating = { severity, likelihood, significance }
@@ -79,7 +94,12 @@ export async function hazardOf(input: HazardInput): Promise<Hazard> {
     label,
     steps: entries.map(({ step }) => step),
     severity,
-    likelihood: { ...likelihood, words: LIKELIHOOD_WORDS[likelihood.value - 1]! },
+    likelihood: {
+      value: likelihood.value,
+      words: LIKELIHOOD_WORDS[likelihood.value - 1]!,
+      from: likelihood.from,
+      calculation: likelihood.isWorkedOut ? `${idOf(numbers.line, contaminant)}.arriving` : '',
+    },
     significance,
     afterControl: afterAYear === null ? null : residual(rating, afterAYear),
     entries,
