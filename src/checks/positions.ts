@@ -11,12 +11,19 @@ const ZONES: readonly (readonly [RegExp, Omit<PiecePosition, 'name'>])[] = [
 
 const middle = { along: 0.5, across: 0.5, up: 0.5 }
 
+/** The middle of a stream, in words of who stands beside it. */
+const IN_THE_STREAM = {
+  loose: 'in the middle of the belt, at half the depth of the food, ahead of the unit',
+  pumped: 'in the middle of the pipe, through the port ahead of the unit',
+  'free-fall': 'into the middle of the stream, above the unit',
+} as const
+
 /**
  * The places a check sends its piece to, worst first. A coil sees worst on the centre line of the product's path:
  * leading, middle and trailing there. An x-ray machine sees worst under the most food and at seams, edges and base.
  */
 export function placesToCheck(family: string, point: Point, finding: Finding): PiecePosition[] {
-  if (point.stage !== 'packed') return [{ name: 'in the stream, in the middle of its depth', ...middle }]
+  if (point.stage !== 'packed') return [{ name: IN_THE_STREAM[point.stage], ...middle }]
   if (family === 'coil' || family === 'static-field')
     return [
       { name: 'middle of the pack, on the centre line', ...middle },

@@ -2,7 +2,13 @@ import type { Came } from './doors.ts'
 import { MACHINE_WORDS, readable } from './machine-words.ts'
 
 /** Where a text is taken, each door's own way of saying so. */
-const TAKEN: Readonly<Record<Came['door'], number>> = { api: 200, address: 200, import: 303, command: 200 }
+const TAKEN: Readonly<Record<Came['door'], number>> = {
+  api: 200,
+  address: 200,
+  import: 303,
+  command: 200,
+  report: 200,
+}
 const REFUSED = [400, 413, 422]
 const MOST_SAID = 30_000
 const MOST_PROBLEMS = 50
@@ -22,7 +28,7 @@ export function faultsIn(came: readonly Came[]): string[] {
     const words = one.problems || !MACHINE_WORDS.test(said) ? said : readable(said)
     const machine = MACHINE_WORDS.test(said) ? MACHINE_WORDS.exec(words) : null
     if (machine) say(`says "${words.slice(Math.max(0, machine.index - 60), machine.index + 40)}"`)
-    if ((one.door === 'api' || one.door === 'command') && words.length > MOST_SAID)
+    if (['api', 'command', 'report'].includes(one.door) && words.length > MOST_SAID)
       say(`says ${words.length} characters`)
     if (one.problems?.length === 0) say('refuses without a problem')
     if ((one.problems?.length ?? 0) > MOST_PROBLEMS) say(`tells ${one.problems?.length} problems`)

@@ -37,6 +37,27 @@ const words = (html: string) =>
 const section = (html: string, from: string, to: string) =>
   html.slice(html.indexOf(`id="${from}"`), html.indexOf(`id="${to}"`))
 
+const bodyRows = (table: string) =>
+  [...table.matchAll(/<tr\b[\s\S]*?<\/tr>/g)].map(([row]) => row).filter((row) => row.includes('<td'))
+/** A number with a unit of what a report works out. */
+const FIGURE = /\d ?(?:mm|%|min|ms|kg|packs|hours|per million|pieces)(?![a-z])/
+/** What a person gave, or what is said to be assumed there and then. */
+const GIVEN =
+  /^(?:Chosen: .*entered in the brief|No time between checks is set|Assumed unless a person said otherwise)/
+type Cell = (head: RegExp) => string
+/** Columns of estimates, and how each shows how far it may be off. */
+const RANGED: readonly (readonly [head: RegExp, isRanged: (cell: Cell) => boolean])[] = [
+  [/^Expected, mm/, (cell) => /\d/.test(cell(/^Best possible/)) && /\d|none/.test(cell(/^Safe to promise/))],
+  [/^Estimated to pass/, (cell) => / to \d|at most|no range/.test(cell(/^Estimated to pass/))],
+  [/^After, (?:best|at most)/, (cell) => / to \d|a bound|–/.test(cell(/^After, 5 to 95/))],
+  [/^Pieces a year/, (cell) => / to \d|at most|no range/.test(cell(/^Pieces a year/))],
+  [
+    /^Mean chance of finding/,
+    (cell) => /^0 %|at the promised sizes|no size promised/.test(cell(/^Mean chance of finding/)),
+  ],
+  [/^Chance of one run/, (cell) => /by a logit/.test(cell(/^Chance of one run/))],
+]
+
 describe.each(Object.keys(FOUR_BRIEFS))('the report of %s', (name) => {
   const html = () => files.get(name)!
 
@@ -62,6 +83,48 @@ describe.each(Object.keys(FOUR_BRIEFS))('the report of %s', (name) => {
       if (cells.some((cell) => /\d/.test(cell))) expect(table, words(table)).toContain('source-numbers')
     }
     expect(html()).not.toMatch(/rests on<\/caption>|rests on;/)
+  })
+
+  it('gives every figure it works out a source number', () => {
+    const worked = section(html(), 'predicted', 'site-list')
+    const sentences = [
+      ...worked.replace(/<table[\s\S]*?<\/table>/g, '').matchAll(/<(p|li|dd)\b[\s\S]*?<\/\1>/g),
+    ].map(([one]) => one)
+    const withFigures = sentences.filter((one) => FIGURE.test(words(one)))
+    expect(withFigures.length).toBeGreaterThan(8)
+    for (const one of withFigures)
+      if (!GIVEN.test(words(one))) expect(one, words(one)).toContain('source-numbers')
+    let rows = 0
+    for (const [table] of worked.matchAll(/<table[\s\S]*?<\/table>/g)) {
+      const ofAll = /<caption>[\s\S]*?source-numbers[\s\S]*?<\/caption>/.test(table)
+      for (const row of bodyRows(table)) {
+        if (!/\d/.test(words(row))) continue
+        rows++
+        if (!ofAll) expect(row, words(row)).toContain('source-numbers')
+      }
+    }
+    expect(rows).toBeGreaterThan(20)
+  })
+
+  it('gives every estimate a range, a bound, or the word that it has none', () => {
+    let estimates = 0
+    const all = [html().slice(0, html().indexOf('id="asked"')), section(html(), 'predicted', 'site-list')]
+    for (const [table] of all.join('').matchAll(/<table[\s\S]*?<\/table>/g)) {
+      const heads = [...(table.match(/<thead[\s\S]*?<\/thead>/)?.[0] ?? '').matchAll(/<th\b[\s\S]*?<\/th>/g)]
+      const at = (head: RegExp) => heads.findIndex(([one]) => head.test(words(one)))
+      for (const row of bodyRows(table)) {
+        const cells = [...row.matchAll(/<t[hd]\b[\s\S]*?<\/t[hd]>/g)].map(([one]) => words(one))
+        const cell = (head: RegExp) => (at(head) < 0 ? '' : (cells.at(at(head) - heads.length) ?? ''))
+        for (const [head, range] of RANGED)
+          if (/\d/.test(cell(head).replace(/\[[\d, ]+\]/g, ''))) {
+            estimates++
+            expect(range(cell), cells.join(' | ')).toBe(true)
+          }
+      }
+    }
+    expect(estimates).toBeGreaterThan(5)
+    for (const [said] of words(html()).matchAll(/[\d.]+ pieces of concern a year arrive.{40}/g))
+      expect(said).toMatch(/5 to 95 %|at most|without a range/)
   })
 
   it('is made again, byte for byte, from the JSON it keeps', async () => {

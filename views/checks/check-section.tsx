@@ -1,5 +1,6 @@
 import type { Child } from 'hono/jsx'
 import { PackPlaces } from '../../src/charts/pack-places.tsx'
+import { StreamPlace } from '../../src/charts/stream-place.tsx'
 import type { CheckPoint } from '../../src/contract/checks.ts'
 import { type Ink, Sentences } from '../register/ink.tsx'
 import { answerLink } from '../register/questions.tsx'
@@ -20,7 +21,7 @@ export const checkAnchor = ({ pointIndex }: CheckPoint) => `check-${pointIndex}`
 
 /** Places of the pieces drawn on the pack; pieces that share places share a picture. */
 export function Places({ check, pack, bare = false }: { check: CheckPoint; pack: PackSize; bare?: boolean }) {
-  if (check.stage !== 'packed') return null
+  if (check.stage !== 'packed') return <Stream check={check} />
   const drawn = new Map(check.pieces.map((piece) => [JSON.stringify(piece.positions), piece]))
   return (
     <div class="place-pictures">
@@ -46,6 +47,24 @@ export function Places({ check, pack, bare = false }: { check: CheckPoint; pack:
         )
       })}
     </div>
+  )
+}
+
+const RUNS: Readonly<Record<string, 'belt' | 'pipe' | 'fall'>> = {
+  loose: 'belt',
+  pumped: 'pipe',
+  'free-fall': 'fall',
+}
+
+/** Where the pieces go into a stream of food, and where they are caught. */
+function Stream({ check }: { check: CheckPoint }) {
+  const runs = RUNS[check.stage]
+  if (runs === undefined || check.pieces.length === 0) return null
+  const [place] = check.pieces[0]!.positions
+  return (
+    <figure class="place-pictures">
+      <StreamPlace id={`places-${check.pointIndex}`} title={`Every piece: ${place?.name}`} runs={runs} />
+    </figure>
   )
 }
 
@@ -96,7 +115,7 @@ export function CheckSection({
       ) : (
         <>
           <PiecesTable check={check} ink={ink} />
-          <PieceWords check={check} />
+          <PieceWords check={check} ink={ink} />
           <Notices check={check} ink={ink} />
         </>
       )}

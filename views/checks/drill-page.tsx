@@ -36,12 +36,18 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
             ))}
           </ol>
           <div>
-            <h2>{runs === 1 ? 'Piece: one run' : `Pieces: ${runs} runs, one piece at a time`}</h2>
+            <h2>
+              {runs < 2
+                ? runs === 1
+                  ? 'Piece: one run'
+                  : 'No piece serves here'
+                : `Pieces: ${runs} runs, one piece at a time`}
+            </h2>
             <ul>
               {pieces.map((piece) => (
                 <li>
                   {piece.routineMm} mm {lineWords(piece)}: number ........
-                  {alike && check.stage === 'packed' ? null : (
+                  {alike ? null : (
                     <>
                       <br />
                       <span class="small">{placesWords(piece)}</span>
@@ -50,9 +56,7 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
                 </li>
               ))}
             </ul>
-            {alike && check.stage === 'packed' && pieces.length > 0 ? (
-              <p>{placesWords(pieces[0]!)}.</p>
-            ) : null}
+            {alike && pieces.length > 0 ? <p>{placesWords(pieces[0]!)}.</p> : null}
             <Places check={{ ...check, pieces }} pack={pack} bare={alike} />
           </div>
         </div>

@@ -1,6 +1,6 @@
 import type { CheckPoint } from '../../src/contract/checks.ts'
 import { sumsOf } from '../register/cited.ts'
-import { ByCalculation, type Ink, Sentences } from '../register/ink.tsx'
+import { ByCalculation, ByRule, type Ink, Sentences } from '../register/ink.tsx'
 import { answerLink } from '../register/questions.tsx'
 
 const whole = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 0 })
@@ -118,6 +118,7 @@ export function RejectPlan({ check, ink }: { check: CheckPoint; ink: Ink }) {
           {reject.windowMs === null
             ? ''
             : `Act for ${ms(reject.windowMs[0])} to ${ms(reject.windowMs[1])}, centred on the pack.`}
+          {ink.paper ? <ByRule ink={ink} rule={reject.because.at(-1)?.rule ?? ''} /> : null}
         </p>
       )}
       <Sentences ink={ink} sentences={reject.because} />

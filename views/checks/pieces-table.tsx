@@ -60,7 +60,7 @@ export function PiecesTable({ check, ink }: { check: CheckPoint; ink: Ink }) {
 }
 
 /** What the pieces can and cannot verify, each said once for all it holds for. */
-export function PieceWords({ check }: { check: CheckPoint }) {
+export function PieceWords({ check, ink }: { check: CheckPoint; ink: Ink }) {
   return (
     <ul>
       {(['demonstrated', 'predicted'] as const)
@@ -73,6 +73,7 @@ export function PieceWords({ check }: { check: CheckPoint }) {
         .map(({ about, says }) => (
           <li>
             <strong>{about}:</strong> {says}
+            {ink.paper ? <ByCalculation ink={ink} id={check.pieces[0]!.calculation} /> : null}
           </li>
         ))}
     </ul>

@@ -14,6 +14,7 @@ export function ControlsTable({ hazards, ink }: { hazards: readonly Hazard[]; in
   if (hazards.every(({ controls, separators }) => controls.length + separators.length === 0)) return null
   const isNamed = hazards.length > 1
   const share = ink.paper ? sameShare(hazards) : null
+  const only = ink.paper && isNamed ? onlyControl(hazards) : null
   return (
     <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
       <table class="questions controls-in-turn stacks">
@@ -21,12 +22,13 @@ export function ControlsTable({ hazards, ink }: { hazards: readonly Hazard[]; in
           {ink.paper && hazards[0]!.line !== ''
             ? `Controls in turn, ${hazards[0]!.line}`
             : 'Controls in turn'}
+          {only === null ? '' : `: ${only} for every hazard`}
           {share === null ? '' : `; working share of every control ${share}`}
         </caption>
         <thead>
           <tr>
             {isNamed ? <th scope="col">Hazard</th> : null}
-            <th scope="col">Control</th>
+            {only === null ? <th scope="col">Control</th> : null}
             <th scope="col">Size to find</th>
             <th scope="col">Predicted, safe to promise</th>
             <th scope="col">Demonstrated on this product</th>
@@ -36,7 +38,13 @@ export function ControlsTable({ hazards, ink }: { hazards: readonly Hazard[]; in
           </tr>
         </thead>
         {hazards.map((hazard) => (
-          <Rows hazard={hazard} isNamed={isNamed} hasShare={share === null} ink={ink} />
+          <Rows
+            hazard={hazard}
+            isNamed={isNamed}
+            hasControl={only === null}
+            hasShare={share === null}
+            ink={ink}
+          />
         ))}
       </table>
     </section>
@@ -50,14 +58,24 @@ function sameShare(hazards: readonly Hazard[]): number | null {
   return shares.size === 1 ? share! : null
 }
 
+/** The one control that stands against every hazard, where there is no other and no device ahead of it; else null. */
+function onlyControl(hazards: readonly Hazard[]): string | null {
+  const names = hazards.flatMap(({ controls, separators }) => [
+    ...separators.map(({ label }) => label),
+    ...controls.map(({ label, point }) => `${label}, ${point}`),
+  ])
+  return new Set(names).size === 1 && names.length === hazards.length ? names[0]! : null
+}
+
 interface RowsProps {
   readonly hazard: Hazard
   readonly isNamed: boolean
+  readonly hasControl: boolean
   readonly hasShare: boolean
   readonly ink: Ink
 }
 
-function Rows({ hazard, isNamed, hasShare, ink }: RowsProps) {
+function Rows({ hazard, isNamed, hasControl, hasShare, ink }: RowsProps) {
   const { controls, separators, label } = hazard
   const first = isNamed ? (
     <th scope="rowgroup" rowspan={controls.length + separators.length}>
@@ -89,17 +107,21 @@ function Rows({ hazard, isNamed, hasShare, ink }: RowsProps) {
       {controls.map((control, at) => (
         <tr>
           {at === 0 && separators.length === 0 ? first : null}
-          <th scope="row">
-            {control.label}, {control.point}
-          </th>
+          {hasControl ? (
+            <th scope="row">
+              {control.label}, {control.point}
+            </th>
+          ) : null}
           <td data-head="Size to find">{mm(control.sizeToFindMm, '–')}</td>
           <td data-head="Predicted, safe to promise">{mm(control.predictedMm, 'none')}</td>
           <td data-head="Demonstrated on this product">{mm(control.demonstratedMm, 'not yet')}</td>
           <td data-head="Mean chance of finding what arrives">
             {percentWords(control.meanChance)}
-            {control.meanChance > 0 && control.meanChanceCautious !== null
-              ? `, at the promised sizes ${percentWords(control.meanChanceCautious)}`
-              : ''}
+            {control.meanChance === 0
+              ? ''
+              : control.meanChanceCautious === null
+                ? ', no size promised'
+                : `, at the promised sizes ${percentWords(control.meanChanceCautious)}`}
             <ByCalculation ink={ink} id={control.calculation} />
           </td>
           {hasShare ? <td data-head="Working share">{control.workingShare}</td> : null}

@@ -1,7 +1,8 @@
 import type { Hazard, Sentence } from '../../src/contract/register.ts'
+import { FRAGMENTS } from '../../src/register/line/trail.ts'
 import { ControlsTable } from './controls-table.tsx'
 import { Fold } from './fold.tsx'
-import { ByCalculation, ByRule, type Ink, Sentences } from './ink.tsx'
+import { ByCalculation, ByRule, type Ink, Numbers, Sentences } from './ink.tsx'
 import { Misses } from './misses.tsx'
 import { answerLink, Questions } from './questions.tsx'
 import { classProposed, owedBy, percentWords } from './words.ts'
@@ -77,7 +78,8 @@ export function HazardSection({
         <dt>Likelihood</dt>
         <dd>
           {likelihood.value}: {likelihood.words} ({likelihood.from})
-          {likelihood.calculation === '' ? null : <ByCalculation ink={ink} id={likelihood.calculation} />}{change('likelihood', 'the likelihood')}
+          {likelihood.calculation === '' ? null : <ByCalculation ink={ink} id={likelihood.calculation} />}
+          {change('likelihood', 'the likelihood')}
         </dd>
         <dt>Significance</dt>
         <dd>
@@ -106,6 +108,7 @@ export function HazardSection({
             )
             .join('; ')}{' '}
           ({fragments.confirmed === '' ? 'assumed, not confirmed' : fragments.confirmed})
+          {ink.paper ? <Numbers ink={ink} sources={[FRAGMENTS]} /> : null}
           {change('median', 'the median length')}
         </dd>
       </dl>

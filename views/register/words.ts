@@ -77,8 +77,11 @@ export const rangeWords = (low: number | null, high: number | null): string =>
 export const lengthWords = (fromMm: number): string =>
   fromMm === 0 ? 'all pieces' : `${fromMm} mm long or longer`
 
-/** A share in per cent with two figures. */
-export const percentWords = (share: number): string => `${Number((100 * share).toPrecision(2))} %`
+/** A share in per cent with two figures; one that only rounds to all is not called all. */
+export function percentWords(share: number): string {
+  const percent = Number((100 * share).toPrecision(2))
+  return percent === 100 && share < 1 ? 'over 99 %' : `${percent} %`
+}
 
 /** Pieces a year with the range of the rate behind them; a bound where nothing was found, or that no log stands behind it. */
 export function yearlyWords(row: Misses | undefined, incidence: Hazard['incidence']): string {
