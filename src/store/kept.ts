@@ -1,8 +1,8 @@
 import { z } from 'zod'
 import { versionsSchema } from '../contract/index.ts'
 
-/** What can be kept. A register's answers, trials, finds, own machines and materials are part of their brief. */
-export const KINDS = ['brief'] as const
+/** What can be kept. A register's answers with their reasons and the finds log are part of their brief. */
+export const KINDS = ['brief', 'advice', 'runs', 'own'] as const
 export type Kind = (typeof KINDS)[number]
 
 /** One thing as lists show it. */

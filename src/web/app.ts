@@ -17,6 +17,7 @@ import { houseOf } from './house-book.ts'
 import { keepingIn } from './kept-store/keeping.ts'
 import { keptRoutes } from './kept-store/kept-routes.ts'
 import { workedHere } from './lines/table-work.ts'
+import { adviceInShort } from './pages/advice/advice-in-short.ts'
 import { advicePage } from './pages/advice/advice-page.tsx'
 import { advicePart } from './pages/advice/advice-part.tsx'
 import { comparePage } from './pages/advice/compare-page.tsx'
@@ -62,7 +63,7 @@ export function createApp(advises: Advise = advise, overlays: readonly string[] 
   const pages = createPages(advises, overlays)
   const keeping = keepingIn({ file: IN_MEMORY })
   const wayIn = { kind: 'this-machine' } as const
-  keptRoutes(pages, keeping, wayIn)
+  keptRoutes(pages, keeping, wayIn, (request) => pages.fetch(request))
   return door(gate(wayIn, keeping, (request, env) => compressed((inner) => pages.fetch(inner, env))(request)))
 }
 
@@ -85,6 +86,7 @@ export function createPages(advises: Advise = advise, overlays: readonly string[
 
   app.get('/advice', advicePage(advisor))
   app.get('/advice/part', advicePart(advisor))
+  app.get('/advice/in-short.json', adviceInShort(advisor))
   app.post('/advice', sendBrief(advisor))
   app.post('/advice/headline', headlinePart(advisor))
   app.get('/advice/trail', trailPage(advisor))

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { exportSchema } from '../../src/store/kept.ts'
+import { exportSchema, KINDS } from '../../src/store/kept.ts'
 import type { Store } from '../../src/store/store.ts'
 import { type Database, hasPostgres, sqliteFile, startPostgres, warnOfNoPostgres } from './databases.ts'
 
@@ -107,16 +107,31 @@ describe.each(['SQLite', ...(hasPostgres ? ['PostgreSQL'] : [])])('what is kept 
   it('takes everything out as one file and in again, with its history, without doubling anything', async () => {
     const { id } = await store.add('out', toKeep('D', 2))
     await store.save('out', id, 1, toKeep('D', 3))
+    for (const kind of KINDS.filter((one) => one !== 'brief'))
+      await store.add('out', {
+        ...toKeep(kind),
+        kind,
+        versions: { gritwise: '1', rules: '2', reference: '3' },
+      })
     const file = exportSchema.parse(JSON.parse(JSON.stringify(await store.exportAll('out'))))
-    expect(await store.importAll('out', file, 'ben')).toEqual({ added: 0, changed: 0, same: 1 })
-    expect(await store.importAll('elsewhere', file, 'ben')).toEqual({ added: 1, changed: 0, same: 0 })
-    const [copy] = await store.list('elsewhere')
+    expect(await store.importAll('out', file, 'ben')).toEqual({ added: 0, changed: 0, same: KINDS.length })
+    expect(await store.importAll('elsewhere', file, 'ben')).toEqual({
+      added: KINDS.length,
+      changed: 0,
+      same: 0,
+    })
+    expect((await store.list('elsewhere', { kind: 'runs' })).map(({ title }) => title)).toEqual(['runs'])
+    const [copy] = await store.list('elsewhere', { kind: 'brief' })
     expect((await store.revisions('elsewhere', copy!.id)).map(({ body }) => body)).toEqual([
       brief(3),
       brief(2),
     ])
     await store.save('out', id, 2, toKeep('D', 5))
-    expect(await store.importAll('out', file, 'ben')).toEqual({ added: 0, changed: 1, same: 0 })
+    expect(await store.importAll('out', file, 'ben')).toEqual({
+      added: 0,
+      changed: 1,
+      same: KINDS.length - 1,
+    })
     expect((await store.revision('out', id, 4))!.body).toEqual(brief(3))
   })
 

@@ -1,12 +1,13 @@
 import { afterAll, describe, expect, it } from 'vitest'
-import { packBrief } from '../../src/web/asked/packed-brief.ts'
+import { packBrief, unpackBrief } from '../../src/web/asked/packed-brief.ts'
 import { keepingIn } from '../../src/web/kept-store/keeping.ts'
 import { workedHere } from '../../src/web/lines/table-work.ts'
 import { type WayIn, wayInOf } from '../../src/web/people/way-in.ts'
 import { door as frontDoor } from '../../src/web/serving/door.ts'
 import { ownThread } from '../../src/web/serving/own-thread.ts'
 import { sqliteFile } from '../store/databases.ts'
-import { formOf, text } from './stand-in.ts'
+import { brief as advised } from '../views/fixture.ts'
+import { formOf, app as pages, text } from './stand-in.ts'
 
 const database = sqliteFile()
 const brief = (mustFindMm: number) => ({
@@ -19,9 +20,8 @@ const nobody = { atOnce: 1, work: () => Promise.reject(new Error('none')) }
 const open: { close: () => Promise<void> }[] = []
 const tokenIn = (page: string) => /name="token" value="([\w-]+)"/.exec(page)?.[1] ?? ''
 function program(wayIn: WayIn, file = database.file) {
-  const own = ownThread(
-    { tables: workedHere(nobody), keeping: keepingIn({ file }), wayIn },
-    () => new Response('other'),
+  const own = ownThread({ tables: workedHere(nobody), keeping: keepingIn({ file }), wayIn }, (request) =>
+    new URL(request.url).pathname === '/advice/in-short.json' ? pages.fetch(request) : new Response('other'),
   )
   open.push(own)
   const app = frontDoor(own.answers)
@@ -54,14 +54,14 @@ describe('what is kept, on pages', () => {
     const at = (await post('/kept', { b: packBrief(brief(2)) })).headers.get('location')!
     expect((await post(at, { b: packBrief(brief(3)), revision: '1' })).headers.get('location')).toBe(at)
     const history = text(await (await get(at)).text())
-    expect(history).toContain('contaminants.0.mustFindMm : 2 → 3')
+    expect(history).toContain('contaminants.stainless steel 316.mustFindMm : 2 → 3')
 
     const late = await post(at, { b: packBrief(brief(4)), revision: '1' })
     expect(late.status).toBe(409)
     const both = await late.text()
     expect(both).toContain(packBrief(brief(3)))
     expect(both).toContain(packBrief(brief(4)))
-    expect(text(both)).toContain('contaminants.0.mustFindMm : 3 → 4')
+    expect(text(both)).toContain('contaminants.stainless steel 316.mustFindMm : 3 → 4')
 
     await post(`${at}/restore`, { restore: '1', revision: '2' })
     expect(text(await (await get(at)).text())).toContain('restored from 1')
@@ -77,6 +77,77 @@ describe('what is kept, on pages', () => {
     wrong.set('file', new File(['{"things":1}'], 'kept.json'))
     expect((await send('/kept/import', wrong)).status).toBe(422)
     expect((await get('/kept/nothing')).status).toBe(404)
+  })
+
+  it('is an advice under its versions, too: what it said stays, and what a later one says otherwise is told', async () => {
+    const { get, post } = program(wayInOf('127.0.0.1', {}))
+    const of = (mustFindMm: number) => {
+      const [first, ...others] = advised.contaminants
+      return packBrief({ ...advised, contaminants: [{ ...first!, mustFindMm }, ...others] })
+    }
+    const at = (await post('/kept', { b: of(2), what: 'advice' })).headers.get('location')!
+    const page = await (await get(at)).text()
+    expect(text(page)).toMatch(/gritwise [\d.]+, rule book .+ reference data/)
+    expect(text(page)).toContain('Safe to promise, mm')
+    const sent = { b: of(3), what: 'advice', revision: '1' }
+    expect((await post(at, sent)).headers.get('location')).toBe(at)
+    expect(text(await (await get(at)).text())).toContain(
+      'brief.contaminants.quartz, flint or chert.mustFindMm : 2 → 3',
+    )
+    const late = await post(at, sent)
+    expect(late.status).toBe(409)
+    expect(await late.text()).toContain('name="what" value="advice"')
+    expect((await post(at, { b: of(3), revision: '2' })).status).toBe(422)
+    expect(text(await (await get('/kept?kind=advice')).text())).toContain('advice 2 ')
+    expect(text(await (await get('/kept?kind=runs')).text())).toContain('Nothing of this kind is kept yet')
+  })
+
+  it('is a table of test runs, with the brief it was run for, read again as it was typed', async () => {
+    const { get, post } = program(wayInOf('127.0.0.1', {}))
+    const table = (found: number) =>
+      `equipment,material,sizeMm,position,runs,found\ncoil-single,ss316,2,centre,29,${found}\n`
+    const runs = (found: number) => ({ what: 'runs', b: packBrief(brief(2)), table: table(found) })
+    const asked = await (await post('/kept/runs', { ...runs(29), token: '' })).text()
+    expect(asked).toContain('Keep the test runs')
+    expect(text(await (await get('/kept?kind=runs')).text())).toContain('Nothing of this kind')
+    const at = (await post('/kept', runs(29))).headers.get('location')!
+    const id = at.split('/').at(-1)
+    expect(await (await post('/kept/runs', runs(28))).text()).toContain(`value="${id}:1"`)
+    await post('/kept', { ...runs(28), onto: `${id}:1` })
+    const page = await (await get(at)).text()
+    expect(text(page)).toContain(
+      'coil-single,ss316,2,centre,29,29&quot; → &quot;coil-single,ss316,2,centre,29,28&quot;',
+    )
+    expect(page).toContain('action="/runs"')
+    expect(page).toContain(`value="${table(29)}"`)
+    expect((await post('/kept', { what: 'runs', table: 'equipment;found\nx' })).status).toBe(422)
+  })
+
+  it('is machines and materials of one’s own, for other briefs', async () => {
+    const { get, post } = program(wayInOf('127.0.0.1', {}))
+    const material = { material: 'custom', ownName: 'slate', kind: 'stone', densityGPerCm3: 2.7 }
+    const elements = 'O 49, Si 33, Al 18'
+    const machine = { id: 'quoted-1', label: 'pipe detector', family: 'coil', frequenciesKHz: [300] }
+    const from = packBrief({
+      ...brief(2),
+      equipment: [machine],
+      contaminants: [{ ...material, elements }],
+    })
+    expect((await post('/kept', { b: packBrief(brief(2)), what: 'own' })).status).toBe(422)
+    const at = (await post('/kept', { b: from, what: 'own' })).headers.get('location')!
+    expect(text(await (await get(at)).text())).toMatch(/pipe detector\s+slate/)
+    const other = { ...brief(2), equipment: [{ ...machine, frequenciesKHz: [100] }] }
+    const into = async (b: unknown) => {
+      const to = (await get(`${at}/into?b=${packBrief(b)}`)).headers.get('location')!
+      return unpackBrief(/^\/(?:b\/|brief\?b=)([\w-]+)/.exec(to)![1]!) as { brief: typeof other }
+    }
+    const made = await into(other)
+    expect(made.brief.equipment).toMatchObject([
+      { id: 'quoted-1' },
+      { id: 'quoted-1-2', frequenciesKHz: [300] },
+    ])
+    expect(made.brief.contaminants).toHaveLength(2)
+    expect(await into(made.brief)).toEqual(made)
   })
 
   it('is for this machine by its own name, or for whom a trusted proxy names; else for nobody', async () => {

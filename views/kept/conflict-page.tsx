@@ -2,20 +2,23 @@ import type { Changed } from '../../src/store/difference.ts'
 import type { Revision } from '../../src/store/kept.ts'
 import { Page } from '../page.tsx'
 import { ChangedList } from './changed-list.tsx'
+import { HiddenFields } from './hidden-fields.tsx'
 import { moment } from './kept-page.tsx'
 
 export interface ConflictPageProps {
   readonly id: string
   readonly token: string
-  /** Packed, for a link. */
-  readonly mine: string
+  /** Packed, for a link; null where it is no brief. */
+  readonly mine: string | null
+  /** What sends mine once more; empty where it cannot be sent. */
+  readonly fields: Readonly<Record<string, string>>
   readonly theirs: Omit<Revision, 'body'> & { readonly packed: string | null }
   /** From theirs to mine. */
   readonly changed: readonly Changed[]
 }
 
 /** Somebody else was first: both versions, and the choice. */
-export function ConflictPage({ id, token, mine, theirs, changed }: ConflictPageProps) {
+export function ConflictPage({ id, token, mine, fields, theirs, changed }: ConflictPageProps) {
   return (
     <Page title="Changed meanwhile" packed={mine} here="kept">
       <h1>Changed meanwhile</h1>
@@ -23,23 +26,27 @@ export function ConflictPage({ id, token, mine, theirs, changed }: ConflictPageP
         Nothing was written. Since you began, revision {theirs.revision} was kept
         {theirs.by ? ` by ${theirs.by}` : ''} at {moment(theirs.at)} UTC.
       </p>
-      <p>
-        <a href={`/advice?b=${mine}`}>Your version</a>
-        {theirs.packed ? (
-          <>
-            {' · '}
-            <a href={`/advice?b=${theirs.packed}`}>the version kept meanwhile</a>
-          </>
-        ) : null}
-      </p>
+      {mine ? (
+        <p>
+          <a href={`/advice?b=${mine}`}>Your version</a>
+          {theirs.packed ? (
+            <>
+              {' · '}
+              <a href={`/advice?b=${theirs.packed}`}>the version kept meanwhile</a>
+            </>
+          ) : null}
+        </p>
+      ) : null}
       <h2>From theirs to yours</h2>
       <ChangedList changed={changed} />
-      <form method="post" action={`/kept/${id}`}>
-        <input type="hidden" name="token" value={token} />
-        <input type="hidden" name="b" value={mine} />
-        <input type="hidden" name="revision" value={String(theirs.revision)} />
-        <button type="submit">Keep yours as the next revision</button>
-      </form>
+      {Object.keys(fields).length === 0 ? null : (
+        <form method="post" action={`/kept/${id}`}>
+          <HiddenFields fields={fields} />
+          <input type="hidden" name="token" value={token} />
+          <input type="hidden" name="revision" value={String(theirs.revision)} />
+          <button type="submit">Keep yours as the next revision</button>
+        </form>
+      )}
       <p>
         <a href={`/kept/${id}`}>Leave it as it is</a>
       </p>

@@ -1,6 +1,7 @@
-import type { KeptThing } from '../../src/store/kept.ts'
+import { type KeptThing, KINDS, type Kind } from '../../src/store/kept.ts'
 import { Page } from '../page.tsx'
 import { SignedIn, type SignedInAs } from '../people/signed-in.tsx'
+import { KIND_WORDS } from './kind-words.ts'
 
 export interface KeptPageProps {
   readonly who: SignedInAs
@@ -9,6 +10,10 @@ export interface KeptPageProps {
   readonly packed: string | null
   /** Of the brief in hand. */
   readonly title: string | null
+  /** Machines and materials of one's own in it. */
+  readonly own: number
+  /** The one kind shown; null for all. */
+  readonly kind: Kind | null
   readonly things: readonly KeptThing[]
   /** The last one shown, where more follow. */
   readonly next: string | null
@@ -20,35 +25,51 @@ export interface KeptPageProps {
 export const moment = (at: string) => at.slice(0, 16).replace('T', ' ')
 
 /** What is kept, and the brief in hand to be kept. */
-export function KeptPage({ who, mayKeep, packed, title, things, next, imported }: KeptPageProps) {
+export function KeptPage(props: KeptPageProps) {
+  const { who, mayKeep, packed, title, own, kind, things, next, imported } = props
   const [added, changed, same] = /^\d+-\d+-\d+$/.test(imported ?? '') ? imported!.split('-') : []
   return (
-    <Page title="Kept briefs" packed={packed} here="kept">
-      <h1>Kept briefs</h1>
+    <Page title="Kept" packed={packed} here="kept">
+      <h1>Kept</h1>
       <SignedIn {...who} />
       <p class="standfirst">
         With every revision. Nothing has to be kept: a brief also travels in the address of its pages.
       </p>
+      {who.name === '' ? (
+        <p>
+          <a href="/trail">Who changed what</a>
+        </p>
+      ) : null}
       {added === undefined ? null : (
         <p role="status">
           Brought in: {added} new, {changed} with a new revision, {same} the same as here.
         </p>
       )}
       {packed && mayKeep ? (
-        <form method="post" action="/kept">
-          <input type="hidden" name="token" value={who.token} />
-          <input type="hidden" name="b" value={packed} />
-          <button type="submit">Keep “{title}” as a new brief</button>
-        </form>
+        <div class="acts">
+          <Keep packed={packed} token={who.token} what="brief" words={`Keep “${title}” as a new brief`} />
+          <Keep packed={packed} token={who.token} what="advice" words="Keep its advice of today" quiet />
+          {own > 0 ? (
+            <Keep
+              packed={packed}
+              token={who.token}
+              what="own"
+              words="Keep its own machines and materials for other briefs"
+              quiet
+            />
+          ) : null}
+        </div>
       ) : null}
+      <Kinds kind={kind} packed={packed} />
       {things.length === 0 ? (
-        <p>Nothing is kept yet.</p>
+        <p>Nothing {kind ? 'of this kind ' : ''}is kept yet.</p>
       ) : (
-        <section class="scroll" aria-label="Kept briefs" tabindex={0}>
+        <section class="scroll" aria-label="Kept" tabindex={0}>
           <table class="kept-table">
             <thead>
               <tr>
-                <th scope="col">Brief</th>
+                <th scope="col">Name</th>
+                <th scope="col">What</th>
                 <th scope="col">Revision</th>
                 <th scope="col">Changed (UTC)</th>
               </tr>
@@ -59,6 +80,7 @@ export function KeptPage({ who, mayKeep, packed, title, things, next, imported }
                   <th scope="row">
                     <a href={`/kept/${thing.id}${packed ? `?b=${packed}` : ''}`}>{thing.title}</a>
                   </th>
+                  <td>{KIND_WORDS[thing.kind].one}</td>
                   <td>{thing.revision}</td>
                   <td>{moment(thing.changedAt)}</td>
                 </tr>
@@ -69,7 +91,7 @@ export function KeptPage({ who, mayKeep, packed, title, things, next, imported }
       )}
       {next ? (
         <p>
-          <a href={`/kept?after=${next}`}>Earlier ones</a>
+          <a href={`/kept?after=${next}${kind ? `&kind=${kind}` : ''}`}>Earlier ones</a>
         </p>
       ) : null}
       <section aria-labelledby="file">
@@ -93,5 +115,43 @@ export function KeptPage({ who, mayKeep, packed, title, things, next, imported }
         ) : null}
       </section>
     </Page>
+  )
+}
+
+interface KeepProps {
+  readonly packed: string
+  readonly token: string
+  readonly what: Kind
+  readonly words: string
+  readonly quiet?: boolean
+}
+
+function Keep({ packed, token, what, words, quiet = false }: KeepProps) {
+  return (
+    <form method="post" action="/kept">
+      <input type="hidden" name="token" value={token} />
+      <input type="hidden" name="b" value={packed} />
+      <input type="hidden" name="what" value={what} />
+      <button type="submit" {...(quiet ? { class: 'quiet' } : {})}>
+        {words}
+      </button>
+    </form>
+  )
+}
+
+/** One kind at a time, or all. */
+function Kinds({ kind, packed }: Pick<KeptPageProps, 'kind' | 'packed'>) {
+  const address = (one: Kind | null) => {
+    const asked = new URLSearchParams({ ...(one ? { kind: one } : {}), ...(packed ? { b: packed } : {}) })
+    return `/kept${asked.size > 0 ? `?${asked}` : ''}`
+  }
+  return (
+    <nav aria-label="Kinds" class="kinds">
+      {[null, ...KINDS].map((one) => (
+        <a href={address(one)} {...(one === kind ? { 'aria-current': 'true' as const } : {})}>
+          {one ? KIND_WORDS[one].many : 'All'}
+        </a>
+      ))}
+    </nav>
   )
 }

@@ -15,7 +15,7 @@ export function TrailPage({ who, done }: TrailPageProps) {
       <h1>Who changed what</h1>
       <SignedIn {...who} />
       <p>
-        <a href="/kept">All kept briefs</a>
+        <a href="/kept">All that is kept</a>
       </p>
       {done.length === 0 ? <p>Nothing yet.</p> : null}
       <section class="scroll" aria-label="Who changed what" tabindex={0}>

@@ -86,8 +86,9 @@ function Read(props: RunsPageProps & { answer: NonNullable<RunsPageProps['answer
       {after ? <BeforeAfter {...after} /> : null}
       <section aria-labelledby="keep">
         <h2 id="keep">Keep it</h2>
-        <p>Nothing is kept here: the table is the record.</p>
+        <p>Nothing is kept until you say so: the table is the record.</p>
         <div class="keep-acts">
+          <Carried {...props} action="/kept/runs" words="Keep the runs here" />
           <Carried {...props} action="/runs/table.csv" words="Download the table (CSV)" />
           <Carried {...props} action="/runs/sheet" words="Trial sheet for both signatures" />
         </div>
@@ -110,6 +111,7 @@ function Carried({
   return (
     <form method="post" action={action}>
       {packed ? <input type="hidden" name="b" value={packed} /> : null}
+      {action === '/kept/runs' ? <input type="hidden" name="what" value="runs" /> : null}
       {Object.entries(typed).map(([name, value]) => (
         <input type="hidden" name={name} value={value} />
       ))}

@@ -27,18 +27,10 @@ const atMost = (bytes: number) =>
   })
 const usual = atMost(MOST_BYTES)
 const table = atMost(MOST_BYTES_OF_RUNS)
-const TAKES_TABLES = [
-  '/runs',
-  '/runs/table.csv',
-  '/runs/sheet',
-  '/api/runs',
-  '/lines',
-  '/api/lines',
-  '/kept/import',
-]
+const TAKES_TABLES = /^\/(?:(?:api\/)?(?:runs|lines)|runs\/(?:table\.csv|sheet)|kept(?:\/[\w-]+)?)$/
 
 export const bodySize: MiddlewareHandler = (c, next) =>
-  (TAKES_TABLES.includes(c.req.path) ? table : usual)(c, next)
+  (TAKES_TABLES.test(c.req.path) ? table : usual)(c, next)
 
 /** Addresses under which briefs, tables of products, what is kept and people stand. */
 const CARRIES = /^\/(?:b\/|lines\/|(?:kept|people|trail|sign-in)(?:\/|$))/

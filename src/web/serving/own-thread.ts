@@ -36,7 +36,7 @@ export function ownThread(
   app.onError(onError)
   app.notFound(notFound)
   const jobs = tableRoutes(app, tables)
-  keptRoutes(app, keeping, wayIn)
+  keptRoutes(app, keeping, wayIn, others)
   const letIn = gate(wayIn, keeping, (request, env) =>
     HERE.test(new URL(request.url).pathname)
       ? dressed((inner) => app.fetch(inner, env))(request)
