@@ -21,7 +21,7 @@ export const checkAnchor = ({ pointIndex }: CheckPoint) => `check-${pointIndex}`
 
 /** Places of the pieces drawn on the pack; pieces that share places share a picture. */
 export function Places({ check, pack, bare = false }: { check: CheckPoint; pack: PackSize; bare?: boolean }) {
-  if (check.stage !== 'packed') return <Stream check={check} />
+  if (check.stage !== 'packed') return <Stream check={check} bare={bare} />
   const drawn = new Map(check.pieces.map((piece) => [JSON.stringify(piece.positions), piece]))
   return (
     <div class="place-pictures">
@@ -57,14 +57,17 @@ const RUNS: Readonly<Record<string, 'belt' | 'pipe' | 'fall'>> = {
 }
 
 /** Where the pieces go into a stream of food, and where they are caught. */
-function Stream({ check }: { check: CheckPoint }) {
+function Stream({ check, bare }: { check: CheckPoint; bare: boolean }) {
   const runs = RUNS[check.stage]
   if (runs === undefined || check.pieces.length === 0) return null
   const [place] = check.pieces[0]!.positions
   return (
-    <figure class="place-pictures">
-      <StreamPlace id={`places-${check.pointIndex}`} title={`Every piece: ${place?.name}`} runs={runs} />
-    </figure>
+    <div class="place-pictures">
+      <figure>
+        <StreamPlace id={`places-${check.pointIndex}`} title={`Every piece: ${place?.name}`} runs={runs} />
+        {bare ? null : <figcaption>Every piece: 1 {place?.name}</figcaption>}
+      </figure>
+    </div>
   )
 }
 

@@ -26,24 +26,26 @@ export function RecordPage({ check, title, packed }: SheetProps) {
         <p class="line-head">
           {pieces.map((piece, n) => `Piece ${n + 1}: ${piece.routineMm} mm ${lineWords(piece)}`).join('. ')}
         </p>
-        <table class="record-sheet">
-          <thead>
-            <tr>
-              {heads.map((head) => (
-                <th scope="col">{head}</th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {Array.from({ length: LINES }, () => (
+        <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
+          <table class="record-sheet">
+            <thead>
               <tr>
-                {heads.map(() => (
-                  <td> </td>
+                {heads.map((head) => (
+                  <th scope="col">{head}</th>
                 ))}
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {Array.from({ length: LINES }, () => (
+                <tr>
+                  {heads.map(() => (
+                    <td> </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
         <p class="line-head">Reviewed by ................................ on ................</p>
       </div>
     </Page>

@@ -9,7 +9,7 @@ export function SiteList({ list, ink }: { list: Checks['siteList']; ink: Ink }) 
     <section aria-labelledby="site-list">
       <h2 id="site-list">To ask and to see on site</h2>
       <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-        <table>
+        <table class="stacks site-list">
           <thead>
             <tr>
               <th scope="col">Question on site</th>

@@ -59,17 +59,6 @@ export function HazardSection({
                     `${step}${share === null ? '' : `, ${percentWords(share)}`}${programme ? ` (programme: ${programme})` : ''}`,
                 )
                 .join('; ')}
-          {hazard.rework === null || ink.paper
-            ? ''
-            : `. Rework leaves at ${hazard.rework.from} and comes back in at ${hazard.rework.to}`}
-          {hazard.rework === null || ink.paper ? null : (
-            <>
-              {' '}
-              <a class="why" href={answerLink(ink, 'plant.rework-to')}>
-                change<span class="unseen"> where rework comes back in</span>
-              </a>
-            </>
-          )}
         </dd>
         <dt>Severity</dt>
         <dd>
@@ -86,13 +75,19 @@ export function HazardSection({
           {hazard.significance} before control
           {afterControl === null ? '' : `, ${afterControl.significance} after control`}
         </dd>
-        {levelSaid ? null : (
+        {levelSaid && ink.paper ? null : (
           <>
             <dt>Acceptable level</dt>
             <dd>
-              {acceptableLevel.text}
-              {acceptableLevel.basis ? ` (${acceptableLevel.basis})` : ''}
-              <ByRule ink={ink} rule={acceptableLevel.rule} />
+              {levelSaid ? (
+                'as said for every hazard'
+              ) : (
+                <>
+                  {acceptableLevel.text}
+                  {acceptableLevel.basis ? ` (${acceptableLevel.basis})` : ''}
+                  <ByRule ink={ink} rule={acceptableLevel.rule} />
+                </>
+              )}
               {change('acceptable', 'the acceptable level')}
             </dd>
           </>

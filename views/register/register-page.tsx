@@ -6,7 +6,7 @@ import { inkOf, Sentences } from './ink.tsx'
 import { Limits } from './limits.tsx'
 import { Overview } from './overview.tsx'
 import { Overruled, Plant, Review } from './review.tsx'
-import { OfSeveral, ownSentences } from './several.tsx'
+import { OfSeveral, oneLevel, ownSentences } from './several.tsx'
 
 export interface RegisterPageProps {
   readonly advice: Advice
@@ -52,7 +52,7 @@ export function RegisterPage({ advice, title, packed }: RegisterPageProps) {
             says={ownSentences(register, hazard.says)}
             unit={unitOf(hazard.line)}
             ink={ink}
-            levelSaid={false}
+            levelSaid={oneLevel(register)}
           />
         ))}
       </section>

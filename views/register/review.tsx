@@ -98,7 +98,7 @@ export function Overruled({ register, ink }: { register: Register; ink: Ink }) {
         </p>
       ))}
       <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
-        <table>
+        <table class="stacks">
           <thead>
             <tr>
               <th scope="col">About</th>
@@ -117,9 +117,13 @@ export function Overruled({ register, ink }: { register: Register; ink: Ink }) {
                     <a href={answerLink(ink, question)}>{aboutWords(question, register)}</a>
                   )}
                 </th>
-                <td>{filled === '' ? 'nothing' : filled}</td>
-                <td class="prose">{answer}</td>
-                <td class="prose">{because}</td>
+                <td data-head="Filled in">{filled === '' ? 'nothing' : filled}</td>
+                <td class="prose" data-head="Set">
+                  {answer}
+                </td>
+                <td class="prose" data-head="Reason">
+                  {because}
+                </td>
               </tr>
             ))}
           </tbody>

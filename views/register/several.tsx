@@ -19,7 +19,7 @@ export function ownSentences(register: Register, says: readonly Sentence[]): Sen
   return says.filter(({ text }) => (all.get(text)?.of.length ?? 0) < 2)
 }
 
-/** True where every hazard is held against the same acceptable level, so that paper says it once. */
+/** True where every hazard is held against the same acceptable level, which is then said once. */
 export const oneLevel = ({ hazards }: Register): boolean =>
   hazards.length > 1 &&
   new Set(hazards.map(({ acceptableLevel: { text, basis } }) => `${text}|${basis}`)).size === 1
@@ -27,7 +27,7 @@ export const oneLevel = ({ hazards }: Register): boolean =>
 /** What is said of more than one hazard, once, with their names. */
 export function OfSeveral({ register, ink }: { register: Register; ink: Ink }) {
   const several = [...bySentence(register).values()].filter(({ of }) => of.length > 1)
-  const level = ink.paper && oneLevel(register) ? register.hazards[0]!.acceptableLevel : null
+  const level = oneLevel(register) ? register.hazards[0]!.acceptableLevel : null
   if (several.length === 0 && level === null) return null
   return (
     <ul>
