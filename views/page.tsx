@@ -77,7 +77,6 @@ export function Page(frame: PageFrame & { children?: Child }) {
           <a class="skip" href="#main">
             Skip to the content
           </a>
-          {present ? <script src="/assets/room-keys.js" defer></script> : null}
           {print || present || here === 'sign-in' ? null : <Masthead packed={packed} here={here} />}
           <main id="main" tabindex={-1}>
             {children}

@@ -105,13 +105,16 @@ export function MarkedCurves(props: Props) {
       </svg>
       <g class="uprights">
         {marks.map((mark, at) => (
+          <line
+            {...(mark.strong ? { class: 'strong' } : {})}
+            x1={`${left(mark.x)}%`}
+            x2={`${left(mark.x)}%`}
+            y1={22 + at * MARK_LINE}
+            y2={top + plotPx}
+          />
+        ))}
+        {marks.map((mark, at) => (
           <g class={mark.strong ? 'strong' : ''}>
-            <line
-              x1={`${left(mark.x)}%`}
-              x2={`${left(mark.x)}%`}
-              y1={22 + at * MARK_LINE}
-              y2={top + plotPx}
-            />
             <text
               x={`${left(mark.x)}%`}
               dx={leansLeft(left(mark.x), mark.words) ? '-4' : '4'}

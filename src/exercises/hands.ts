@@ -1,6 +1,6 @@
 import type { Choice, Question } from './exercise.ts'
 import { judge } from './judge.ts'
-import { written } from './numbers.ts'
+import { amount } from './numbers.ts'
 
 /** Begins a prediction that is a count of hands; the counts follow in the order of the choices. */
 const BEGINS = 'hands.'
@@ -24,7 +24,7 @@ export function votable({ answer }: Question): readonly Choice[] {
     .sort((a, b) => a - b)
     .map((value) => ({
       id: String(Number(value.toPrecision(6))),
-      words: `${written(value)} ${answer.unit}`.trim(),
+      words: amount(value, answer.unit),
     }))
 }
 

@@ -1,6 +1,6 @@
 import { readMeasure } from '../brief/form/measure.ts'
 import type { Question } from './exercise.ts'
-import { written } from './numbers.ts'
+import { amount, written } from './numbers.ts'
 
 /** How a prediction stands to what was worked out. */
 export type Judged = 'right' | 'wrong' | 'too-low' | 'too-high' | 'none'
@@ -32,5 +32,5 @@ export function guessWords({ answer }: Question, guess: string | null): string {
 /** The right answer in words. */
 export function rightWords({ answer }: Question): string {
   if (answer.kind === 'choice') return answer.choices.find(({ id }) => id === answer.right)?.words ?? ''
-  return `${written(answer.value)} ${answer.unit}`.trim()
+  return amount(answer.value, answer.unit)
 }

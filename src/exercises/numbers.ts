@@ -15,6 +15,13 @@ export const count = (value: number): string =>
 export const written = (value: number): string =>
   value >= 100 ? whole.format(value) : String(Number(value.toPrecision(3)))
 
+/** Units that come in whole things. */
+const COUNTED = new Set(['packs', 'bags'])
+
+/** A number with its unit as people say it; packs and bags are counted. */
+export const amount = (value: number, unit: string): string =>
+  `${COUNTED.has(unit) ? count(value) : written(value)} ${unit}`.trim()
+
 /** "1 in 1,000". */
 export const oneIn = (share: number): string => `1 in ${whole.format(1 / share)}`
 

@@ -174,7 +174,7 @@ describe('an example of each exercise, worked out a second way', () => {
     expect(rights('hold-and-interval')).toEqual([5600, 'm30'])
   })
 
-  it('false-rejects-a-day: 120 a minute, 16 hours, 1 in 1,000', () => {
+  it('false-rejects-a-day: 80 a minute, all day, 1 in 1,000', () => {
     expect(rights('false-rejects-a-day')).toEqual([115.2])
   })
 

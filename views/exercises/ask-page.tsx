@@ -3,6 +3,7 @@ import { votable } from '../../src/exercises/hands.ts'
 import { NO_GUESS } from '../../src/exercises/judge.ts'
 import { ErrorSummary } from '../brief/error-summary.tsx'
 import { Page } from '../page.tsx'
+import { capital } from '../words/capital.ts'
 import { exerciseLink, hiddenFields, listLink, type Screen, type Sitting } from './links.ts'
 import { PicturePart } from './picture.tsx'
 import { pictureId, Situation } from './question.tsx'
@@ -55,7 +56,7 @@ export function AskPage(props: AskPageProps) {
         {timed ? ', the clock is running' : ''}
       </p>
       <h1>{title}</h1>
-      <div class={question.scene ? 'asked-beside' : present ? roomFor(question) : ''}>
+      <div class={`room-ask ${question.scene ? 'asked-beside' : present ? roomFor(question) : ''}`.trimEnd()}>
         <div>
           <Situation question={question} />
           {present ? <RoomChoices {...props} /> : <PredictionForm {...props} />}
@@ -80,14 +81,14 @@ export function AskPage(props: AskPageProps) {
 
 const HANDS_FORM = 'hands'
 
-/** Most characters of a question that leave room for larger letters on the screen of a room, and for the largest. */
-const SHORT = 430
-const SHORTEST = 260
+/** Most characters and choices of a question that leave room for larger letters on the screen of a room, and for the largest. */
+const SHORT = { characters: 430, choices: 5 }
+const SHORTEST = { characters: 260, choices: 4 }
 function roomFor(question: Question): string {
-  const { length } = [question.situation, question.ask, ...votable(question).map(({ words }) => words)].join(
-    '',
-  )
-  return length < SHORTEST ? 'roomy roomiest' : length < SHORT ? 'roomy' : ''
+  const choices = votable(question)
+  const { length } = [question.situation, question.ask, ...choices.map(({ words }) => words)].join('')
+  const within = (most: typeof SHORT) => length < most.characters && choices.length <= most.choices
+  return within(SHORTEST) ? 'roomy roomiest' : within(SHORT) ? 'roomy' : ''
 }
 
 /** In front of a room: hands are counted for each choice, or one choice is followed; against the clock it is followed. */
@@ -121,7 +122,7 @@ function RoomChoices({ sitting, id, question, screen, timed, hands, problem }: A
                 aria-label={`Hands for ${letterOf(at)}`}
               />
             )}
-            <a href={exerciseLink(sitting, id, { ...screen, guess: choice.id })}>{choice.words}</a>
+            <a href={exerciseLink(sitting, id, { ...screen, guess: choice.id })}>{capital(choice.words)}</a>
           </li>
         ))}
       </ol>
@@ -152,7 +153,7 @@ function PredictionForm({ sitting, id, question, screen, typed, problem, timed }
                 {...(at === 0 ? { id: 'guess' } : {})}
                 {...(typed === choice.id ? { checked: true } : {})}
               />
-              <span>{choice.words}</span>
+              <span>{capital(choice.words)}</span>
             </label>
           ))}
         </fieldset>

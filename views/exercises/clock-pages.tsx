@@ -23,7 +23,7 @@ export function StartPage({ sitting, id, title, about, of }: Common & { of: numb
       <p class="over-title">Against the clock</p>
       <h1>{title}</h1>
       <p class="standfirst">{about}</p>
-      <p>
+      <p class="before-start">
         {of} questions in a row; the answers come after the last one. The clock starts when you follow the
         link, and stops with your last answer.
       </p>

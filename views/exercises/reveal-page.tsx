@@ -2,6 +2,7 @@ import type { Question } from '../../src/exercises/exercise.ts'
 import { type HandScore, readHands } from '../../src/exercises/hands.ts'
 import { guessWords, type Judged, judge, rightWords } from '../../src/exercises/judge.ts'
 import { Page } from '../page.tsx'
+import { capital } from '../words/capital.ts'
 import { handoutLink, listLink, recordLink, type Sitting } from './links.ts'
 import { PicturePart } from './picture.tsx'
 import { markedOf } from './pictures/marked.ts'
@@ -153,7 +154,7 @@ function Outcome({ question, guess, sitting }: RevealPageProps) {
   return (
     <div class="outcome">
       <p class="answer">
-        <strong>{rightWords(question)}.</strong> {question.outcome}
+        <strong>{capital(rightWords(question))}.</strong> {capital(question.outcome)}
       </p>
       {silent ? null : (
         <p class="judged">
@@ -161,7 +162,8 @@ function Outcome({ question, guess, sitting }: RevealPageProps) {
             'No prediction was made.'
           ) : (
             <>
-              Your prediction, “{guessWords(question, guess)}”, was <strong>{JUDGED_WORDS[judged]}</strong>.
+              {sitting.present ? 'The' : 'Your'} prediction, “{guessWords(question, guess)}”, was{' '}
+              <strong>{JUDGED_WORDS[judged]}</strong>.
             </>
           )}
         </p>

@@ -42,7 +42,7 @@ export function Tally({ question, counts, id, room }: Props) {
 
 /** "31 of 44 (70 %)". */
 export const scoreWords = ({ right, all }: HandScore): string =>
-  `${right} of ${all} (${Math.round((100 * right) / all)} %)`
+  `${right} of ${all} (${Math.round((100 * right) / all)}\u00a0%)`
 
 /** The hands in a prediction in words, for the record; null where it is no count of hands. */
 export function handsWords(question: Question, guess: string | null): string | null {

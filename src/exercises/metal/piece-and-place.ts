@@ -12,27 +12,39 @@ const METALS = [
 const EDGE = 0.4
 const MARGIN = 1.05
 
+const contaminants = METALS.map(({ material }) => ({ material }))
 const cheese = withCoil({
   product: { food: 'cheddar', temperatureC: 8, saltPct: 1.8 },
   point: { heightMm: 60, apertureHeightMm: 125, apertureWidthMm: 300 },
-  contaminants: METALS.map(({ material }) => ({ material })),
+  contaminants,
+})
+/** Another line for the second question, so that the picture of the first does not answer it. */
+const bread = withCoil({
+  product: { food: 'bread' },
+  point: { heightMm: 100, apertureHeightMm: 150, apertureWidthMm: 350 },
+  contaminants,
 })
 
 /**
  * Balls found in the centre and beside the wall. At the wall the answer is r times as strong, and as it grows with the
  * third power of the ball, the ball there is smaller by r to the power 1/3 (holds where noise, not the food, decides).
  */
-const balls = once(() => {
-  const map = openingMap({ widthM: 0.3, heightM: 0.125 }, [0, EDGE], [0])
-  const stronger = map.find(({ across }) => across === EDGE)!.relative
-  return METALS.flatMap(({ material, words }, at) => {
-    const centre = cheese().expectedMm[at]!
-    return [
-      { id: `${material}-wall`, words: `${words}, beside the wall`, size: centre / Math.cbrt(stronger) },
-      { id: `${material}-centre`, words: `${words}, in the centre`, size: centre },
-    ]
+const ballsIn = (line: typeof cheese) =>
+  once(() => {
+    const { expectedMm, assessment } = line()
+    const { widthMm, heightMm } = assessment.opening
+    const map = openingMap({ widthM: widthMm / 1000, heightM: heightMm / 1000 }, [0, EDGE], [0])
+    const stronger = map.find(({ across }) => across === EDGE)!.relative
+    return METALS.flatMap(({ material, words }, at) => {
+      const centre = expectedMm[at]!
+      return [
+        { id: `${material}-wall`, words: `${words}, beside the wall`, size: centre / Math.cbrt(stronger) },
+        { id: `${material}-centre`, words: `${words}, in the centre`, size: centre },
+      ]
+    })
   })
-})
+const cheeseBalls = ballsIn(cheese)
+const breadBalls = ballsIn(bread)
 
 /** Why metal and place of a test piece decide what a check shows. */
 export const pieceAndPlace: Exercise = {
@@ -50,11 +62,12 @@ export const pieceAndPlace: Exercise = {
   rests:
     'Metal detector model; sizes at the wall from the field map by the third power of the ball, an approximation.',
   questions: ({ say }) => {
-    const all = balls()
+    const all = cheeseBalls()
     const hardest = all.reduce((a, b) => (b.size > a.size ? b : a))
     const easiest = all.reduce((a, b) => (b.size < a.size ? b : a))
-    const shown = easiest.size * MARGIN
-    const found = all.filter(({ size }) => size <= shown)
+    const checked = breadBalls()
+    const shown = Math.min(...checked.map(({ size }) => size)) * MARGIN
+    const found = checked.filter(({ size }) => size <= shown)
     return [
       {
         situation: say(
@@ -87,15 +100,18 @@ export const pieceAndPlace: Exercise = {
       },
       {
         situation: say(
-          `A line has been checked for a year with a ball of mild steel of ${mm(shown)}, carried beside the wall, and it was always found.`,
-          `For a year the check was made with an iron ball of ${mm(shown)} beside the wall. It was always found.`,
+          `A line for loaves of bread has been checked for a year with a ball of mild steel of ${mm(shown)}, carried beside the wall, and it was always found.`,
+          `On a line for bread the check was made for a year with an iron ball of ${mm(shown)} beside the wall. The ball was always found.`,
         ),
-        facts: [{ words: 'Check', value: `mild steel, ${mm(shown)}, beside the wall` }],
+        facts: [
+          { words: 'Opening', value: '350 × 150 mm, bread 100 mm high' },
+          { words: 'Check', value: `mild steel, ${mm(shown)}, beside the wall` },
+        ],
         ask: say(
-          'Of which of the four is a ball of that size found as well?',
-          'Which other balls of that size are found too?',
+          'Mild steel or stainless steel 316, beside the wall or in the centre: of which is a ball of that size found?',
+          'Iron or stainless steel, at the wall or in the middle: which balls of that size are found?',
         ),
-        scene: openingScene(cheese().point),
+        scene: openingScene(bread().point),
         answer: {
           kind: 'choice',
           choices: [
@@ -106,7 +122,7 @@ export const pieceAndPlace: Exercise = {
           ],
           right: `n${found.length}`,
         },
-        outcome: `A ball of ${mm(shown)} against ${all.map(({ words, size }) => `${mm(size)} for ${words}`).join(', ')}.`,
+        outcome: `A ball of ${mm(shown)} against ${checked.map(({ words, size }) => `${mm(size)} for ${words}`).join(', ')}.`,
         reason: [
           say(
             'A year of good checks was a year of asking the easiest question. The machine may be as good as promised; the record does not show it.',
@@ -116,9 +132,9 @@ export const pieceAndPlace: Exercise = {
         pictures: [
           {
             kind: 'bars',
-            title: 'What each place and metal needs',
+            title: 'What each place and metal needs in bread',
             unit: 'mm',
-            bars: all.map(({ words, size }) => ({ words, value: size })),
+            bars: checked.map(({ words, size }) => ({ words, value: size })),
             line: { value: shown, words: `carried: ${mm(shown)}` },
           },
         ],

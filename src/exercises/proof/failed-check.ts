@@ -25,6 +25,42 @@ const OFTEN_FOUND = 0.9
 /** Three pieces at three places, as common practice has it. */
 const FULL_CHECK = 9
 
+/** What somebody who reads the record in a year wants to know of it. */
+const ASKED_IN_A_YEAR = [
+  'when the check failed',
+  'which piece, and where',
+  'which packs were held',
+  'the cause',
+  'the repair',
+  'the proof after it',
+  'what became of the rejects',
+  'who released, and when',
+] as const
+type AskedInAYear = (typeof ASKED_IN_A_YEAR)[number]
+
+/** Records as they are written, and what each tells of it. */
+const RECORDS: readonly {
+  readonly id: string
+  readonly words: string
+  readonly short: string
+  readonly answers: readonly AskedInAYear[]
+}[] = [
+  {
+    id: 'short',
+    words: 'Machine repaired, line running, 14:20',
+    short: 'repaired, running',
+    answers: ['the repair'],
+  },
+  {
+    id: 'whole',
+    words:
+      'Times, piece and place, packs held by code, cause, repair, proof, rejects and what was in them, who released',
+    short: 'times to release',
+    answers: ASKED_IN_A_YEAR,
+  },
+  { id: 'hold', words: 'Packs held and released', short: 'held and released', answers: [] },
+]
+
 function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
   const held = packsToHold(line)
   const since = line.packsPerMin * line.checkIntervalMin
@@ -76,7 +112,7 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
       ],
     }),
     question({
-      situation: 'The line stands.',
+      situation: `${line.reactMin} minutes after the failed check the line stands.`,
       ask: 'How many packs are on hold?',
       choices: {
         none: 'None: the piece may have lain badly',
@@ -160,7 +196,7 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
       ],
     }),
     question({
-      situation: 'The packs on hold are run through the proved machine. One is rejected.',
+      situation: 'The packs on hold are inspected again. One is rejected.',
       ask: 'And that one?',
       choices: {
         again: 'Run it again; if it goes through, it is good',
@@ -189,21 +225,22 @@ function stepsOf(line: HoldLine, { say, share }: Voice): Question[] {
     question({
       situation: 'The shift leader asks what is to be written down.',
       ask: 'Which record is whole?',
-      choices: {
-        short: 'Machine repaired, line running, 14:20',
-        whole:
-          'Times, piece and place, packs held by code, cause, repair, proof, rejects and what was in them, who released',
-        hold: 'Packs held and released',
-      },
-      right: 'whole',
+      choices: Object.fromEntries(RECORDS.map(({ id, words }) => [id, words])),
+      right: RECORDS.reduce((a, b) => (b.answers.length > a.answers.length ? b : a)).id,
       outcome: 'What happened, what was held, what was found, who decided: all with their times.',
       reason: [
         say(
-          'Who reads it in a year must be able to see that nothing doubtful was sold, without asking anybody.',
+          `Who reads it in a year must see, without asking anybody, that nothing doubtful was sold: ${ASKED_IN_A_YEAR.join('; ')}.`,
           'Somebody who reads it next year must see that nothing doubtful was sold.',
         ),
       ],
-      pictures: [],
+      pictures: [
+        bars(
+          `Of ${ASKED_IN_A_YEAR.length} questions asked in a year, answered by the record`,
+          '',
+          RECORDS.map(({ id, short, answers }) => ({ words: short, value: answers.length, choice: id })),
+        ),
+      ],
     }),
   ]
 }

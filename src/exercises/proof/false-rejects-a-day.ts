@@ -22,10 +22,7 @@ export function rejectsADay(line: RejectLine, { say }: Voice): Question {
       `A line runs ${line.packsPerMin} packs a minute, ${line.hoursPerDay} hours a day. One good pack in ${oneIn(line.falseRejectsPerPack).slice(5)} is rejected though nothing is in it.`,
       `A line makes ${line.packsPerMin} packs a minute for ${line.hoursPerDay} hours a day. One good pack in ${oneIn(line.falseRejectsPerPack).slice(5)} is thrown out by mistake.`,
     ),
-    facts: [
-      { words: 'Packs a day', value: count(line.packsPerMin * 60 * line.hoursPerDay) },
-      { words: 'False rejects', value: oneIn(line.falseRejectsPerPack) },
-    ],
+    facts: [{ words: 'False rejects', value: oneIn(line.falseRejectsPerPack) }],
     ask: 'How many good packs lie in the reject bin at the end of the day?',
     answer: {
       kind: 'number',
@@ -73,6 +70,6 @@ export const falseRejectsADay: Exercise = {
   count: 1,
   rests: 'Arithmetic.',
   questions: (voice) => [
-    rejectsADay({ packsPerMin: 120, hoursPerDay: 16, falseRejectsPerPack: 0.001 }, voice),
+    rejectsADay({ packsPerMin: 80, hoursPerDay: 24, falseRejectsPerPack: 0.001 }, voice),
   ],
 }

@@ -48,7 +48,7 @@ function roundAt(price: number, { say, share }: Voice): Question {
         'A clean bag also has bright and dark spots. So the two hills overlap, and no place for the line is free of cost. Further left you throw out good bags, further right you let stones go.',
       ),
       say(
-        `Where the cut belongs depends on what a miss costs against a false reject, and on how rare the stones are. At ${oneIn(RATES[1])} ${share(options[1]!.missed)} of the stones are missed, at ${oneIn(RATES[4])} ${share(options[4]!.missed)}.`,
+        `Where the cut belongs depends on what a miss costs against a false reject, and on how rare the stones are. ${share(options[1]!.missed)} of the stones are missed at ${oneIn(RATES[1])}; ${share(options[4]!.missed)} at ${oneIn(RATES[4])}.`,
         'What is right depends on what a mistake costs. If a stone costs little, leave the good bags alone. If it costs a recall, throw out more.',
       ),
       say(

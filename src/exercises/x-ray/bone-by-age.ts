@@ -56,7 +56,7 @@ export const boneByAge: Exercise = {
           choices: [0, 1, 2, 3, 4].map((n) => ({ id: `n${n}`, words: n === 0 ? 'None' : `${n} of the 4` })),
           right: `n${found}`,
         },
-        outcome: `Found: ${BONES.map(({ words }, at) => `${words.toLowerCase()} ${share(chances[at]!)}`).join('; ')}.`,
+        outcome: `Less often: ${BONES.flatMap(({ words }, at) => (chances[at]! < 0.9 ? [`${words.toLowerCase()} (${share(chances[at]!)})`] : [])).join('; ')}.`,
         reason: [
           say(
             'Bone stops x-rays by its calcium, and calcium comes with age and load: cartilage has none, a young rib little, a leg of cattle a quarter of its mass. Meat and cartilage are water to x-rays.',

@@ -65,7 +65,8 @@ export const cardOrInside: Exercise = {
         },
         outcome: sizes
           .map(({ words, card, inside }) => `${words}: ${mm(card)} on the card, ${mm(inside)} inside`)
-          .join('; '),
+          .join('; ')
+          .concat('.'),
         reason: [
           say(
             'On the card the x-rays cross all of the food and the piece besides. Inside, the piece pushes food aside, and only the difference casts a shadow. Steel weakens the beam so much more than meat that it makes no matter; a plastic a little heavier than meat all but vanishes.',
