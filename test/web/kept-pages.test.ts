@@ -8,6 +8,7 @@ import { ownThread } from '../../src/web/serving/own-thread.ts'
 import { sqliteFile } from '../store/databases.ts'
 import { brief as advised } from '../views/fixture.ts'
 import { formOf, app as pages, text } from './stand-in.ts'
+import { labelsOn, reviewedLabels } from './words/labels.ts'
 
 const database = sqliteFile()
 const brief = (mustFindMm: number) => ({
@@ -18,6 +19,11 @@ const brief = (mustFindMm: number) => ({
 })
 const nobody = { atOnce: 1, work: () => Promise.reject(new Error('none')) }
 const open: { close: () => Promise<void> }[] = []
+/** Labels of a page that nobody has reviewed; what a person named is no label. */
+const unknownLabels = (html: string) =>
+  [...labelsOn(html)]
+    .map((label) => label.replace(/^.*(?:Cheddar block|Kernels).*$/, ''))
+    .filter((label) => label !== '' && !reviewedLabels()[label])
 const tokenIn = (page: string) => /name="token" value="([\w-]+)"/.exec(page)?.[1] ?? ''
 function program(wayIn: WayIn, file = database.file) {
   const own = ownThread({ tables: workedHere(nobody), keeping: keepingIn({ file }), wayIn }, (request) =>
@@ -60,6 +66,7 @@ describe('what is kept, on pages', () => {
     expect(late.status).toBe(409)
     const both = await late.text()
     expect(both).toContain(packBrief(brief(3)))
+    expect(unknownLabels(both)).toEqual([])
     expect(both).toContain(packBrief(brief(4)))
     expect(text(both)).toContain('contaminants.stainless steel 316.mustFindMm : 3 → 4')
 
@@ -89,6 +96,7 @@ describe('what is kept, on pages', () => {
     const page = await (await get(at)).text()
     expect(text(page)).toMatch(/gritwise [\d.]+, rule book .+ reference data/)
     expect(text(page)).toContain('Safe to promise, mm')
+    expect(unknownLabels(page)).toEqual([])
     const sent = { b: of(3), what: 'advice', revision: '1' }
     expect((await post(at, sent)).headers.get('location')).toBe(at)
     expect(text(await (await get(at)).text())).toContain(
@@ -109,6 +117,7 @@ describe('what is kept, on pages', () => {
     const runs = (found: number) => ({ what: 'runs', b: packBrief(brief(2)), table: table(found) })
     const asked = await (await post('/kept/runs', { ...runs(29), token: '' })).text()
     expect(asked).toContain('Keep the test runs')
+    expect(unknownLabels(asked)).toEqual([])
     expect(text(await (await get('/kept?kind=runs')).text())).toContain('Nothing of this kind')
     const at = (await post('/kept', runs(29))).headers.get('location')!
     const id = at.split('/').at(-1)
@@ -119,6 +128,7 @@ describe('what is kept, on pages', () => {
       'coil-single,ss316,2,centre,29,29&quot; → &quot;coil-single,ss316,2,centre,29,28&quot;',
     )
     expect(page).toContain('action="/runs"')
+    expect(unknownLabels(page)).toEqual([])
     expect(page).toContain(`value="${table(29)}"`)
     expect((await post('/kept', { what: 'runs', table: 'equipment;found\nx' })).status).toBe(422)
   })

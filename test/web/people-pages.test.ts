@@ -1,12 +1,16 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { MOST_FAILURES_FROM } from '../../src/store/people/people.ts'
 import { packBrief } from '../../src/web/asked/packed-brief.ts'
 import { keepingIn } from '../../src/web/kept-store/keeping.ts'
 import { workedHere } from '../../src/web/lines/table-work.ts'
 import { NobodyToldWho, wayInOf } from '../../src/web/people/way-in.ts'
 import { door } from '../../src/web/serving/door.ts'
 import { ownThread } from '../../src/web/serving/own-thread.ts'
+import { senderBy } from '../../src/web/serving/sender.ts'
 import { sqliteFile } from '../store/databases.ts'
 import { formOf, text } from './stand-in.ts'
+import { labelsOn, reviewedLabels } from './words/labels.ts'
+import { NEVER } from './words/word-rules.ts'
 
 const database = sqliteFile()
 const keeping = keepingIn({ file: database.file })
@@ -28,9 +32,11 @@ const app = door(own.answers)
 const read = { accept: 'text/html' }
 const get = (path: string, cookie = '') =>
   app.request(`http://localhost${path}`, { headers: { ...read, cookie } })
-const post = (path: string, answers: Record<string, string>, cookie = '') => {
+const from = (remoteAddress: string) => ({ incoming: { socket: { remoteAddress } } })
+const post = (path: string, answers: Record<string, string>, cookie = '', place = '192.0.2.1') => {
   const form = formOf(answers)
-  return app.request(`http://localhost${path}`, { ...form, headers: { ...form.headers, cookie } })
+  const headers = { ...form.headers, cookie }
+  return app.request(`http://localhost${path}`, { ...form, headers }, from(place))
 }
 const signIn = async (name: string, password = PASSWORD) => {
   const answer = await post('/sign-in', { name, password, to: '/kept' })
@@ -59,6 +65,7 @@ beforeAll(async () => {
     person('rea', 'reader'),
     person('eve', 'author', 'theirs'),
     person('lou', 'reader'),
+    person('new-password', 'reader'),
   ])
 })
 afterAll(async () => {
@@ -104,6 +111,39 @@ describe('a program that other machines reach', () => {
     expect((await signIn('ben')).answer.status).toBe(303)
   })
 
+  it('lets nobody try name after name from one place, though one of them be their own', async () => {
+    const { people } = await keeping.store()
+    // One name, so that most tries are refused before a password is looked at, which takes its time.
+    for (let k = 0; k < MOST_FAILURES_FROM; k++) await people.signIn('guess', 'wrong', '198.51.100.7')
+    const answer = await post('/sign-in', { name: 'ben', password: PASSWORD }, '', '198.51.100.7')
+    expect(answer.status).toBe(429)
+    expect((await post('/sign-in', { name: 'ben', password: PASSWORD }, '', '198.51.100.8')).status).toBe(303)
+  })
+
+  it('takes a network for one place, and whom a proxy on this machine names', () => {
+    expect(senderBy('::ffff:203.0.113.5', '')).toBe('203.0.113.5')
+    expect(senderBy('203.0.113.5', '198.51.100.7')).toBe('203.0.113.5')
+    expect(senderBy('127.0.0.1', '1.2.3.4, 198.51.100.7')).toBe('198.51.100.7')
+    expect(senderBy('2001:db8::1', '')).toBe(senderBy('2001:db8:0:0:ffff::2', ''))
+    expect(senderBy('2001:db8:0:1::1', '')).not.toBe(senderBy('2001:db8::1', ''))
+  })
+
+  it('gives who knows the old password a new one, and ends the sittings of before', async () => {
+    const { cookie } = await signIn('new-password')
+    const token = await tokenFor(cookie)
+    const change = (old: string, password: string) =>
+      post('/people/password', { old, password, token }, cookie)
+    expect((await change('wrong', `${PASSWORD} 2`)).status).toBe(422)
+    expect((await change(PASSWORD, 'short')).status).toBe(422)
+    expect((await post('/people/password', { old: PASSWORD, password: PASSWORD }, cookie)).status).toBe(403)
+    const done = await change(PASSWORD, `${PASSWORD} 2`)
+    expect(done.status).toBe(303)
+    expect((await get('/kept', cookie)).status).toBe(303)
+    const now = done.headers.get('set-cookie')!.split(';')[0]!
+    expect((await get('/kept', now)).status).toBe(200)
+    expect((await signIn('new-password')).answer.status).toBe(422)
+  })
+
   it('lets readers read, authors keep and administrators say who may', async () => {
     const rea = await as('rea')
     const ben = await as('ben')
@@ -125,6 +165,17 @@ describe('a program that other machines reach', () => {
     const trail = text(await (await get('/trail', ada)).text())
     for (const done of ['ben kept', 'ada added new as author', 'ada took rea away', 'ben signed in'])
       expect(trail).toContain(done)
+  })
+
+  it('shows no label that was not reviewed, and no word that is never said', async () => {
+    const ada = await as('ada')
+    const pages = ['/sign-in', '/people', '/people/password', '/kept', '/trail'].map((path) => get(path, ada))
+    const html = (await Promise.all((await Promise.all(pages)).map((page) => page.text()))).join('')
+    const names = (await (await keeping.store()).people.list('main')).map(({ name }) => name)
+    const labels = [...labelsOn(html)].filter((label) => !names.includes(label))
+    expect(labels).toContain('Take the new password')
+    expect(labels.filter((label) => !reviewedLabels()[label])).toEqual([])
+    for (const { never } of NEVER) expect(text(html)).not.toMatch(never)
   })
 
   it('takes no form without the token of its own sitting', async () => {

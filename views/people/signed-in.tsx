@@ -17,6 +17,7 @@ export function SignedIn({ name, role, token, signsOut }: SignedInAs) {
       </span>
       {role === 'administrator' ? <a href="/people">People</a> : null}
       <a href="/trail">Who changed what</a>
+      {signsOut ? <a href="/people/password">Your password</a> : null}
       {signsOut ? (
         <button type="submit" class="quiet">
           Sign out

@@ -17,6 +17,8 @@ export interface Person {
 
 /** After so many failures in so long no password of that name is tried until the time is over. */
 export const MOST_FAILURES = 5
+/** From one place, whatever names it tries: a whole firm may sit behind one address. */
+export const MOST_FAILURES_FROM = 50
 export const FAILURES_MS = 15 * 60_000
 /** A sitting ends when nothing was asked for so long, and after a week anyway. */
 export const IDLE_MS = 12 * 3_600_000
@@ -28,6 +30,25 @@ export type SignedIn =
   | { readonly kind: 'in'; readonly key: string; readonly person: Person }
   | { readonly kind: 'wrong' }
   | { readonly kind: 'too-often'; readonly retryAfterS: number }
+
+type Tried =
+  | { readonly kind: 'fits'; readonly row: Tables['person'] }
+  | Exclude<SignedIn, { readonly kind: 'in' }>
+
+/** Places are counted among the names; no name begins with a space. */
+const keyOfPlace = (from: string) => ` ${from}`
+
+async function counted(within: Kysely<Tables>, name: string, sinceMs: number) {
+  const row = await within
+    .insertInto('attempt')
+    .values({ name, failures: 1, sinceMs })
+    .onConflict((on) =>
+      on.column('name').doUpdateSet((old) => ({ failures: old('attempt.failures', '+', 1) })),
+    )
+    .returning(['failures', 'sinceMs'])
+    .executeTakeFirstOrThrow()
+  return { count: Number(row.failures), sinceMs: Number(row.sinceMs) }
+}
 
 const idOf = (key: string) => createHash('sha256').update(key).digest('base64url')
 
@@ -120,8 +141,31 @@ export class People {
     })
   }
 
+  /** Signs in with a password; `from` is the place it is tried from, where that is known. */
+  async signIn(name: string, password: string, from: string | null = null): Promise<SignedIn> {
+    const tried = await this.#tried(name, password, from)
+    return tried.kind === 'fits' ? this.#begun(tried.row, 'signed in') : tried
+  }
+
+  /** A new password for who knows the old one; every sitting of before ends, and another begins. */
+  async changeOwn(
+    name: string,
+    old: string,
+    password: string,
+    from: string | null = null,
+  ): Promise<SignedIn> {
+    const tried = await this.#tried(name, old, from)
+    if (tried.kind !== 'fits') return tried
+    const secret = await secretOf(password)
+    await inTurn(this.#db, async (within) => {
+      await within.updateTable('person').set({ secret }).where('name', '=', name).execute()
+      await within.deleteFrom('sitting').where('name', '=', name).execute()
+    })
+    return this.#begun(tried.row, 'took a new password')
+  }
+
   /** Tries a password. The failure is counted before the password is tried, so that many at once win nothing. */
-  async signIn(name: string, password: string): Promise<SignedIn> {
+  async #tried(name: string, password: string, from: string | null): Promise<Tried> {
     const now = this.#now().getTime()
     const failures = await inTurn(this.#db, async (within) => {
       await within
@@ -130,18 +174,13 @@ export class People {
           where.or([where('sinceMs', '<', now - FAILURES_MS), where('sinceMs', '>', now + FAILURES_MS)]),
         )
         .execute()
-      const row = await within
-        .insertInto('attempt')
-        .values({ name, failures: 1, sinceMs: now })
-        .onConflict((on) =>
-          on.column('name').doUpdateSet((old) => ({ failures: old('attempt.failures', '+', 1) })),
-        )
-        .returning(['failures', 'sinceMs'])
-        .executeTakeFirstOrThrow()
-      return { count: Number(row.failures), sinceMs: Number(row.sinceMs) }
+      const ofName = await counted(within, name, now)
+      return from === null ? [ofName] : [ofName, await counted(within, keyOfPlace(from), now)]
     })
-    if (failures.count > MOST_FAILURES) {
-      const left = Math.max(1000, failures.sinceMs + FAILURES_MS - now)
+    const most = [MOST_FAILURES, MOST_FAILURES_FROM]
+    const over = failures.find(({ count }, at) => count > most[at]!)
+    if (over) {
+      const left = Math.max(1000, over.sinceMs + FAILURES_MS - now)
       return { kind: 'too-often', retryAfterS: Math.ceil(left / 1000) }
     }
     const row = await this.#row(name)
@@ -150,20 +189,34 @@ export class People {
       if (known) await this.#note(this.#db, row.workspace, name, 'gave a wrong password')
       return { kind: 'wrong' }
     }
-    const key = randomBytes(32).toString('base64url')
     await inTurn(this.#db, async (within) => {
       await within.deleteFrom('attempt').where('name', '=', name).execute()
+      // Who has an account of their own does not clear the place for trying others.
+      if (from !== null)
+        await within
+          .updateTable('attempt')
+          .set((old) => ({ failures: old('failures', '-', 1) }))
+          .where('name', '=', keyOfPlace(from))
+          .execute()
+    })
+    return { kind: 'fits', row: row! }
+  }
+
+  async #begun(row: Tables['person'], what: string): Promise<SignedIn> {
+    const now = this.#now().getTime()
+    const key = randomBytes(32).toString('base64url')
+    await inTurn(this.#db, async (within) => {
       await within
         .deleteFrom('sitting')
         .where('begunMs', '<', now - WEEK_MS)
         .execute()
       await within
         .insertInto('sitting')
-        .values({ id: idOf(key), name, begunMs: now, seenMs: now })
+        .values({ id: idOf(key), name: row.name, begunMs: now, seenMs: now })
         .execute()
-      await this.#note(within, row!.workspace, name, 'signed in')
+      await this.#note(within, row.workspace, row.name, what)
     })
-    return { kind: 'in', key, person: personOf(row!) }
+    return { kind: 'in', key, person: personOf(row) }
   }
 
   /** Who holds a key; null where the sitting has ended or the person has gone. */

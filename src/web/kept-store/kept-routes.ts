@@ -3,6 +3,7 @@ import { exportKept, importKept } from '../pages/kept/as-a-file.ts'
 import { historyPage, takeIn } from '../pages/kept/history-page.tsx'
 import { keep, keepRunsPage, restoreRevision, takeAway } from '../pages/kept/keep.tsx'
 import { keptPage } from '../pages/kept/kept-page.tsx'
+import { changePassword, passwordPage } from '../pages/people/password-page.tsx'
 import { addPerson, changePerson, peoplePage } from '../pages/people/people-page.tsx'
 import { sendSignIn, signInPage, signOut } from '../pages/people/sign-in-page.tsx'
 import { trailPage } from '../pages/people/trail-page.tsx'
@@ -31,6 +32,8 @@ export function keptRoutes(app: Hono, keeping: Keeping, wayIn: WayIn, pages: Ans
   app.post('/people', letIn('administrator', addPerson))
   app.post('/people/change', letIn('administrator', changePerson))
   if (wayIn.kind === 'proxy') return
+  app.get('/people/password', letIn('reader', passwordPage))
+  app.post('/people/password', letIn('reader', changePassword))
   app.get('/sign-in', signInPage)
   app.post('/sign-in', sendSignIn(keeping))
   app.post('/sign-out', letIn('reader', signOut))

@@ -2,6 +2,7 @@ import { HTTPException } from 'hono/http-exception'
 import type { People } from '../../store/people/people.ts'
 import { type Keeping, unavailable } from '../kept-store/keeping.ts'
 import { isThisMachine, nameOf } from '../serving/own-names.ts'
+import { senderOf } from '../serving/sender.ts'
 import { keyIn } from './cookie.ts'
 import { tokenOf, type Visitor } from './visitor.ts'
 import type { WayIn } from './way-in.ts'
@@ -14,23 +15,27 @@ const OF_THE_STORE = /^(?:\/b\/[\w-]+)?\/(?:kept|people|trail)(?:\/|$)/
 const FOR_ALL = /^\/sign-in$/
 
 /** What stands behind the gate is told who asks. */
-export type Behind = (request: Request, env: { visitor: Visitor | null }) => Response | Promise<Response>
+export type Behind = (
+  request: Request,
+  env: { visitor: Visitor | null; sender: string | null },
+) => Response | Promise<Response>
 
 /** Lets in who may come; sends others to sign in, or away in words. Throws HTTPException. */
 export function gate(wayIn: WayIn, keeping: Keeping, behind: Behind) {
   return async (request: Request): Promise<Response> => {
     const path = new URL(request.url).pathname
+    const sender = senderOf(request)
     if (wayIn.kind === 'this-machine') {
       const visitor = OF_THE_STORE.test(path) ? await whoIsHere(request, keeping) : null
-      return behind(request, { visitor })
+      return behind(request, { visitor, sender })
     }
-    if (wayIn.kind === 'accounts' && FOR_ALL.test(path)) return behind(request, { visitor: null })
+    if (wayIn.kind === 'accounts' && FOR_ALL.test(path)) return behind(request, { visitor: null, sender })
     const visitor = await reached(keeping, (people) =>
       wayIn.kind === 'proxy'
         ? whomTheProxyNames(request, wayIn.header, people)
         : whoSignedIn(request, people),
     )
-    return visitor ? behind(request, { visitor }) : toSignIn(request)
+    return visitor ? behind(request, { visitor, sender }) : toSignIn(request)
   }
 }
 

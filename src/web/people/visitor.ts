@@ -27,6 +27,10 @@ export function visitorOf(c: Context): Visitor {
   return visitor
 }
 
+/** The machine the visitor asks from; null where nobody can tell. */
+export const senderIn = (c: Context): string | null =>
+  (c.env as { sender?: string | null } | undefined)?.sender ?? null
+
 /** Stops who has not the role. */
 export function require(visitor: Visitor, needs: Role): void {
   if (!may(visitor.role, needs))

@@ -5,6 +5,7 @@ import { assetFile } from '../assets.ts'
 import { notFound, onError, wrongMethod } from '../failures.tsx'
 import { unmarkRoute } from '../watched/route.ts'
 import { bodySize, fromHere, notStored, safeHeaders } from './guards.ts'
+import { noteSender } from './sender.ts'
 
 /** Whoever answers what the door lets in: the pages in this thread, or the pool. */
 export type Answers = (request: Request) => Response | Promise<Response>
@@ -29,6 +30,7 @@ export function door(
   app.notFound(notFound)
   app.use('/assets/*', compress())
   app.get('/assets/:name', assetFile)
-  app.all('*', (c) => answers(c.req.raw))
+  // Last, because the count of bytes sent puts another request in the place of the first.
+  app.all('*', noteSender, (c) => answers(c.req.raw))
   return app
 }

@@ -4,6 +4,7 @@ import { SignInPage } from '../../../../views/people/sign-in-page.tsx'
 import { postedForm } from '../../asked/form-answers.ts'
 import { type Keeping, unavailable } from '../../kept-store/keeping.ts'
 import { cookieOf } from '../../people/cookie.ts'
+import { senderIn } from '../../people/visitor.ts'
 import type { Handler } from '../../people/within.ts'
 import { showPage } from '../../show-page.ts'
 
@@ -15,6 +16,9 @@ export const signInPage = (c: Context) =>
   showPage(c, <SignInPage to={ownPath(c.req.query('to'))} name="" problem={null} />)
 
 const LONGEST = 200
+
+export const tooOften = (retryAfterS: number) =>
+  `Too many wrong passwords, for this name or from here. Try again in ${Math.ceil(retryAfterS / 60)} minutes`
 
 /** Signs in: the same words whether the name or the password is wrong. */
 export const sendSignIn =
@@ -28,11 +32,10 @@ export const sendSignIn =
       showPage(c, <SignInPage to={to} name={name} problem={{ path: 'name', message }} />, status)
     if (name === '' || said('password') === '') return refused('Enter your name and your password', 422)
     try {
-      const signed = await (await keeping.store()).people.signIn(name, said('password'))
+      const signed = await (await keeping.store()).people.signIn(name, said('password'), senderIn(c))
       if (signed.kind === 'too-often') {
         c.header('retry-after', String(signed.retryAfterS))
-        const minutes = Math.ceil(signed.retryAfterS / 60)
-        return refused(`That name was tried too often. Try again in ${minutes} minutes`, 429)
+        return refused(tooOften(signed.retryAfterS), 429)
       }
       if (signed.kind === 'wrong') return refused('That name and password do not belong together', 422)
       c.header('set-cookie', cookieOf(signed.key, c.req.raw))
