@@ -30,7 +30,7 @@ export class ProductTables {
     const old = await this.#db
       .selectFrom('table')
       .select('id')
-      .where('atMs', '<', atMs - KEPT_MS)
+      .where((where) => where.or([where('atMs', '<', atMs - KEPT_MS), where('atMs', '>', atMs + KEPT_MS)]))
       .execute()
     for (const { id: gone } of old) await this.remove(gone)
     await this.#db

@@ -22,6 +22,15 @@ async function bare(file: string) {
   return { database, db: new Kysely<Tables>({ dialect: new SqliteDialect({ database }) }) }
 }
 
+/** Steps that end in the middle of the second. */
+const half = [
+  STEPS[0]!,
+  async (within: Parameters<(typeof STEPS)[number]>[0]) => {
+    await STEPS[1]!(within)
+    throw new Error('ended here')
+  },
+]
+
 function file() {
   const database = sqliteFile()
   ends.push(database.end)
@@ -76,13 +85,6 @@ describe('a day’s work', () => {
     const { dirname } = await import('node:path')
     mkdirSync(dirname(place.file), { recursive: true })
     const { db } = await bare(place.file)
-    const half = [
-      STEPS[0]!,
-      async (within: Parameters<(typeof STEPS)[number]>[0]) => {
-        await STEPS[1]!(within)
-        throw new Error('ended here')
-      },
-    ]
     await expect(migrate(db, async () => {}, half)).rejects.toThrow('ended here')
     await db.destroy()
     const all = await Promise.all([place.open(), place.open(), place.open()])
@@ -118,13 +120,23 @@ describe('a day’s work', () => {
     },
   )
 
-  it.skipIf(!hasPostgres)('begins in one database though several programs start on it at once', async () => {
-    const database = await startPostgres()
-    ends.push(database.end)
-    const url = database.address.DATABASE_URL!
-    const all = await Promise.all([1, 2, 3].map(() => openStore({ url })))
-    ends.push(...all.map((store) => () => store.close()))
-    const { id } = await all[0]!.add('w', toKeep(1))
-    expect(await all[2]!.get('w', id)).toMatchObject({ revision: 1 })
-  })
+  it.skipIf(!hasPostgres)(
+    'begins in one database though several programs start on it at once, after one that was ended half-way',
+    async () => {
+      const database = await startPostgres()
+      ends.push(database.end)
+      const url = database.address.DATABASE_URL!
+      const { Kysely, PostgresDialect } = await import('kysely')
+      const { default: pg } = await import('pg')
+      const db = new Kysely<Tables>({
+        dialect: new PostgresDialect({ pool: new pg.Pool({ connectionString: url }) }),
+      })
+      await expect(migrate(db, async () => {}, half)).rejects.toThrow('ended here')
+      await db.destroy()
+      const all = await Promise.all([1, 2, 3].map(() => openStore({ url })))
+      ends.push(...all.map((store) => () => store.close()))
+      const { id } = await all[0]!.add('w', toKeep(1))
+      expect(await all[2]!.get('w', id)).toMatchObject({ revision: 1 })
+    },
+  )
 })

@@ -104,4 +104,23 @@ describe.skipIf(!hasPostgres)('a table on PostgreSQL, worked on by several progr
     const [lost] = (await store.tables.worked(id, 0, 1)) as Worked[]
     expect(JSON.stringify(lost)).toContain('every program that tried ended')
   })
+
+  it('comes out whole though the database goes and comes back in the middle of it', async () => {
+    const one = await shared('lines-away', two)
+    const stop = new AbortController()
+    const seen: string[] = []
+    const slowly = async (batch: Batch) => {
+      await new Promise((resolve) => setTimeout(resolve, 100))
+      return told('w', seen)(batch)
+    }
+    const coming = productsOf({ tables: store.tables }, await begin(one, await tableOf(60)))
+    const working = takeBatches(one, { atOnce: 1, work: slowly }, stop.signal)
+    const first = (await coming.next()).value as LineProduct
+    database.stop()
+    database.again()
+    const { titles } = await all(coming)
+    stop.abort()
+    await working
+    expect([first.title, ...titles]).toEqual(inOrder(60))
+  }, 60_000)
 })

@@ -94,6 +94,12 @@ describe.each(['SQLite', ...(hasPostgres ? ['PostgreSQL'] : [])])('what is kept 
     for (let k = 0; k < 5; k++) ids.push((await store.add('pages', toKeep(`p${k}`))).id)
     await back.save('pages', ids[0]!, 1, toKeep('p0', 9))
     expect((await store.get('pages', ids[0]!))!.changedAt > '2020').toBe(true)
+    const revisions = await store.revisions('pages', ids[0]!)
+    expect(revisions.map(({ revision, at }) => [revision, at.slice(0, 4) === '2001'])).toEqual([
+      [2, true],
+      [1, false],
+    ])
+    expect((await store.trail.latest('pages')).filter(({ thing }) => thing?.id === ids[0])).toHaveLength(2)
     const seen: string[] = []
     for (let behind = null as Awaited<ReturnType<Store['get']>>; ; ) {
       const page = await store.list('pages', { most: 2, behind })
@@ -145,7 +151,12 @@ describe.each(['SQLite', ...(hasPostgres ? ['PostgreSQL'] : [])])('what is kept 
     const other = await database.open()
     expect(await other.people.holding(signed.key)).toEqual(ann)
     expect(await other.people.holding('another')).toBeNull()
-    const later = other.at(() => new Date(Date.now() + 13 * 3_600_000))
+    const at = (hours: number) => other.at(() => new Date(Date.now() + hours * 3_600_000))
+    // A clock that went back by an hour ends no sitting; one that was days ahead leaves none behind.
+    expect(await at(-1).people.holding(signed.key)).toEqual(ann)
+    const ahead = await at(48).people.signIn('ann', password)
+    expect(ahead.kind === 'in' && (await store.people.holding(ahead.key))).toBeNull()
+    const later = at(13)
     expect(await later.people.holding(signed.key)).toBeNull()
     expect(await store.people.holding(signed.key)).toBeNull()
     await other.close()

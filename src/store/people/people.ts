@@ -225,11 +225,13 @@ export class People {
     const sitting = await this.#db.selectFrom('sitting').selectAll().where('id', '=', id).executeTakeFirst()
     if (!sitting) return null
     const now = this.#now().getTime()
-    if (now - Number(sitting.seenMs) > IDLE_MS || now - Number(sitting.begunMs) > WEEK_MS) {
+    const [begun, seen] = [now - Number(sitting.begunMs), now - Number(sitting.seenMs)]
+    // One that began when the clock was far ahead would outlast every other.
+    if (seen > IDLE_MS || begun > WEEK_MS || begun < -IDLE_MS) {
       await this.signOut(key)
       return null
     }
-    if (now - Number(sitting.seenMs) > NOTE_MS)
+    if (Math.abs(seen) > NOTE_MS)
       await this.#db.updateTable('sitting').set({ seenMs: now }).where('id', '=', id).execute()
     return this.named(sitting.name)
   }

@@ -57,12 +57,20 @@ export async function* productsOf(
   return yield* gathered(found.largest as Batch['largest'], results(tables, id, found.batches))
 }
 
+/** How long a database may be away before a reader is told, ms. */
+const AWAY_MS = 60_000
+
 async function* results(tables: ProductTables, id: string, batches: number): AsyncGenerator<Worked> {
+  let reached = Date.now()
   for (let next = 0; next < batches; ) {
-    const some = (await tables.worked(id, next, RESULTS)) as Worked[]
-    if (some.length === 0) await wait(PAUSE_MS)
-    yield* some
-    next += some.length
+    const some = await tables.worked(id, next, RESULTS).catch((error) => {
+      if (Date.now() - reached > AWAY_MS) throw error
+      return null
+    })
+    if (some) reached = Date.now()
+    if (!some || some.length === 0) await wait(PAUSE_MS)
+    else yield* some as Worked[]
+    next += some?.length ?? 0
   }
 }
 
