@@ -1,5 +1,6 @@
 import type { Context } from 'hono'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
+import { takeChanges } from './text-first.ts'
 
 const bytes = new TextEncoder()
 
@@ -12,7 +13,8 @@ export function showPage(
   page: { toString(): string | Promise<string> },
   status: ContentfulStatusCode = 200,
 ) {
-  return c.body(bytes.encode(String(page)), status, {
+  const text = takeChanges(c.req.raw)(String(page), status)
+  return c.body(bytes.encode(text), status, {
     'content-type': 'text/html; charset=UTF-8',
   })
 }

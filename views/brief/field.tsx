@@ -70,8 +70,32 @@ function Framed({
   )
 }
 
+const empty = new Map<string, ReturnType<typeof raw>>()
+/** So many are kept: a dozen rows of every list. */
+const MOST_KEPT = 4000
+
+/**
+ * A field that nobody filled in, drawn once: of a form of hundreds of fields most are empty, and alike in every brief.
+ * `about` says what else tells one from another.
+ */
+function onceEmpty({ sheet, path, inTable }: FieldProps, about: string, draw: () => Child) {
+  const isOwn =
+    (sheet.answers[path] ?? '') !== '' ||
+    sheet.problems.has(path) ||
+    sheet.notes.has(path) ||
+    sheet.focus === path
+  if (isOwn) return draw()
+  const key = `${path} ${inTable ?? ''} ${about}`
+  const drawn = empty.get(key) ?? raw(String(draw()))
+  if (empty.size >= MOST_KEPT) empty.clear()
+  empty.set(key, drawn)
+  return drawn
+}
+
 /** A number with its unit outside the box; any unit may be typed. */
-export function Measure({ sheet, path, inTable }: FieldProps) {
+export const Measure = (props: FieldProps) => <>{onceEmpty(props, 'measure', () => MeasureField(props))}</>
+
+function MeasureField({ sheet, path, inTable }: FieldProps) {
   const field = fieldAt(path)
   const unit = field?.kind === 'measure' ? field.unit : ''
   const hint = [hintOf(path), `${rangeOf(path)}.`].filter((part) => part !== '').join(' ')
@@ -95,7 +119,9 @@ export function Measure({ sheet, path, inTable }: FieldProps) {
 }
 
 /** Words in one line. */
-export function Line({ sheet, path, inTable }: FieldProps) {
+export const Line = (props: FieldProps) => <>{onceEmpty(props, 'line', () => LineField(props))}</>
+
+function LineField({ sheet, path, inTable }: FieldProps) {
   const hint = hintOf(path)
   return (
     <Framed sheet={sheet} path={path} hint={hint} {...(inTable ? { inTable } : { wide: true })}>
@@ -112,14 +138,14 @@ export function Line({ sheet, path, inTable }: FieldProps) {
   )
 }
 
+type ChooseProps = FieldProps & { groups?: readonly OptionGroup[]; empty: string }
+
 /** A list to choose from; `groups` where it is longer than a few words of the contract. */
-export function Choose({
-  sheet,
-  path,
-  groups,
-  empty,
-  inTable,
-}: FieldProps & { groups?: readonly OptionGroup[]; empty: string }) {
+export const Choose = (props: ChooseProps) => (
+  <>{props.groups ? ChooseField(props) : onceEmpty(props, props.empty, () => ChooseField(props))}</>
+)
+
+function ChooseField({ sheet, path, groups, empty, inTable }: ChooseProps) {
   const hint = hintOf(path)
   const given = sheet.answers[path] ?? ''
   const shown = groups ?? ownChoicesOf(path)

@@ -1,3 +1,4 @@
+import { leaveChange, withChanges } from '../text-first.ts'
 import type { Answers } from './door.ts'
 
 /**
@@ -59,16 +60,10 @@ async function briefPage(
   const inner = new URL(`/${path}`, url)
   for (const [key, value] of url.searchParams) inner.searchParams.append(key, value)
   inner.searchParams.set('b', packed)
-  const response = relocated(await answers(new Request(inner, request)))
-  if (!(response.headers.get('content-type') ?? '').startsWith('text/html')) return response
-  // Byte by byte: addresses are ASCII, and reading and writing a page as UTF-8 again takes as long as a third of drawing it.
-  const page = Buffer.from(await response.arrayBuffer()).toString('latin1')
-  const headers = new Headers(response.headers)
-  headers.delete('content-length')
-  return new Response(Buffer.from(withRelativeLinks(page, packed, depthOf(request, path)), 'latin1'), {
-    status: response.status,
-    headers,
-  })
+  const asked = new Request(inner, request)
+  const depth = depthOf(request, path)
+  leaveChange(asked, (page) => withRelativeLinks(page, packed, depth))
+  return withChanges(asked, relocated(await answers(asked)))
 }
 
 /** How many folders below the brief the page stands; of a part, the page that it is swapped into. */

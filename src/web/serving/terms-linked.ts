@@ -1,4 +1,5 @@
 import { linkTerms } from '../../../views/glossary/link-terms.ts'
+import { leaveChange, withChanges } from '../text-first.ts'
 import type { Answers } from './door.ts'
 
 /** The glossary explains its words itself; on the brief each link would be one more stop between two fields. */
@@ -8,13 +9,7 @@ const LEFT_AS_THEY_ARE: ReadonlySet<string> = new Set(['/glossary', '/brief', '/
 export const termsLinked =
   (answers: Answers): Answers =>
   async (request) => {
-    const response = await answers(request)
-    const isPage = (response.headers.get('content-type') ?? '').startsWith('text/html')
-    if (!isPage || response.status !== 200 || LEFT_AS_THEY_ARE.has(new URL(request.url).pathname))
-      return response
-    // Byte by byte: the words are ASCII, and what stands around them is handed on untouched.
-    const page = Buffer.from(await response.arrayBuffer()).toString('latin1')
-    const headers = new Headers(response.headers)
-    headers.delete('content-length')
-    return new Response(Buffer.from(linkTerms(page), 'latin1'), { status: response.status, headers })
+    if (!LEFT_AS_THEY_ARE.has(new URL(request.url).pathname))
+      leaveChange(request, (page, status) => (status === 200 ? linkTerms(page) : page))
+    return withChanges(request, await answers(request))
   }

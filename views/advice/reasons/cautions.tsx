@@ -55,7 +55,8 @@ export function LawInShort({ advice, citations }: Props) {
 }
 
 function CautionList({ advice, citations, packed, cautions }: Props & { cautions: readonly Caution[] }) {
-  const rules = new Set(advice.trace.rules.map(({ id }) => id))
+  const rules = new Set<string>()
+  for (const { id } of advice.trace.rules) rules.add(id)
   return (
     <ul>
       {cautions.map((caution) => (
