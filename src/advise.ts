@@ -11,6 +11,7 @@ import { missingInputs } from './advice/missing/missing.ts'
 import { order } from './advice/order/ordered.ts'
 import { recorded } from './advice/say/recorded.ts'
 import { say } from './advice/say/say.ts'
+import type { Asker } from './advice/stages.ts'
 import { parseBrief } from './brief/index.ts'
 import { NO_RECORDS, recordsOf } from './checks/records-of.ts'
 import type { Advice, Brief } from './contract/index.ts'
@@ -42,8 +43,8 @@ export async function advise(brief: Brief, options: AdviseOptions = {}): Promise
   const answered = await answer(ordered)
   const said = say(answered, versionsUnder(book))
   const asker = askerOf(book, judged.facts)
-  const changes = options.withoutChanges ? NO_CHANGES : await changesOf(brief, said, book)
-  const missing = options.withoutMissing ? [] : await missingOf(brief, said, book)
+  const changes = options.withoutChanges ? NO_CHANGES : await changesOf(brief, said, asker)
+  const missing = options.withoutMissing ? [] : await missingOf(brief, said, asker)
   const records = options.withoutRecords ? NO_RECORDS : await recordsOf(brief, said, given(brief, asker))
   return { ...said, ...changes, missing, ...recorded(brief, said, records, asker) }
 }
@@ -60,13 +61,13 @@ const given = (brief: Brief, { ask, book }: ReturnType<typeof askerOf>) => ({
 
 type Said = ReturnType<typeof say>
 
-const NO_CHANGES = { changes: [], changesNote: '' }
+const NO_CHANGES = { changes: [], changesNote: '', changesGrounds: [] }
 
-const changesOf = (brief: Brief, said: Said, book: Rulebook) =>
-  whatWouldChange(brief, said, againUnder(book), againUnder(trialOf(book)))
+const changesOf = (brief: Brief, said: Said, { book, askFound }: Asker) =>
+  whatWouldChange(brief, said, againUnder(book), againUnder(trialOf(book)), askFound)
 
-const missingOf = (brief: Brief, said: Said, book: Rulebook) =>
-  missingInputs(brief, said.points, said.trace, againUnder(trialOf(book)))
+const missingOf = (brief: Brief, said: Said, { book, askFound }: Asker) =>
+  missingInputs(brief, said.points, said.trace, againUnder(trialOf(book)), askFound)
 
 /** The book as it is asked while a search tries things out. */
 const trialOf = (book: Rulebook): Rulebook => ({ ...book, trial: true })

@@ -7,6 +7,7 @@ import type {
   ConditionTrace,
   Contrast,
   Fact,
+  FactValues,
   Finding,
   HEADLINE_PARTS,
   LEFT,
@@ -24,7 +25,7 @@ import type { RemovalAssessment } from '../separation/assessment.ts'
 import type { XrayAssessment } from '../xray/assessment.ts'
 import type { LinedUp } from './assess/line-up.ts'
 import type { Rulebook } from './book/rule-schema.ts'
-import type { RuleScope } from './book/rule-scope.ts'
+import type { RuleScope, SearchedGround } from './book/rule-scope.ts'
 
 /**
  * What a brief has become after each stage of `advise`: every stage is handed the whole of the one before and
@@ -242,7 +243,7 @@ export interface Ordered extends Judged {
 /** Where a rule of the second run was asked: of a line, of a row, of a machine in use, or of an option. */
 export interface LineOutcome extends PlacedOutcome {
   readonly line: number | null
-  /** Of two machines the place of the other one: "p0.coil-single". */
+  /** Of two machines the place of the other one: "p0.coil-single"; of what was searched for the path of the value. */
   readonly beside?: string
 }
 
@@ -251,11 +252,25 @@ export interface Answered extends Ordered {
   readonly answers: readonly LineOutcome[]
 }
 
-/** A way to ask the book about the register and the check plan, and what came of it, for the trace. */
+/** Where the rules are asked of what was searched for; `beside` is the path of the value in the brief. */
+export interface FoundAt {
+  readonly ground: SearchedGround
+  readonly pointIndex: number | null
+  readonly equipment: string | null
+  readonly contaminant: number | null
+  readonly beside: string
+}
+
+/** Asks the book of what was searched for: the rules that fired. */
+export type AskFound = (at: FoundAt, values: FactValues) => Promise<readonly LineOutcome[]>
+
+/** A way to ask the book once the options are in order, and what came of it, for the trace. */
 export interface Asker {
   readonly book: Rulebook
+  /** About the register and the check plan. */
   readonly ask: Ask
-  readonly outcomes: PlacedOutcome[]
+  readonly askFound: AskFound
+  readonly outcomes: readonly LineOutcome[]
   /** By place and id, each once. */
   readonly facts: ReadonlyMap<string, Fact>
 }

@@ -9,10 +9,14 @@ export async function rulesCommand(args: string[]): Promise<number> {
   const [verb, directory, ...more] = args
   if (verb !== 'check' || more.length > 0) throw new InputError('rules knows one verb: rules check [DIR]')
   const book = loadRulebook(directory ? [directory] : [])
-  const report = await runExamples(book, async (input) => {
+  const report = await runExamples(book, async (input, search) => {
     const parsed = parseBrief(input)
     if (!parsed.ok) throw new Error(parsed.problems.map((p) => `${p.path}: ${p.message}`).join('; '))
-    return advise(parsed.brief, { book })
+    return advise(parsed.brief, {
+      book,
+      withoutChanges: search !== 'change',
+      withoutMissing: search !== 'missing',
+    })
   })
   for (const failure of report.failures) {
     process.stdout.write(`${failure.file} ${failure.rule}, example ${failure.example}: ${failure.message}\n`)

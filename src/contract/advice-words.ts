@@ -21,6 +21,8 @@ export const EFFECTS = [
   'combines',
   'multiplies',
   'hinges',
+  'alters',
+  'matters',
   'notes',
   'records',
   'prevents',

@@ -287,12 +287,17 @@ export const adviceSchema = z
             to: z.union([z.number(), z.string()]),
           }),
         ),
+        /** The machine that then meets more. */
+        equipment: z.string(),
         effect: z.string(),
+        /** The same by its sentences, each with its rule. */
+        grounds: z.array(tracedSchema),
         verified: z.boolean(),
       }),
     ),
     /** Says so when no change is shown. */
     changesNote: z.string(),
+    changesGrounds: z.array(tracedSchema),
     quotes: z.array(
       z.object({
         quote: z.number().int(),

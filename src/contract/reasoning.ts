@@ -58,6 +58,8 @@ export const missingSchema = z.object({
   /** Verdicts and met sizes it can turn, plus the mean change of size as a natural logarithm. */
   score: z.number(),
   effect: z.string(),
+  /** The same by its sentences, each with its rule. */
+  grounds: z.array(tracedSchema),
 })
 
 /** What changes when the same brief is judged by another rule book. */

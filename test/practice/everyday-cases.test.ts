@@ -104,7 +104,9 @@ const EXPERT: Readonly<Record<keyof typeof BRIEFS, Says>> = {
   },
   mince: { put: ['xray-single @ trays'], left: { bone_hard: 'done', pe: 'prevent' } },
   salmon: {
-    put: ['xray-single @ trimmed fillets'],
+    // Pin bones of 0.6 mm are out of reach of any machine here (dual energy finds them from 2.1 mm), and what no
+    // machine finds breaks no tie; both metals are met by both, and the metal detector asks less of its owner.
+    put: ['coil-multi @ trimmed fillets'],
     left: { steel: 'done', bone_fish: 'prevent' },
     keptOut: { bone_fish: 'bone-is-trimmed-out' },
   },

@@ -180,6 +180,7 @@ export const advice: Advice = {
       label: 'hours per day',
       score: 1.25,
       effect: 'Turns an answer: at 24 single energy does not meet quartz.',
+      grounds: [],
     },
   ],
   versions: { gritwise: '0.1.0', rules: 'r1', reference: 'd1' },
@@ -319,7 +320,9 @@ export const advice: Advice = {
   changes: [
     {
       inputs: [{ path: 'points.0', from: 'belt', to: 'after packing' }],
+      equipment: 'xray-dual',
       effect: 'x-ray, dual energy meets the wire there',
+      grounds: [],
       verified: true,
     },
     {
@@ -327,11 +330,14 @@ export const advice: Advice = {
         { path: 'points.1.heightMm', from: 45, to: 30 },
         { path: 'points.1.speedMPerMin', from: 30, to: 45 },
       ],
+      equipment: 'xray-single',
       effect: 'x-ray, single energy meets the wire',
+      grounds: [],
       verified: true,
     },
   ],
   changesNote: 'Depth and speed were tried together.',
+  changesGrounds: [],
   quotes: [
     {
       quote: 0,

@@ -1,5 +1,6 @@
 import type { Advice, RuleTrace } from '../../contract/index.ts'
 import type { Rulebook, RuleExample } from './rule-schema.ts'
+import { type SearchedGround, searchOf } from './rule-scope.ts'
 
 /** What came of one example of one rule. */
 export interface ExampleResult {
@@ -21,7 +22,8 @@ export interface ExampleReport {
   readonly alwaysFired: readonly string[]
 }
 
-type Advise = (brief: unknown) => Advice | Promise<Advice>
+/** Advice on a brief, with the one search a rule speaks of; quicker without any for all the others. */
+type Advise = (brief: unknown, search: SearchedGround | null) => Advice | Promise<Advice>
 type Trace = RuleTrace & { readonly contaminant?: number | null }
 
 /**
@@ -34,10 +36,11 @@ export async function runExamples(book: Rulebook, advise: Advise): Promise<Examp
   const seen: Trace[] = []
   const advised = new Map<string, readonly Trace[] | string>()
   for (const rule of book.rules) {
+    const search = searchOf(rule)
     for (const [example, wanted] of rule.examples.entries()) {
       const brief = mergeBrief(book.baseBrief, wanted.brief)
-      const key = JSON.stringify(brief)
-      const traces = advised.get(key) ?? (await tracesOf(brief, advise))
+      const key = JSON.stringify([search, brief])
+      const traces = advised.get(key) ?? (await tracesOf(() => advise(brief, search)))
       if (!advised.has(key) && typeof traces !== 'string') seen.push(...traces)
       advised.set(key, traces)
       const message = typeof traces === 'string' ? traces : verdict(rule.id, wanted, traces)
@@ -60,9 +63,9 @@ export async function runExamples(book: Rulebook, advise: Advise): Promise<Examp
   }
 }
 
-async function tracesOf(brief: unknown, advise: Advise): Promise<readonly Trace[] | string> {
+async function tracesOf(advise: () => Advice | Promise<Advice>): Promise<readonly Trace[] | string> {
   try {
-    return (await advise(brief)).trace.rules
+    return (await advise()).trace.rules
   } catch (error) {
     return `the example's brief gave no advice: ${(error as Error).message}`
   }

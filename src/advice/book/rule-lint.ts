@@ -3,7 +3,7 @@ import { factsIn } from '../facts/list/fact-list.ts'
 import { canonical, factOperand, isNumeric, type Leaf, leavesOf } from './condition.ts'
 import { namesIn } from './placeholders.ts'
 import type { BookRule, Rulebook } from './rule-schema.ts'
-import { isOrdered, type RuleScope, scopesOf } from './rule-scope.ts'
+import { isOrdered, type RuleScope, SEARCHED_GROUNDS, scopesOf } from './rule-scope.ts'
 
 /**
  * Everything wrong with a rule book that can be seen without running it: unknown facts, units, sources or
@@ -96,6 +96,8 @@ const SAYS: Readonly<Record<string, { readonly grounds: readonly string[]; reado
   combines: { grounds: ['line', 'point'], each: 'once' },
   multiplies: { grounds: ['line', 'together'], each: 'once' },
   hinges: { grounds: ['close'], each: 'once' },
+  alters: { grounds: ['change'], each: 'once' },
+  matters: { grounds: ['missing'], each: 'once' },
   leaves: { grounds: ['line'], each: 'contaminant' },
   grounds: { grounds: ['option'], each: 'once' },
   notes: { grounds: ['xray', 'coil', 'static-field'], each: 'contaminant' },
@@ -110,6 +112,8 @@ function lintPlace(rule: BookRule, say: Say): void {
   const ordered = rule.appliesTo.filter(isOrdered)
   if (place && (rule.each !== place.each || rule.appliesTo.some((ground) => !place.grounds.includes(ground))))
     say(`"${type}" is said of ${place.grounds.join(', ')}, each: "${place.each}"`)
+  const searched = SEARCHED_GROUNDS.filter((ground) => rule.appliesTo.includes(ground))
+  if (!place && searched.length > 0) say(`${searched.join(', ')}: allowed event types are alters, matters`)
   if (!place && ordered.length > 0 && !ASKS.includes(type))
     say(
       `${ordered.join(', ')}: allowed event types are ${[...Object.keys(SAYS).filter((word) => word !== 'notes'), ...ASKS].join(', ')}`,

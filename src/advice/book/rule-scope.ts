@@ -24,8 +24,19 @@ export { RECORD_GROUNDS, type RecordGround }
  */
 export const ORDERED_GROUNDS = ['line', 'use', 'option', 'together', 'close'] as const
 
-/** What a rule stands on: the brief, an inspection point, a family of equipment at a point, the order, or a part of the record. */
-export const GROUNDS = ['brief', 'point', ...FAMILIES, ...ORDERED_GROUNDS, ...RECORD_GROUNDS] as const
+/** Grounds of what was searched for last: a change of the line (or that there is none), and a value not given. */
+export const SEARCHED_GROUNDS = ['change', 'missing'] as const
+export type SearchedGround = (typeof SEARCHED_GROUNDS)[number]
+
+/** What a rule stands on: the brief, an inspection point, a family of equipment at a point, the order, a search, or a part of the record. */
+export const GROUNDS = [
+  'brief',
+  'point',
+  ...FAMILIES,
+  ...ORDERED_GROUNDS,
+  ...SEARCHED_GROUNDS,
+  ...RECORD_GROUNDS,
+] as const
 export type Ground = (typeof GROUNDS)[number]
 
 /** How often a rule is asked on its ground: once, or once for every contaminant of the brief. */
@@ -51,6 +62,10 @@ export const isRecordGround = (ground: Ground): ground is RecordGround =>
   (RECORD_GROUNDS as readonly string[]).includes(ground)
 /** True for a ground that is asked about after the options are in order. */
 export const isOrdered = (ground: Ground): boolean => (ORDERED_GROUNDS as readonly string[]).includes(ground)
+
+/** The search a rule speaks of; null for the others. */
+export const searchOf = (rule: { readonly appliesTo: readonly Ground[] }): SearchedGround | null =>
+  SEARCHED_GROUNDS.find((ground) => rule.appliesTo.includes(ground)) ?? null
 
 /** Scopes a rule is asked in. */
 export const scopesOf = (rule: {

@@ -1,11 +1,12 @@
-import type { Advice, Brief, Option } from '../../contract/index.ts'
+import type { Advice, Brief } from '../../contract/index.ts'
 import { lineUp } from '../assess/line-up.ts'
-import { isPromised, meetsAll } from '../assess/meets.ts'
-import { nameWords, wordList } from '../say/words.ts'
+import { isPromised } from '../assess/meets.ts'
+import type { AskFound } from '../stages.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import { changesOfPoint } from './another-point.ts'
 import { changesFor, type Found, type Named, sizeOf, trialOf } from './change-search.ts'
 import { blockingPairs, type Pair } from './change-targets.ts'
+import { changeOf, changeWords, type FoundChange, noChangeWords } from './found-change.ts'
 import { type Move, moved } from './lever.ts'
 import { Allowance, workOf } from './work.ts'
 
@@ -19,7 +20,7 @@ const OTHER_POINT = 0.4
 
 interface Shown {
   readonly size: number
-  readonly change: Advice['changes'][number]
+  readonly change: FoundChange
 }
 
 /** A size to find is the same change whichever machine it was found with. */
@@ -32,14 +33,15 @@ const kindOf = ({ moves, pair }: Found) => {
  * Up to five smallest changes of what a person can act on that bring a missed size within reach: the same
  * machine at another point of the brief, or a lever of its own point found through physics and rules. Each is
  * run again with everything the machine must find before it is shown, and shown only if nothing met is lost.
- * `tryOut` is the quicker advice for trials, `advise` the whole one that verifies.
+ * `tryOut` is the quicker advice for trials, `advise` the whole one that verifies, `ask` has the rules word it.
  */
 export async function whatWouldChange(
   brief: Brief,
   { points, combination: { unmet } }: Pick<Advice, 'points' | 'combination'>,
   advise: AdviseGiven,
   tryOut: AdviseGiven,
-): Promise<Pick<Advice, 'changes' | 'changesNote'>> {
+  ask: AskFound,
+): Promise<Pick<Advice, 'changes' | 'changesNote' | 'changesGrounds'>> {
   const machineOf = ({ point, option }: Pair) => namedIn(brief, point, option.equipment)
   const allowance = new Allowance(MOST_WORK)
   const all = blockingPairs(brief, points, unmet)
@@ -77,11 +79,12 @@ export async function whatWouldChange(
       break
     }
   }
-  const changes = shown
-    .sort((a, b) => a.size - b.size)
-    .slice(0, MOST_CHANGES)
-    .map(({ change }) => change)
-  return { changes, changesNote: changes.length > 0 ? '' : noteOf(all, allowance.ranOut) }
+  const smallest = shown.sort((a, b) => a.size - b.size).slice(0, MOST_CHANGES)
+  if (smallest.length === 0)
+    return { changes: [], ...(await noChangeWords(all.length, allowance.ranOut, ask)) }
+  const changes: Advice['changes'] = []
+  for (const { change } of smallest) changes.push(await changeWords(change, ask))
+  return { changes, changesNote: '', changesGrounds: [] }
 }
 
 /** The machine of an option as the brief names it, with its figures. */
@@ -94,23 +97,4 @@ function namedIn(brief: Brief, pointIndex: number, equipment: string): Named {
 /** Each machine at each point once. */
 function targetsOf(pairs: readonly Pair[]): Pair[] {
   return [...new Map(pairs.map((pair) => [`${pair.point} ${pair.option.equipment}`, pair])).values()]
-}
-
-function changeOf(brief: Brief, { pair, words }: Found, moves: readonly Move[], option: Option) {
-  const more = meetsAll(option.findings) ? ', and with it every size you must find' : ''
-  const besides = option.findings.flatMap(({ contaminant, meets }, i) =>
-    contaminant !== pair.contaminant && isPromised(meets) && !isPromised(pair.option.findings[i]!.meets)
-      ? [contaminant]
-      : [],
-  )
-  const met = wordList([pair.contaminant, ...besides].map((one) => nameWords(brief, one)))
-  const effect = `${option.label} then meets ${met}${more}${words === '' ? '' : ` (${words})`}`
-  return { inputs: [...moves], effect, verified: true }
-}
-
-function noteOf(pairs: readonly Pair[], ranOut: boolean): string {
-  if (pairs.length === 0) return 'Nothing is missed that a change of the line could bring within reach.'
-  const tried =
-    'No change of bed depth with belt speed, opening, pipe, packaging, false rejects, size to find or inspection point within reason brings a missed size within reach'
-  return ranOut ? `${tried}, as far as the search went.` : `${tried}.`
 }

@@ -1,6 +1,5 @@
 import { fieldAt } from '../../brief/form/form-fields.ts'
-import { labelOf } from '../../brief/form/form-labels.ts'
-import type { Advice, Brief, ConditionTrace, Missing, RuleTrace } from '../../contract/index.ts'
+import type { Advice, Brief, ConditionTrace, FactValues, RuleTrace } from '../../contract/index.ts'
 import { placeId } from '../facts/place-id.ts'
 import { wordList } from '../say/words.ts'
 
@@ -21,11 +20,20 @@ const OPEN_RULE: Readonly<Record<RuleTrace['type'], number>> = {
   combines: 0,
   multiplies: 0,
   hinges: 0,
+  alters: 0,
+  matters: 0,
   notes: 0,
   prevents: 0.02,
 }
 /** A contaminant without a size to find leaves its answer open altogether. */
 const OPEN_SIZE = 1
+
+/** A field left open, by how much it could change the advice, as the rules are asked of it. */
+export interface Open {
+  readonly path: string
+  readonly score: number
+  readonly values: FactValues
+}
 
 type Known = Pick<Advice['trace'], 'facts' | 'calculations' | 'rules'>
 
@@ -73,7 +81,7 @@ function unknownBehind(fact: string, rule: RuleTrace, brief: Brief, trace: Known
 }
 
 /** Fields left empty without a usual value, by the rules they leave open; and sizes to find that are not set. */
-export function unknownInputs(brief: Brief, trace: Known): Missing[] {
+export function unknownInputs(brief: Brief, trace: Known): Open[] {
   const open = new Map<string, Map<string, number>>()
   for (const rule of trace.rules.filter(({ outcome }) => outcome === 'unknown')) {
     const facts = rule.decisive.flatMap((path) => leafAt(rule.conditions, path)?.fact ?? [])
@@ -83,19 +91,20 @@ export function unknownInputs(brief: Brief, trace: Known): Missing[] {
     }
   }
   const fields = [...open].map(
-    ([path, titles]): Missing => ({
+    ([path, titles]): Open => ({
       path,
-      label: labelOf(path),
       score: Number([...titles.values()].reduce((sum, share) => sum + share, 0).toPrecision(3)),
-      effect: `Not known, so ${titles.size === 1 ? 'a rule stays' : `${titles.size} rules stay`} open: ${wordList([...titles.keys()].slice(0, 2))}.`,
+      values: {
+        'missing.kind': 'open-rules',
+        'missing.rules': titles.size,
+        'missing.ruleNames': wordList([...titles.keys()].slice(0, 2)),
+      },
     }),
   )
-  const sizes = brief.contaminants.flatMap((contaminant, c): Missing[] => {
+  const sizes = brief.contaminants.flatMap((contaminant, c): Open[] => {
     if (contaminant.mustFindMm !== null || brief.given.contaminants[c]?.basis !== undefined) return []
     const path = `contaminants.${c}.mustFindMm`
-    return [
-      { path, label: labelOf(path), score: OPEN_SIZE, effect: 'Without it no machine can meet or miss it.' },
-    ]
+    return [{ path, score: OPEN_SIZE, values: { 'missing.kind': 'open-answer' } }]
   })
   return [...sizes, ...fields]
 }

@@ -1,13 +1,24 @@
 import { fieldAt } from '../../brief/form/form-fields.ts'
-import type { Advice, Assumption, Brief, Finding, Machine, Missing } from '../../contract/index.ts'
+import { labelOf } from '../../brief/form/form-labels.ts'
+import type {
+  Advice,
+  Assumption,
+  Brief,
+  FactValues,
+  Finding,
+  Machine,
+  Missing,
+} from '../../contract/index.ts'
 import type { AdviseGiven } from '../change/advise-given.ts'
 import { withValue } from '../change/with-value.ts'
 import { Allowance, workOf } from '../change/work.ts'
+import { joined, saidOf } from '../say/said.ts'
 import { nameWords, wordList } from '../say/words.ts'
+import type { AskFound } from '../stages.ts'
 import { type Effect, effectOf } from './missing-effect.ts'
 import { conductivityOf, feeling, worthTrying } from './missing-order.ts'
 import { briefAt, pathAt, type Stand, standsOf } from './missing-trial.ts'
-import { unknownInputs } from './missing-unknown.ts'
+import { type Open, unknownInputs } from './missing-unknown.ts'
 
 /** Work allowed in all. */
 const MOST_WORK = 28
@@ -68,7 +79,8 @@ const HOW: Readonly<Record<Finding['meets'], string>> = {
   open: 'does not meet',
 }
 
-function effectWords(brief: Brief, path: string, tried: readonly Tried[]): string {
+/** What a value may do, by the most telling of its trials, as the rules are asked. */
+function effectValues(brief: Brief, path: string, tried: readonly Tried[]): FactValues {
   const turns = tried.flatMap(({ stand, value, effect }) =>
     effect.turned.map(({ option, finding }) => {
       const piece = nameWords(brief, stand.contaminants[finding.contaminant]!)
@@ -76,15 +88,27 @@ function effectWords(brief: Brief, path: string, tried: readonly Tried[]): strin
       return `at ${measured(path, value)}, ${option.label} ${how} ${piece}`
     }),
   )
-  if (turns.length > 0) return `Turns an answer: ${wordList([...new Set(turns)].slice(0, 3))}.`
+  if (turns.length > 0)
+    return { 'missing.kind': 'turns', 'missing.turns': wordList([...new Set(turns)].slice(0, 3)) }
   const moved = tried.reduce((a, b) => ((b.effect.most?.factor ?? 1) > (a.effect.most?.factor ?? 1) ? b : a))
   const { most } = moved.effect
-  if (most && most.factor > 1.01) {
-    const piece = nameWords(brief, moved.stand.contaminants[most.finding.contaminant]!)
-    return `Moves the size of ${piece} with ${most.option.label} by up to ${Math.round(100 * (most.factor - 1))} %, at ${measured(path, moved.value)}; turns no answer by itself.`
-  }
+  if (most && most.factor > 1.01)
+    return {
+      'missing.kind': 'moves',
+      'missing.piece': nameWords(brief, moved.stand.contaminants[most.finding.contaminant]!),
+      'missing.machine': most.option.label,
+      'missing.movesPct': Math.round(100 * (most.factor - 1)),
+      'missing.value': measured(path, moved.value),
+    }
   const rules = [...new Set(tried.flatMap(({ effect }) => effect.rules))]
-  return `Changes what is said: ${wordList(rules.slice(0, 3))}.`
+  return { 'missing.kind': 'words', 'missing.ruleNames': wordList(rules.slice(0, 3)) }
+}
+
+/** A value in the words of the rules. */
+async function inWords({ path, score, values }: Open, ask: AskFound): Promise<Missing> {
+  const nowhere = { pointIndex: null, equipment: null, contaminant: null }
+  const said = await ask({ ground: 'missing', ...nowhere, beside: path }, values)
+  return { path, label: labelOf(path), score, effect: joined(said), grounds: said.map(saidOf) }
 }
 
 interface Job {
@@ -122,13 +146,14 @@ function jobsOf(
  * stated range through physics and rules, on the leading machines and the closest sizes of each point; what
  * is not known at all is scored by the rules it leaves open. The score of a value is the number of answers it
  * turns, plus the mean move of the sizes as a natural logarithm, plus a small share for each rule that starts
- * or stops to speak; the larger end counts.
+ * or stops to speak; the larger end counts. `ask` has the rules word it.
  */
 export async function missingInputs(
   brief: Brief,
   points: Advice['points'],
   trace: Pick<Advice['trace'], 'facts' | 'calculations' | 'rules'>,
   advise: AdviseGiven,
+  ask: AskFound,
 ): Promise<Missing[]> {
   const allowance = new Allowance(MOST_WORK)
   const stands = standsOf(points)
@@ -158,12 +183,13 @@ export async function missingInputs(
       tried.set(assumption, [...(tried.get(assumption) ?? []), { stand, value, effect }])
     }
   }
-  const scored = [...tried].flatMap(([{ path, label }, trials]): Missing[] => {
+  const scored = [...tried].flatMap(([{ path }, trials]): Open[] => {
     const score = Math.max(...trials.map(({ effect }) => scoreOf(effect)))
     const shown = Number(score.toPrecision(3))
-    return score < LEAST_SCORE
-      ? []
-      : [{ path, label, score: shown, effect: effectWords(brief, path, trials) }]
+    return score < LEAST_SCORE ? [] : [{ path, score: shown, values: effectValues(brief, path, trials) }]
   })
-  return [...scored, ...unknownInputs(brief, trace)].sort((a, b) => b.score - a.score).slice(0, MOST_SHOWN)
+  const all = [...scored, ...unknownInputs(brief, trace)].sort((a, b) => b.score - a.score)
+  const missing: Missing[] = []
+  for (const open of all.slice(0, MOST_SHOWN)) missing.push(await inWords(open, ask))
+  return missing
 }

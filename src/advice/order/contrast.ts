@@ -38,6 +38,9 @@ const quiet = (outcome: RuleTrace['outcome'] | null) =>
 /** Effects that speak for or against a machine; of machines of two families only these are set side by side. */
 const ARGUES: readonly RuleTrace['type'][] = ['excludes', 'weakens', 'favours']
 
+/** Effects that stand with a size, or with a change that was searched for. */
+const SAID_ELSEWHERE: readonly RuleTrace['type'][] = ['notes', 'alters']
+
 /** A rule asked of one machine at one point. */
 export type Asked = Pick<RuleTrace, 'title' | 'type' | 'contaminant' | 'outcome'> & {
   readonly rule: string
@@ -59,7 +62,7 @@ function rulesApart(rules: readonly Asked[], first: string, second: string): Apa
     const outcomes: Contrast['rules'][number]['outcomes'] = [left?.outcome ?? null, right?.outcome ?? null]
     if (outcomes[0] === outcomes[1] || outcomes.every(quiet)) return []
     const { rule, title, type, contaminant } = (left ?? right)!
-    if (type === 'notes' || ((!left || !right) && !ARGUES.includes(type))) return []
+    if (SAID_ELSEWHERE.includes(type) || ((!left || !right) && !ARGUES.includes(type))) return []
     return [{ rule, title, type, contaminant, outcomes }]
   })
 }

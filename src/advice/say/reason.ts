@@ -7,7 +7,10 @@ type Asked = Pick<PlacedOutcome, 'pointIndex' | 'equipment' | 'contaminant' | 'r
   readonly beside?: string
 }
 
-/** Where a rule was asked and which rule: "p1.xray-dual.c0.rule-id", "l0.c0.rule-id" on a line, "c0.rule-id" on the brief. */
+/**
+ * Where a rule was asked and which rule: "p1.xray-dual.c0.rule-id", "l0.c0.rule-id" on a line, "c0.rule-id" on the
+ * brief, "with.product.grainMm.rule-id" of a value not given.
+ */
 export const traceKey = (outcome: Asked) =>
   [
     ...(outcome.line == null &&
@@ -22,8 +25,8 @@ export const traceKey = (outcome: Asked) =>
             equipment: outcome.equipment,
             contaminant: outcome.contaminant,
           }),
-          ...(outcome.beside === undefined ? [] : ['with', outcome.beside]),
         ]),
+    ...(outcome.beside === undefined ? [] : ['with', outcome.beside]),
     outcome.rule,
   ].join('.')
 

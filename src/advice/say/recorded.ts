@@ -20,7 +20,7 @@ const citesOf = (fired: Asker['outcomes']): Advice['register']['cites'] => [
   ...new Map(fired.map(({ rule, sources }) => [rule, { rule, sources: [...sources] }])).values(),
 ]
 
-/** Register and check plan with their facts, calculations, rules and sources in the trace. */
+/** Register, check plan and what was searched for with their facts, calculations, rules and sources in the trace. */
 export function recorded(
   brief: Brief,
   { trace, cautions }: Pick<Advice, 'trace' | 'cautions'>,
@@ -28,6 +28,7 @@ export function recorded(
   { book, outcomes, facts }: Asker,
 ): Pick<Advice, 'register' | 'checks' | 'trace'> {
   const fired = outcomes.filter(({ outcome }) => outcome === 'fired')
+  const written = fired.filter(({ slot }) => slot !== null)
   const legal = cautions.filter(({ id }) => LEGAL.includes(evidenceOf(book, id)))
   const hasXray = checks.points.some(({ family }) => family === 'xray')
   const isElsewhere = (id: string) => !hasXray && isOfXrays(book, id)
@@ -37,7 +38,7 @@ export function recorded(
   return {
     register: {
       ...register,
-      cites: citesOf(fired),
+      cites: citesOf(written),
       law: law.map(({ id, text, sources }) => ({ text, rule: id, sources })),
       lawElsewhere: legal.filter(({ id }) => isElsewhere(id)).map(({ id }) => id),
     },

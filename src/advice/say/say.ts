@@ -13,7 +13,10 @@ import { judgedRemovals } from './removals.ts'
 import { sourcesUsed } from './sources-used.ts'
 
 /** All of an advice that is known before anything is searched, registered or planned. */
-export type Said = Omit<Advice, 'missing' | 'changes' | 'changesNote' | 'register' | 'checks'>
+export type Said = Omit<
+  Advice,
+  'missing' | 'changes' | 'changesNote' | 'changesGrounds' | 'register' | 'checks'
+>
 
 /** Each id once, in the order first met. */
 function byId<T extends { readonly id: string }>(items: readonly T[]): T[] {

@@ -1,9 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type ExampleReport, mergeBrief, runExamples } from '../../../src/advice/book/rule-examples.ts'
+import { searchOf } from '../../../src/advice/book/rule-scope.ts'
 import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
 import { advise } from '../../../src/advise.ts'
 import type { Advice } from '../../../src/contract/index.ts'
-import { briefOf, QUICK } from '../demo.ts'
+import { briefOf } from '../demo.ts'
 import { heard } from './heard.ts'
 
 const book = loadRulebook()
@@ -14,9 +15,10 @@ describe('the examples of the house book, through the whole of advise', () => {
   /** The advice on a brief. */
   const given = new Map<string, Advice>()
   beforeAll(async () => {
-    report = await runExamples(book, async (input) => {
-      const advice = await advise(briefOf(input), { ...QUICK, book })
-      given.set(JSON.stringify(input), advice)
+    report = await runExamples(book, async (input, search) => {
+      const searches = { withoutChanges: search !== 'change', withoutMissing: search !== 'missing' }
+      const advice = await advise(briefOf(input), { ...searches, book })
+      given.set(JSON.stringify([search, input]), advice)
       const speaking = advice.points.flatMap((point) => [point, ...point.options])
       for (const { text } of [...speaking.flatMap(({ reasons }) => reasons), ...advice.cautions])
         said.add(text)
@@ -33,7 +35,7 @@ describe('the examples of the house book, through the whole of advise', () => {
   })
   it.each(book.rules.map((rule) => [rule.id, rule] as const))('%s is heard where it fires', (id, rule) => {
     const { brief } = rule.examples.find(({ fires }) => fires)!
-    const advice = given.get(JSON.stringify(mergeBrief(book.baseBrief, brief)))!
+    const advice = given.get(JSON.stringify([searchOf(rule), mergeBrief(book.baseBrief, brief)]))!
     const options = advice.points.flatMap((point) => point.options)
     const { type, params } = rule.event
     // A note is words on a size, without a link; of a machine that is ruled out only its exclusion is said.

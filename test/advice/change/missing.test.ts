@@ -1,11 +1,15 @@
 import { beforeAll, describe, expect, it } from 'vitest'
+import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
+import type { AdviseGiven } from '../../../src/advice/change/advise-given.ts'
 import { withValue } from '../../../src/advice/change/with-value.ts'
+import { askerOf } from '../../../src/advice/decide/ask-records.ts'
 import { missingInputs } from '../../../src/advice/missing/missing.ts'
 import { effectOf } from '../../../src/advice/missing/missing-effect.ts'
 import { advise } from '../../../src/advise.ts'
 import type { Advice, BriefInput } from '../../../src/contract/index.ts'
 import { briefOf, demoBrief, demoInput, QUICK, quickGiven } from '../demo.ts'
 
+const { askFound } = askerOf(loadRulebook(), [])
 const asking = (given: unknown) => advise(briefOf(given), { withoutChanges: true })
 
 describe('what is missing', () => {
@@ -51,7 +55,7 @@ describe('what is not known at all', () => {
     const advice = await advise(briefOf(given), QUICK)
     const open = advice.trace.rules.filter(({ outcome }) => outcome === 'unknown')
     expect(open.length).toBeGreaterThan(0)
-    const missing = await missingInputs(briefOf(given), [], advice.trace, async () => null)
+    const missing = await missingInputs(briefOf(given), [], advice.trace, async () => null, askFound)
     expect(missing.map(({ path }) => path)).toContain('points.1.packsPerMin')
     expect(missing.find(({ path }) => path === 'points.1.packsPerMin')?.effect).toMatch(
       /Not known, so .* open/,
@@ -65,6 +69,7 @@ describe('what is not known at all', () => {
       [],
       { facts: [], calculations: [], rules: [] },
       async () => null,
+      askFound,
     )
     expect(missing).toEqual([expect.objectContaining({ path: 'contaminants.0.mustFindMm', score: 1 })])
   })
@@ -93,10 +98,11 @@ it('looks at few machines and sizes, whatever the brief asks', async () => {
   const brief = briefOf(given)
   const base = await advise(brief, QUICK)
   let work = 0
-  await missingInputs(brief, base.points, base.trace, async (asked) => {
+  const count: AdviseGiven = async (asked) => {
     work += asked.points.length * asked.contaminants.length * asked.equipment!.length
     return null
-  })
+  }
+  await missingInputs(brief, base.points, base.trace, count, askFound)
   expect(work).toBeGreaterThan(0)
   expect(work).toBeLessThanOrEqual(40)
 })

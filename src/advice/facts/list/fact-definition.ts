@@ -4,7 +4,8 @@ import type { Family } from '../../../contract/index.ts'
  * Where a fact holds. "brief": once. "point": per inspection point. "contaminant": per contaminant, without
  * a machine. "option": per machine at a point. "finding": per machine, point and contaminant. Known once the
  * options are in order: "line", "row" (a contaminant on a line), "use" (a machine in use), "place" (an option
- * among the others), "together" (two machines in use), "close" (two options between which the order is close). The others belong to the register and the check plan: the record as a whole, a hazard, a
+ * among the others), "together" (two machines in use), "close" (two options between which the order is close). Known once it was searched for: "change" (a change of the
+ * line, or that there is none), "missing" (a value not given). The others belong to the register and the check plan: the record as a whole, a hazard, a
  * control before and after it is classed, a machine to be checked.
  */
 export type FactScope =
@@ -19,6 +20,8 @@ export type FactScope =
   | 'place'
   | 'together'
   | 'close'
+  | 'change'
+  | 'missing'
   | 'record'
   | 'hazard'
   | 'control'

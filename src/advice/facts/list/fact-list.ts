@@ -12,6 +12,7 @@ import { DETECTOR_FACTS } from './detector-facts.ts'
 import type { FactDefinition, FactScope } from './fact-definition.ts'
 import { RECORD_FACTS } from './record-facts.ts'
 import { REMOVAL_FACTS } from './removal-facts.ts'
+import { SEARCH_FACTS } from './search-facts.ts'
 import { XRAY_FACTS } from './xray-facts.ts'
 
 /** Every fact a rule may name, by id. A new family adds its own list here. */
@@ -23,6 +24,7 @@ export const FACTS: ReadonlyMap<string, FactDefinition> = new Map(
     ...COIL_FACTS,
     ...REMOVAL_FACTS,
     ...ANSWER_FACTS,
+    ...SEARCH_FACTS,
     ...RECORD_FACTS,
   ].map((fact) => [fact.id, fact]),
 )
@@ -36,6 +38,12 @@ const SEEN_BY: Readonly<Record<RecordGround, readonly FactScope[]>> = {
   check: ['brief', 'point', 'check'],
 }
 
+/** Scopes of facts that only the ground of the same name sees. */
+const OF_ONE_GROUND: readonly FactScope[] = ['together', 'close', 'change', 'missing']
+
+/** Grounds that belong to no one point. */
+const WITHOUT_POINT: readonly string[] = ['brief', 'line', 'together', 'change', 'missing']
+
 /** Facts a rule of this scope may name: "xray:contaminant" sees the brief, the point, its machine and its finding. */
 export function factsIn(scope: RuleScope): ReadonlyMap<string, FactDefinition> {
   const { ground, each } = splitScope(scope)
@@ -48,8 +56,8 @@ export function factsIn(scope: RuleScope): ReadonlyMap<string, FactDefinition> {
     if (fact.scope === 'row') return ground === 'line' && each === 'contaminant'
     if (fact.scope === 'use') return ground === 'use'
     if (fact.scope === 'place') return ground === 'option'
-    if (fact.scope === 'together' || fact.scope === 'close') return ground === fact.scope
-    if (fact.scope === 'point') return !['brief', 'line', 'together'].includes(ground)
+    if (OF_ONE_GROUND.includes(fact.scope)) return ground === fact.scope
+    if (fact.scope === 'point') return !WITHOUT_POINT.includes(ground)
     if (fact.scope === 'contaminant') return each === 'contaminant'
     if (fact.scope === 'option') return family !== null
     return family !== null && each === 'contaminant'

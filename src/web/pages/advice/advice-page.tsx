@@ -60,11 +60,10 @@ function changeLink(
   brief: Brief,
   packed: string,
   advice: Advice,
-  { inputs, effect }: Advice['changes'][number],
+  { inputs, equipment }: Advice['changes'][number],
 ): string {
   const [first] = inputs
   if (!first || !/^points\.\d+$/.test(first.path)) return `/advice?b=${packBrief(moved(brief.given, inputs))}`
   const there = advice.points.findIndex(({ name }) => name === first.to)
-  const machine = advice.points[there]?.options.find(({ label }) => effect.startsWith(label))
-  return machine ? partLink({ packed }, 'why', there, machine.equipment) : ''
+  return there < 0 ? '' : partLink({ packed }, 'why', there, equipment)
 }

@@ -1,0 +1,52 @@
+import type { FactDefinition } from './fact-definition.ts'
+
+type Row = readonly [
+  id: string,
+  label: string,
+  unit: FactDefinition['unit'],
+  type: FactDefinition['type'],
+  values?: readonly string[],
+]
+
+/** What a search for a change found: a lever of the point, a size to find, another point, or none. */
+export const CHANGE_KINDS = ['lever', 'size', 'point', 'none'] as const
+
+/** What a value not given may do: turn an answer, move a size, change what is said, leave rules or an answer open. */
+export const MISSING_KINDS = ['turns', 'moves', 'words', 'open-rules', 'open-answer'] as const
+
+const CHANGE: readonly Row[] = [
+  ['change.kind', 'what is changed', '', 'string', CHANGE_KINDS],
+  ['change.machine', 'machine that then meets more', '', 'string'],
+  ['change.met', 'contaminants it then meets', '', 'string'],
+  ['change.meetsAll', 'it then meets every size asked', '', 'boolean'],
+  ['change.how', 'the change in words', '', 'string'],
+  ['change.earlier', 'the other point lies earlier in the flow', '', 'boolean'],
+  ['change.missed', 'sizes missed that changes were searched for', '', 'number'],
+  ['change.howFar', 'how far the search went', '', 'string'],
+]
+
+const MISSING: readonly Row[] = [
+  ['missing.kind', 'what the value may do', '', 'string', MISSING_KINDS],
+  ['missing.turns', 'answers it turns, each with the value', '', 'string'],
+  ['missing.piece', 'contaminant whose size it moves most', '', 'string'],
+  ['missing.machine', 'machine with that size', '', 'string'],
+  ['missing.movesPct', 'how far it moves that size', '%', 'number'],
+  ['missing.value', 'value at which it does', '', 'string'],
+  ['missing.rules', 'rules that hang on it', '', 'number'],
+  ['missing.ruleNames', 'those rules', '', 'string'],
+]
+
+const define = (scope: 'change' | 'missing', rows: readonly Row[]): FactDefinition[] =>
+  rows.map(([id, label, unit, type, values]) => ({
+    id,
+    label,
+    unit,
+    type,
+    scope,
+    ...(values ? { values } : {}),
+  }))
+
+export const SEARCH_FACTS: readonly FactDefinition[] = [
+  ...define('change', CHANGE),
+  ...define('missing', MISSING),
+]
