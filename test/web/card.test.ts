@@ -37,6 +37,18 @@ describe('test card', () => {
     expect(rows.every((row) => row.startsWith('xray-dual,'))).toBe(true)
   })
 
+  it('sends its runs straight on to be read, which calls them simulated', async () => {
+    const html = await (await get(`/card?${card}`)).text()
+    const table = html.match(/name="table" value="([^"]*)"/)![1]!.replaceAll('&quot;', '"')
+    expect(table).toBe(await (await get(`/card/runs.csv?${card}`)).text())
+    const body = new FormData()
+    body.set('b', packed)
+    body.set('table', table)
+    const read = await house.request('/runs', { method: 'POST', body })
+    expect(read.status).toBe(200)
+    expect(await read.text()).toContain('demonstrate nothing of a machine')
+  })
+
   it('refuses a seed that is no number and a machine the point does not have', async () => {
     expect((await get(`/card?b=${packed}&seed=abc`)).status).toBe(422)
     expect((await get(`/card?b=${packed}&machine=nope`)).status).toBe(422)

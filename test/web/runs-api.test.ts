@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { InputError } from '../../src/commands/input.ts'
+import { runsCommand } from '../../src/commands/runs.ts'
 import { planSchema, runsAnswerSchema } from '../../src/contract/index.ts'
 import { openapi } from '../../src/web/api/openapi.ts'
 import { createApp } from '../../src/web/app.ts'
+import { file, run } from '../commands/run.ts'
 import { bagOfKernels as brief } from '../runs/bag-of-kernels.ts'
+import { visibleText } from './words/crawl.ts'
 
 const app = createApp()
 const post = (path: string, body: unknown) =>
@@ -46,6 +50,29 @@ describe('POST /api/runs', () => {
         expect(message).not.toMatch(/^Invalid|^Too |^Unrecognized|undefined|NaN|received|expected/)
         expect(message).toMatch(/given|missing|unknown key|must be/)
       }
+    }
+  })
+
+  it('names the same mistakes of a table as page and command', async () => {
+    const table = [
+      'equipment,material,sizeMm,runs,found,thershold',
+      'X,quarz,two,0,1,',
+      'X,quartz,2,10,11,',
+      'X,quartz,2,5.5,1,',
+    ].join('\n')
+    const api = (await (await post('/api/runs', { csv: table })).json()) as {
+      problems: { message: string }[]
+    }
+    const said = api.problems.map(({ message }) => message)
+    expect(said.length).toBeGreaterThan(5)
+    const body = new FormData()
+    body.set('table', table)
+    const page = await (await app.request('/runs', { method: 'POST', body })).text()
+    const refusal = await run(runsCommand, file('mistakes.csv', table)).catch((error: unknown) => error)
+    expect(refusal).toBeInstanceOf(InputError)
+    for (const message of said) {
+      expect(visibleText(page)).toContain(message)
+      expect((refusal as Error).message).toContain(message)
     }
   })
 

@@ -27,6 +27,8 @@ interface Props {
   readonly kV: Readonly<Record<string, number>>
   /** Sizes a person has set, mm, by contaminant. */
   readonly sizesMm: readonly (readonly number[] | null)[]
+  /** Runs of the card as a table of test runs. */
+  readonly runs: string
   /** The bed hides its own pieces: a single layer of them is shown beside it. Null where it does not. */
   readonly deepBed: DeepBed | null
 }
@@ -59,6 +61,15 @@ export function CardPage(props: Props) {
         </li>
         <li>
           <a href={`/card/runs.csv?${query(props)}`}>Runs as CSV</a>
+        </li>
+        <li>
+          <form method="post" action="/runs">
+            <input type="hidden" name="b" value={packed} />
+            <input type="hidden" name="table" value={props.runs} />
+            <button type="submit" class="second">
+              Read the runs
+            </button>
+          </form>
         </li>
       </ul>
       <div class="card-beside">

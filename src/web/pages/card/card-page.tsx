@@ -2,6 +2,7 @@ import type { Context } from 'hono'
 import { CardPage } from '../../../../views/card/card-page.tsx'
 import { NoCardPage } from '../../../../views/card/no-card-page.tsx'
 import { lineUp } from '../../../advice/assess/line-up.ts'
+import { runsCsv } from '../../../card/card-runs.ts'
 import { deepBed } from '../../../card/one-layer.ts'
 import type { Point } from '../../../contract/index.ts'
 import { materials } from '../../../reference/index.ts'
@@ -45,12 +46,14 @@ export const cardPage = (c: Context) => {
   const machines = point ? xrayAt(point) : []
   const equipment = asked.equipment ?? usualMachines(machines, point)
   const options = equipment.length > 0 ? { ...asked, equipment } : asked
+  const card = answerCard(brief, options)
   return showPage(
     c,
     <CardPage
       title={brief.title}
       packed={packed}
-      card={answerCard(brief, options)}
+      card={card}
+      runs={runsCsv(card)}
       machines={machines}
       chosen={equipment}
       points={brief.points.map(({ name }, i) => ({ value: String(i), words: name }))}
