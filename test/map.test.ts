@@ -16,11 +16,11 @@ const places = [
   ]),
 ]
 
-/** Paths a text names: words in code marks with a stroke in them, or that end like a file of code. */
+/** Paths a text names: words in code marks with a stroke in them (addresses begin with one), or that end like a file of code. */
 const pathsIn = (text: string): string[] =>
   [...text.matchAll(/`([^`\s]+)`/g)]
     .map(([, path]) => path!)
-    .filter((path) => /^[\w.-]*\/[\w./*-]*$|^[\w-]+\.tsx?$/.test(path) && !path.startsWith('@'))
+    .filter((path) => /^[\w.-]+\/[\w./*-]*$|^[\w-]+\.tsx?$/.test(path) && !path.startsWith('@'))
 
 const stands = (path: string): boolean => {
   const [start, end = ''] = path.split('*')

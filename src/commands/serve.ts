@@ -60,6 +60,8 @@ export async function serveCommand(args: string[]): Promise<number> {
   } catch (error) {
     throw error instanceof NobodyToldWho ? new InputError(error.message) : error
   }
+  // Heard from the start: whoever reads the address may send it at once.
+  const told = Promise.race([once(process, 'SIGTERM'), once(process, 'SIGINT')])
   const served = await serve({
     port,
     listen,
@@ -73,7 +75,7 @@ export async function serveCommand(args: string[]): Promise<number> {
   }).catch((error) => {
     throw CANNOT_LISTEN[(error as NodeJS.ErrnoException).code ?? '']?.(listen, port) ?? error
   })
-  await Promise.race([once(process, 'SIGTERM'), once(process, 'SIGINT')])
+  await told
   await served.stop()
   return 0
 }

@@ -38,8 +38,9 @@ export async function workCommand(args: string[]): Promise<number> {
     workforce: workforceOf(lane, threads),
     rules: values.rules,
   })
+  const told = Promise.race([once(process, 'SIGTERM'), once(process, 'SIGINT')])
   process.stdout.write(`gritwise works on tables with ${threads} worker${threads === 1 ? '' : 's'}\n`)
-  await Promise.race([once(process, 'SIGTERM'), once(process, 'SIGINT')])
+  await told
   await work.close()
   await keeping.close()
   await lane.destroy()
