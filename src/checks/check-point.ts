@@ -5,6 +5,7 @@ import { type Throughput, USUAL_DAYS } from '../register/line/throughput.ts'
 import { calculation, HOLD } from '../register/line/trail.ts'
 import { sentencesFor } from '../register/say/sentences.ts'
 import { checksPerDay, holdRow, INTERVALS_MIN } from './hold-table.ts'
+import { pieceVerdicts } from './piece-verdicts.ts'
 import { piecesOf } from './pieces.ts'
 import { rejectAt } from './reject-plan.ts'
 import { rejectWorkload } from './reject-workload.ts'
@@ -97,6 +98,7 @@ export async function checkPointOf(input: CheckInput): Promise<Planned> {
       'check.standIns': input.kinds.filter((kind) => STAND_INS.includes(kind)).length,
       'check.pieceNames': pieces.map(pieceWords).join('; '),
       'check.pieceCount': pieces.length,
+      ...pieceVerdicts(pieces),
       ...reject.facts,
       'check.keyHolder': keyHolder,
       'check.keyHolderNamed': keyHolder !== '',

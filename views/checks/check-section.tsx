@@ -6,7 +6,7 @@ import { type Ink, Sentences } from '../register/ink.tsx'
 import { answerLink } from '../register/questions.tsx'
 import { HoldTable, RejectPlan, Workload } from './hold-table.tsx'
 import { Items } from './items.tsx'
-import { Notices, PiecesTable, PieceWords, pieceWords } from './pieces-table.tsx'
+import { Notices, PiecesTable, pieceWords } from './pieces-table.tsx'
 
 /** Length, width and height of what passes at each inspection point, mm. */
 export interface PackSize {
@@ -118,7 +118,6 @@ export function CheckSection({
       ) : (
         <>
           <PiecesTable check={check} ink={ink} />
-          <PieceWords check={check} ink={ink} />
           <Notices check={check} ink={ink} />
         </>
       )}
