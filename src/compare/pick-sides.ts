@@ -52,7 +52,17 @@ const twinOf = (side: Side, others: readonly Side[]): Side | undefined => {
   return same.find(({ pointIndex }) => pointIndex === side.pointIndex) ?? same.at(-1)
 }
 
-/** Machines of two packs, each with the one and with the other: those asked for, else those with quoted sizes, else what either advice puts there. */
+/** What the advice puts there with either pack; where that is the same machine, the best of the other technology beside it: a film or a tray is often its question alone. */
+function usualTwice(laid: readonly [Laid, Laid], ofFirst: readonly Side[], ofSecond: readonly Side[]) {
+  const [first, second] = [recommended(laid[0], ofFirst), recommended(laid[1], ofSecond)]
+  const isSame = first?.option.equipment === second?.option.equipment
+  const other = ofFirst.find(
+    ({ pointIndex, option }) => pointIndex === first?.pointIndex && option.family !== first.option.family,
+  )
+  return isSame ? [first, other] : [first, second]
+}
+
+/** Machines of two packs, each with the one and with the other: those asked for, else those with quoted sizes, else the usual ones. */
 export function pickTwice(
   laid: readonly [Laid, Laid],
   sides: readonly Side[],
@@ -61,7 +71,7 @@ export function pickTwice(
   const [ofFirst, ofSecond] = laid.map((one) => sides.filter((side) => side.laid === one)) as [Side[], Side[]]
   const wanted = asked(sides, keys)
   const claimed = onePerMachine(ofFirst.filter(({ claims }) => claims.length > 0))
-  const usual = claimed.length > 0 ? claimed : [recommended(laid[0], ofFirst), recommended(laid[1], ofSecond)]
+  const usual = claimed.length > 0 ? claimed : usualTwice(laid, ofFirst, ofSecond)
   const pairs = (wanted.length > 0 ? wanted : usual).flatMap(
     (side): (readonly [Side | undefined, Side | undefined])[] => {
       if (!side) return []

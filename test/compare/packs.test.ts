@@ -63,6 +63,18 @@ describe('pack against pack', () => {
     expect(table.sides[1]!.words).toMatch(/^B: metal detector/)
   })
 
+  it('takes the best of the other technology beside a machine that both packs get', () => {
+    const [first] = table.laid
+    const asked = { keys: [], given: {}, wordsOf: () => '', ofMaterial: (id: string) => id }
+    const { sides } = compare([first!, { ...first!, mark: 'B' }], asked)!
+    expect(sides.map(({ key }) => key)).toEqual([
+      'p0.coil-multi',
+      'B.p0.coil-multi',
+      'p0.xray-single',
+      'B.p0.xray-single',
+    ])
+  })
+
   it('knows the same piece in both briefs, wherever it stands in them', () => {
     expect(table.wanted.map(({ piece, at }) => [piece.material, ...at])).toEqual([
       ['ss316', 0, 1],

@@ -2,7 +2,6 @@ import type { Claim, Side } from '../../src/compare/sides.ts'
 import type { Finding } from '../../src/contract/advice.ts'
 import { ruleLink } from '../advice/links.ts'
 import { metCounts } from '../advice/sheet/machines.tsx'
-import { grouped } from '../words/grouped.ts'
 import { sizeWords } from '../words/size.ts'
 import { ANSWER_WORDS, VERDICT_WORDS } from '../words/verdict.ts'
 import { type ComparePageProps, packOf } from './props.ts'
@@ -12,7 +11,8 @@ export function Columns(props: ComparePageProps) {
   const { comparison, piecesShort, rejectWords } = props
   const { sides, differences } = comparison
   const { verdicts, burdens, figures, ownFigures, sizes, rules } = differences
-  const rejectsDiffer = grouped(rejectWords, (words) => words).size > 1
+  const counts = countsOf(props)
+  const rejectsDiffer = !allAlike(rejectWords)
   return (
     <section aria-labelledby="differs">
       <h2 id="differs">Side by side</h2>
@@ -28,15 +28,18 @@ export function Columns(props: ComparePageProps) {
             </tr>
           </thead>
           <tbody>
-            <Row
-              words="Verdict"
-              cells={verdicts.map((verdict) => (
-                <>
-                  <span aria-hidden="true">{VERDICT_WORDS[verdict].mark}</span> {VERDICT_WORDS[verdict].words}
-                </>
-              ))}
-            />
-            <Row words="Sizes asked" cells={sides.map(({ option }) => metCounts(option) || 'none')} />
+            {allAlike(verdicts) ? null : (
+              <Row
+                words="Verdict"
+                cells={verdicts.map((verdict) => (
+                  <>
+                    <span aria-hidden="true">{VERDICT_WORDS[verdict].mark}</span>{' '}
+                    {VERDICT_WORDS[verdict].words}
+                  </>
+                ))}
+              />
+            )}
+            {allAlike(counts) ? null : <Row words="Sizes asked" cells={counts} />}
             {sizes.map(({ contaminant, findings }) => (
               <Row
                 words={piecesShort[contaminant] ?? ''}
@@ -84,12 +87,19 @@ export function Columns(props: ComparePageProps) {
   )
 }
 
-function sameWords(
-  { comparison, piecesShort, rejectWords }: ComparePageProps,
-  rejectsDiffer: boolean,
-): string {
-  const { figures, contaminants } = comparison.differences.same
+const allAlike = (cells: readonly string[]) => new Set(cells).size <= 1
+
+const countsOf = ({ comparison }: ComparePageProps) =>
+  comparison.sides.map(({ option }) => metCounts(option) || 'none')
+
+function sameWords(props: ComparePageProps, rejectsDiffer: boolean): string {
+  const { comparison, piecesShort, rejectWords } = props
+  const { verdicts, same } = comparison.differences
+  const { figures, contaminants } = same
+  const counts = countsOf(props)
   const parts = [
+    ...(allAlike(verdicts) && verdicts[0] ? [`verdict ${VERDICT_WORDS[verdicts[0]].words}`] : []),
+    ...(allAlike(counts) && counts[0] ? [`sizes asked: ${counts[0]}`] : []),
     ...contaminants.map((at) => {
       const finding = comparison.sides[0]?.findings[at]
       return finding ? `${piecesShort[at]} (${findingWords(finding)})` : (piecesShort[at] ?? '')

@@ -12,7 +12,14 @@ export function Packs(props: ComparePageProps) {
   const { comparison, piecesShort, names, packed, packedOther } = props
   const [first, second] = comparison.laid
   if (!first || !second) return null
-  const changed = comparison.packs.filter(({ differs }) => differs)
+  const differing = comparison.packs.filter(({ differs }) => differs)
+  const changed = differing.filter((row) => !isSizeAlone(row, comparison))
+  const bySize = differing.filter((row) => isSizeAlone(row, comparison))
+  const sentences = [first, second].map(({ advice }) => advice.answer.sentence)
+  const [onA, onB] = [
+    <a href={`/advice?b=${packed}`}>Advice on A</a>,
+    <a href={`/advice?b=${packedOther}`}>Advice on B</a>,
+  ]
   const same = comparison.packs.filter(({ differs }) => !differs)
   const inputs = packInputs(first.brief, second.brief, names)
   return (
@@ -45,15 +52,17 @@ export function Packs(props: ComparePageProps) {
                   <td>{other}</td>
                 </tr>
               ))}
-              <tr>
-                <th scope="row">Answer</th>
-                <td>
-                  {first.advice.answer.sentence} <a href={`/advice?b=${packed}`}>Advice on A</a>
-                </td>
-                <td>
-                  {second.advice.answer.sentence} <a href={`/advice?b=${packedOther}`}>Advice on B</a>
-                </td>
-              </tr>
+              {sentences[0] === sentences[1] ? null : (
+                <tr>
+                  <th scope="row">Answer</th>
+                  <td>
+                    {sentences[0]} {onA}
+                  </td>
+                  <td>
+                    {sentences[1]} {onB}
+                  </td>
+                </tr>
+              )}
               {changed.map((row) => (
                 <tr>
                   <th scope="row">
@@ -70,6 +79,17 @@ export function Packs(props: ComparePageProps) {
             </tbody>
           </table>
         </section>
+        {sentences[0] === sentences[1] ? (
+          <p>
+            The answer with both: {sentences[0]} {onA} {onB}
+          </p>
+        ) : null}
+        {bySize.length > 0 ? (
+          <p class="small">
+            Answered alike at other sizes, side by side below:{' '}
+            {bySize.map(({ contaminant }) => piecesShort[contaminant]).join('; ')}.
+          </p>
+        ) : null}
         {same.length > 0 ? (
           <p class="small">
             The same with both: {same.map(({ contaminant }) => piecesShort[contaminant]).join('; ')}.
@@ -79,6 +99,15 @@ export function Packs(props: ComparePageProps) {
     </>
   )
 }
+
+/** Only the sizes differ, and they stand in the columns of that machine. */
+const isSizeAlone = ({ rows: [one, other] }: PackRow, { sides }: ComparePageProps['comparison']) =>
+  one !== null &&
+  other !== null &&
+  one.equipment === other.equipment &&
+  one.meets === other.meets &&
+  one.askedMm === other.askedMm &&
+  sides.some(({ option, point }) => option.equipment === one.equipment && point.name === one.point)
 
 function askedWords({ rows }: PackRow): string {
   const sizes = [...new Set(rows.flatMap((row) => (row ? [row.askedMm] : [])))]

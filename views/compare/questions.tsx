@@ -2,7 +2,7 @@ import type { Question } from '../../src/compare/questions.ts'
 import type { ComparePageProps } from './props.ts'
 
 /** What to ask each supplier, what is asked of all of them once; beside it what only the buyer can settle. */
-export function QuestionsPart({ comparison }: ComparePageProps) {
+export function QuestionsPart({ comparison, printedOn }: ComparePageProps) {
   const { sides, questions } = comparison
   const { toAll, toEach, ourselves } = questions
   return (
@@ -18,10 +18,11 @@ export function QuestionsPart({ comparison }: ComparePageProps) {
         {sides.map((side, at) => {
           const own = toEach[at] ?? []
           return own.length === 0 ? null : (
-            <>
-              <h3>{side.words}</h3>
-              <List questions={own} />
-            </>
+            <Of
+              words={side.words}
+              questions={own}
+              folded={comparison.packs.length > 0 && printedOn === null}
+            />
           )
         })}
         {toAll.length === 0 && toEach.every((own) => own.length === 0) ? (
@@ -36,6 +37,31 @@ export function QuestionsPart({ comparison }: ComparePageProps) {
         </section>
       ) : null}
     </div>
+  )
+}
+
+/** What is asked of one column; of two packs, where most columns ask alike, folded. */
+function Of({
+  words,
+  questions,
+  folded,
+}: {
+  words: string
+  questions: readonly Question[]
+  folded: boolean
+}) {
+  return folded ? (
+    <details>
+      <summary>
+        {words}: {questions.length === 1 ? '1 question' : `${questions.length} questions`}
+      </summary>
+      <List questions={questions} />
+    </details>
+  ) : (
+    <>
+      <h3>{words}</h3>
+      <List questions={questions} />
+    </>
   )
 }
 

@@ -36,13 +36,17 @@ export function hereWords(node: ConditionTrace): string {
   return node.value === undefined || node.value === null ? 'not known' : withUnit(node.value, node.unit ?? '')
 }
 
-/** Where the value is from and how far it lies from the threshold: "assumed; margin 8 mm (160 %)". */
+/** Where the value is from and how far it lies from the threshold: "assumed, margin 8 mm (160 %)". */
 export function standingWords(node: ConditionTrace): string {
   const { margin } = node
   const share = margin?.relative != null ? ` (${Math.round(margin.relative * 100)} %)` : ''
   const parts = [
     node.origin ?? '',
-    margin ? `margin ${withUnit(margin.absolute, node.unit ?? '')}${share}` : '',
+    !margin
+      ? ''
+      : margin.absolute === 0
+        ? 'just at it'
+        : `margin ${withUnit(margin.absolute, node.unit ?? '')}${share}`,
   ]
   return parts.filter((part) => part !== '').join(', ')
 }
