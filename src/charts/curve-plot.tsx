@@ -119,7 +119,7 @@ export function CurvePlot(props: Props) {
         ))}
       </svg>
       <Numbers x={x} y={y} along={along} up={up} height={height} />
-      {level ? <Level level={level} x={x} y={y} curves={curves} height={height} up={up} /> : null}
+      {level ? <Level {...{ level, x, y, curves, height, up }} upright={upright ?? null} /> : null}
       {upright ? (
         <g class="present">
           <line x1={`${along(upright.x)}%`} x2={`${along(upright.x)}%`} y1={TOP - 8} y2={TOP + height} />
@@ -190,13 +190,15 @@ function betweenOf({ places }: Curve, x: Axis, y: Axis, height: number): string 
     .join('')
 }
 
-/** The words of a level stand where no curve runs through them. */
-function Level({ level, x, y, curves, height, up }: LevelProps) {
+/** The words of a level stand where neither a curve nor the upright runs through them. */
+function Level({ level, x, y, curves, height, up, upright }: LevelProps) {
   const shares = curves.map(({ places }) =>
     places.flatMap((place) => (place.y === null ? [] : [{ along: x.share(place.x), up: y.share(place.y) }])),
   )
   const width = (level.words.length * CHARACTER) / NARROWEST
-  const { along, anchor, above } = clearPlace(shares, y.share(level.y), width, 20 / height)
+  const [at, high] = [y.share(level.y), 20 / height]
+  if (upright) shares.push([-high / 2, high / 2].map((off) => ({ along: x.share(upright.x), up: at + off })))
+  const { along, anchor, above } = clearPlace(shares, at, width, high)
   return (
     <g class="must-find">
       <line x1={`${LEFT}%`} x2={`${LEFT + WIDTH}%`} y1={up(level.y)} y2={up(level.y)} />
@@ -214,6 +216,7 @@ interface LevelProps {
   readonly curves: readonly Curve[]
   readonly height: number
   readonly up: Position
+  readonly upright: { readonly x: number } | null
 }
 
 interface GridProps {

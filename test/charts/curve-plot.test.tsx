@@ -53,6 +53,11 @@ describe('curves', () => {
     expect(draw([curve])).not.toContain('between')
   })
 
+  it('leave the words of a level clear, and so does the upright', () => {
+    const flat = { ...curve, places: [0, 40].map((x) => ({ x, y: 1 })) }
+    expect(draw([flat])).toMatch(/text-anchor="end">you must find 3 mm/)
+  })
+
   it('have both axes named, with the unit and the scale', () => {
     const svg = draw([curve])
     expect(svg).toContain('>size, mm, log scale</text>')

@@ -33,6 +33,7 @@ export function Ladders({ advice, names, links, print = false }: Props) {
         {advice.points.length > 1
           ? `${advice.points.map(({ name }, at) => `${at + 1} ${name}`).join(' · ')}; mm, log scale`
           : 'Sizes in mm, log scale'}
+        {all.some((wanted) => linesOf(advice, wanted).some(isHollow)) ? '; a hollow bar: not suitable' : ''}
       </p>
       <div class="ladders">
         {all
@@ -54,6 +55,9 @@ export function Ladders({ advice, names, links, print = false }: Props) {
     </section>
   )
 }
+
+const isHollow = ({ option, finding }: ReturnType<typeof linesOf>[number]) =>
+  option.verdict === 'not-suitable' && finding.expectedMm !== null
 
 /** "asked 4 mm: promised by 3 of 11, expected from 2". */
 function insideWords(advice: Advice, wanted: Wanted): string {
