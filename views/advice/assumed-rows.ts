@@ -22,10 +22,10 @@ export function assumedRows(advice: Advice): AssumedRow[] {
 function wordsOf(same: readonly Assumed[], first: Assumed, advice: Advice): string {
   if (same.length === 1) return pathWords(first.path, advice)
   const [list] = first.path.split('.')
-  const rows = same.map(({ path }) => Number(path.split('.')[1]))
+  const rows = [...new Set(same.map(({ path }) => Number(path.split('.')[1])))]
   const words = fieldWords(first.path)
   const all = rows.length === (list === 'points' ? advice.points.length : advice.brief.contaminants.length)
   if (list === 'points')
-    return `${words} at ${all ? 'every point' : rows.map((row) => advice.points[row]?.name).join(', ')}`
+    return `${words} at ${all ? 'every point' : rows.map((row) => `“${advice.points[row]?.name}”`).join(', ')}`
   return `${words} of ${all ? 'every contaminant' : `contaminants ${rows.map((row) => row + 1).join(', ')}`}`
 }

@@ -10,7 +10,7 @@ export function assumedLine(advice: Advice, most = Number.POSITIVE_INFINITY): st
   const each = rows.slice(0, most).map(({ path, words, value, range }) => {
     const unit = unitOf(path)
     const span = range ? ` (${valueWords(range[0])} to ${valueWords(range[1])})` : ''
-    return `${words} ${valueWords(value)}${unit ? ` ${unit}` : ''}${span}`
+    return `${words}${typeof value === 'number' ? '' : ':'} ${valueWords(value)}${unit ? ` ${unit}` : ''}${span}`
   })
   const more = rows.length - each.length
   return `Assumed: ${each.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`

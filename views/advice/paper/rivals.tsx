@@ -6,11 +6,23 @@ import { metCounts } from '../sheet/machines.tsx'
 
 /** Machines and reasons that fit on the sheet. */
 const MOST_RIVALS = 4
-const MOST_REASONS = 2
+const MOST_REASONS = 3
 
 interface Other {
   readonly name: string
   readonly option: Option
+}
+
+/** Why not, said of all alike at once: the first reasons, and of a technology that is nowhere else on the sheet one at least. */
+function reasonsTold(against: readonly Other[], families: readonly string[]) {
+  const groups = [...grouped(against, ({ option }) => option.because)]
+  const first = groups.slice(0, MOST_REASONS)
+  const known = new Set([
+    ...families,
+    ...first.flatMap(([, alike]) => alike.map(({ option }) => option.family)),
+  ])
+  const missing = groups.find(([, alike]) => alike.some(({ option }) => !known.has(option.family)))
+  return missing ? [...first.slice(0, -1), missing] : first
 }
 
 /** What else was compared where a machine is put, and why it is not that. */
@@ -25,6 +37,10 @@ export function Rivals({ advice }: { advice: Advice }) {
     .filter(({ option }) => option.rank !== null)
   const suits = others.filter(({ option }) => option.verdict !== 'not-suitable').slice(0, MOST_RIVALS)
   const against = others.filter(({ option }) => option.verdict === 'not-suitable')
+  const told = reasonsTold(
+    against,
+    suits.map(({ option }) => option.family),
+  )
   if (others.length === 0) return null
   return (
     <>
@@ -41,14 +57,12 @@ export function Rivals({ advice }: { advice: Advice }) {
               <td>{metCounts(option)}</td>
             </tr>
           ))}
-          {[...grouped(against, ({ option }) => option.because)]
-            .slice(0, MOST_REASONS)
-            .map(([reason, alike]) => (
-              <tr>
-                <th scope="row">{[...new Set(alike.map(({ option }) => shortName(option)))].join('; ')}</th>
-                <td colspan={2}>not suitable: {reason}</td>
-              </tr>
-            ))}
+          {told.map(([reason, alike]) => (
+            <tr>
+              <th scope="row">{[...new Set(alike.map(({ option }) => shortName(option)))].join('; ')}</th>
+              <td colspan={2}>not suitable: {reason}</td>
+            </tr>
+          ))}
         </tbody>
       </table>
     </>
