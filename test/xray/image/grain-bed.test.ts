@@ -136,7 +136,7 @@ describe('a grain', () => {
     const path = new Float32Array(fine.columns * fine.rows)
     const shape = grainShape(food, structure)
     const axes = fallenAxes(shape, 'down', randomStream(seed, 'lie'))
-    const grain = lyingGrain(shape.kind, grainBody(shape, 5), 30, 30, axes)
+    const grain = lyingGrain(shape.kind, grainBody(shape, 5), 30, 30, axes, shape)
     addGrain(path, fine, grain)
     return path.reduce((sum, mm) => sum + mm, 0) * fine.pitchMm ** 2
   }
@@ -147,6 +147,8 @@ describe('a grain', () => {
     ['fries_frozen', 'granular'],
     ['biscuit', 'plates'],
     ['anything', 'granular'],
+    ['strawberry_frozen', 'granular'],
+    ['hazelnut', 'granular'],
   ])('of %s keeps the volume of its sphere however it lies', (food, structure) => {
     for (const seed of [1, 2, 3])
       expect(volumeOf(food, structure, seed) / ((4 / 3) * Math.PI * 125)).toBeCloseTo(1, 1)

@@ -36,9 +36,10 @@ export function lyingGrain(
   u: number,
   v: number,
   axes: Axes,
-  roundEnds = false,
+  { roundEnds = false, form }: Pick<GrainShape, 'roundEnds' | 'form'> = {},
 ): Grain {
-  if (kind === 'ellipsoid') return { kind, u, v, halfAxes: body.half, directions: axes }
+  if (kind === 'ellipsoid')
+    return { kind, u, v, halfAxes: body.half, directions: axes, ...(form ? { form } : {}) }
   return { kind, u, v, radius: body.half[1], length: 2 * body.half[0], direction: axes[0], roundEnds }
 }
 

@@ -91,7 +91,7 @@ export function cutFrom(tile: Tile, shape: GrainShape, view: View, seed: number)
       for (let v = start(v0, fromV); v < view.vMm; v += sideMm) {
         if (u < -beyondMm || v < 0) continue
         if (Math.abs(grain.w) > depthAtMm(view, u, v) / 2) continue
-        cut.push(lyingGrain(shape.kind, grain.body, u, v, axes, shape.roundEnds))
+        cut.push(lyingGrain(shape.kind, grain.body, u, v, axes, shape))
       }
     }
   }
