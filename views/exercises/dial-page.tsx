@@ -136,12 +136,12 @@ export function DialPart(props: DialProps) {
     return (
       <p>At this value the machine does not see the pack: it does not fit, or nothing gets through to it.</p>
     )
-  const { values, unit, present, chance, expectedMm } = shown
+  const { values, unit, present } = shown
   return (
     <>
       <p class="dial-said">
         <strong>{`${movedTo(state.input, unit, values[stop]!)}${stop === present ? ', as in the brief' : ''}.`}</strong>{' '}
-        {`${pieceOf(props, shown)}: found ${Math.round(100 * chance)} times in 100 ${settingOf(shown)}; expected size found ${expectedMm === null ? 'none' : `${mm(expectedMm)} mm`}.`}
+        {`${pieceOf(props, shown)}${foundWords(shown)}`}
       </p>
       <div class="dial-views">
         {shown.kind === 'metal' ? (
@@ -154,6 +154,21 @@ export function DialPart(props: DialProps) {
       <DialNumbers curve={shown.curve} />
     </>
   )
+}
+
+const SETTLED = {
+  sinks: 'At the bottom, where it sinks to,',
+  floats: 'At the top, where it floats to,',
+} as const
+
+/** How often the piece is found, and the size that is: where it settles, a place of its own is named beside the middle. */
+function foundWords(shown: DialShown | MetalShown): string {
+  const { chance, expectedMm } = shown
+  const often = `found ${Math.round(100 * chance)} times in 100 ${settingOf(shown)}`
+  const size = expectedMm === null ? 'none' : `${mm(expectedMm)} mm`
+  return shown.kind === 'metal' || shown.settles === 'stays'
+    ? `: ${often}; expected size found ${size}.`
+    : ` in the middle of the pack: ${often}. ${SETTLED[shown.settles]} the expected size found is ${size}; picture and curves are of the middle.`
 }
 
 const settingOf = (shown: DialShown | MetalShown) =>

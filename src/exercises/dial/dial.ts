@@ -16,6 +16,7 @@ import { detectability } from '../../xray/observer/detectability.ts'
 import { PRACTICE } from '../../xray/observer/practice.ts'
 import { chanceOf, objectIn, positionsOf, setScene } from '../../xray/observer/scene.ts'
 import { materialAttenuation, packInBeam } from '../../xray/places/pack-in-beam.ts'
+import { type Settling, settlingOf } from '../../xray/places/settling.ts'
 import { cleanDensity, pieceDensity } from '../proof/threshold-hills.ts'
 import { stopsOf } from './stops.ts'
 
@@ -59,7 +60,10 @@ export interface DialShown {
   readonly pictures: readonly CardPicture[]
   /** Chance of finding against size, mm. */
   readonly curve: Curve
+  /** Where the piece decides: at the level it settles to, else in the middle. */
   readonly expectedMm: number | null
+  /** Chance, curve, hills and picture are those of the middle, wherever it settles. */
+  readonly settles: Settling
   /** The piece whose hill is drawn, mm, and its chance of being found. */
   readonly pieceMm: number
   readonly chance: number
@@ -110,6 +114,7 @@ export function dialAt(brief: Brief, asked: DialAsked): DialShown | null {
     present,
     kV,
     expectedMm,
+    settles: settlingOf(changed.point, brief.contaminants[asked.contaminant]!),
     pieceMm,
     ...pictured(brief, asked, exposed, pieceMm),
     ...computed(brief, asked, exposed, pieceMm),
