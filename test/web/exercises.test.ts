@@ -228,8 +228,8 @@ describe('a trainer', () => {
   it('is told what cannot be a place or a time, and keeps what was typed', async () => {
     const { status, html } = await get('/exercises/lesson?order-jar-heel=first&minutes-jar-heel=999')
     expect(status).toBe(422)
-    expect(text(html)).toContain('Place: a whole number from 1 to 99')
-    expect(text(html)).toContain('Minutes: a whole number from 1 to 240')
+    expect(text(html)).toMatch(/Place of [^:]+: a whole number from 1 to 99/)
+    expect(text(html)).toMatch(/Minutes for [^:]+: a whole number from 1 to 240/)
     expect(html).toContain('value="first"')
   })
 

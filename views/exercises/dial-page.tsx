@@ -89,6 +89,7 @@ export function DialPage(props: DialProps) {
             hx-sync="this:replace"
           />
           <button type="submit">Show</button>
+          <output id="dial-ready" class="small" for="dial-stop"></output>
         </div>
       </form>
       <div id="dial" aria-live="polite">

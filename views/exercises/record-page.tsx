@@ -87,7 +87,7 @@ function OneRecord({ scores, questions, total, reached, room, name, today, pass 
   return (
     <>
       <section class="scroll" tabindex={0} aria-labelledby="record">
-        <table class="record">
+        <table class={reached === null ? 'record' : 'record filled'}>
           <caption id="record">
             {reached === null
               ? 'To be filled in by hand: nothing was predicted in this sitting yet'
@@ -148,7 +148,7 @@ function OneRecord({ scores, questions, total, reached, room, name, today, pass 
 function QuestionTable({ questions }: { questions: readonly QuestionRow[] }) {
   return (
     <section class="scroll" tabindex={0} aria-labelledby="questions">
-      <table class="record">
+      <table class="record filled">
         <caption id="questions">Question by question</caption>
         <thead>
           <tr>

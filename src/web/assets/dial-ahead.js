@@ -13,11 +13,20 @@ async function ahead(stop) {
   if (picture) await fetch(picture)
 }
 
+const told = document.querySelector('#dial-ready')
+const tell = (ready, of) => {
+  if (told) told.textContent = ready < of ? `${ready} of ${of} places ready` : 'All places ready'
+}
+
 async function allAhead() {
   const at = Number(control.value)
   const stops = Array.from({ length: Number(control.max) + 1 }, (_, stop) => stop)
   stops.sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
-  for (const stop of stops) if (stop !== at) await ahead(stop)
+  for (const [done, stop] of stops.entries()) {
+    tell(done, stops.length)
+    if (stop !== at) await ahead(stop)
+  }
+  tell(stops.length, stops.length)
 }
 
 if (form) allAhead().catch(() => {})

@@ -32,7 +32,10 @@ const isWhole = (text: string, most: number) =>
   /^\d+$/.test(text) && Number(text) >= 1 && Number(text) <= most
 
 /** The lesson of a form in its order, or what is wrong with it. */
-export function lessonOf(typed: ReadonlyMap<string, TypedPart>): {
+export function lessonOf(
+  typed: ReadonlyMap<string, TypedPart>,
+  titleOf: (id: string) => string,
+): {
   parts: readonly LessonPart[]
   problems: readonly Problem[]
 } {
@@ -40,9 +43,15 @@ export function lessonOf(typed: ReadonlyMap<string, TypedPart>): {
   const taken: (LessonPart & { order: number })[] = []
   for (const [id, { order, minutes, note }] of typed) {
     if (order !== '' && !isWhole(order, MOST_ORDER))
-      problems.push({ path: `order-${id}`, message: `Place: a whole number from 1 to ${MOST_ORDER}` })
+      problems.push({
+        path: `order-${id}`,
+        message: `Place of ${titleOf(id)}: a whole number from 1 to ${MOST_ORDER}`,
+      })
     if (minutes !== '' && !isWhole(minutes, MOST_MINUTES))
-      problems.push({ path: `minutes-${id}`, message: `Minutes: a whole number from 1 to ${MOST_MINUTES}` })
+      problems.push({
+        path: `minutes-${id}`,
+        message: `Minutes for ${titleOf(id)}: a whole number from 1 to ${MOST_MINUTES}`,
+      })
     if (order !== '')
       taken.push({ id, minutes: minutes === '' ? null : Number(minutes), note, order: Number(order) })
   }

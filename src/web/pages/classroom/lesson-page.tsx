@@ -16,7 +16,8 @@ export const lessonPage = (advisor: Advisor) => async (c: Context) => {
     c.req.query(),
     all.map(({ id }) => id),
   )
-  const read = typed && lessonOf(typed)
+  const titleOf = (id: string) => all.find((one) => one.id === id)?.title(asked.voice) ?? id
+  const read = typed && lessonOf(typed, titleOf)
   if (read && read.problems.length === 0)
     return c.redirect(lessonLink({ ...asked.sitting, lesson: writeLesson(read.parts) }), 303)
   const place = (id: string) => asked.lesson.findIndex((part) => part.id === id)
