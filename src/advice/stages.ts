@@ -166,7 +166,7 @@ export interface Worst {
 }
 
 /** What two options of one point differ in; no parting where one has no place in the order, or both are ruled out. */
-export interface Apart extends Omit<Contrast, 'because' | 'rules'> {
+export interface Apart extends Omit<Contrast, 'because' | 'grounds' | 'rules'> {
   readonly parting: PartingOfTwo | null
   readonly rules: readonly Omit<Contrast['rules'][number], 'text'>[]
 }

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util'
 import { differenceOf } from '../advice/book/difference.ts'
-import { loadRulebook } from '../advice/book/rulebook.ts'
+import { loadRulebook, type Rulebook } from '../advice/book/rulebook.ts'
 import { type AdviseOptions, advise } from '../advise.ts'
 import { rather } from '../compare/rather.ts'
 import type { Advice, Brief } from '../contract/index.ts'
@@ -28,7 +28,13 @@ function takeRather(args: readonly string[]): { rather: [string, string] | null;
 }
 
 /** Two machines side by side at every point that has both. */
-function ratherText(brief: Brief, advice: Advice, [a, b]: [string, string], asJson: boolean): string {
+function ratherText(
+  book: Rulebook,
+  brief: Brief,
+  advice: Advice,
+  [a, b]: [string, string],
+  asJson: boolean,
+): string {
   const found = advice.points.flatMap((point, at) => {
     const option = (id: string) => point.options.find((o) => o.equipment === id)
     const [first, second] = [option(a), option(b)]
@@ -37,7 +43,7 @@ function ratherText(brief: Brief, advice: Advice, [a, b]: [string, string], asJs
           {
             name: point.name,
             pair: [first, second] as const,
-            contrast: rather(brief, advice, at, first, second),
+            contrast: rather(book, brief, advice, at, first, second),
           },
         ]
       : []
@@ -97,7 +103,7 @@ export async function adviseCommand(args: string[]): Promise<number> {
     }
     const one = pair ?? values.trail ?? values.rule
     const advice = await advise(brief, one ? { ...QUICK, ...options } : options)
-    if (pair) return ratherText(brief, advice, pair, values.json)
+    if (pair) return ratherText(options.book ?? loadRulebook(), brief, advice, pair, values.json)
     if (values.trail !== undefined) return trail(advice, values.trail, values.json)
     if (values.rule !== undefined) {
       const { renamed } = options.book ?? loadRulebook()

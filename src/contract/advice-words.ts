@@ -21,6 +21,7 @@ export const EFFECTS = [
   'combines',
   'multiplies',
   'hinges',
+  'parts',
   'alters',
   'matters',
   'notes',

@@ -14,6 +14,8 @@ export const contrastSchema = z.object({
   second: z.string(),
   /** What puts one before the other. */
   because: z.string(),
+  /** The same by its sentences, each with its rule. */
+  grounds: z.array(tracedSchema),
   /** null where both are the same. */
   verdict: two(z.enum(VERDICTS)).nullable(),
   burden: two(z.number()).nullable(),

@@ -197,6 +197,7 @@ export const advice: Advice = {
           second: 'xray-single',
           because:
             'Of the sizes of severity 3, dual energy leaves none unmet; single energy leaves the wire.',
+          grounds: [],
           verdict: ['best-fit', 'worth-a-test'],
           burden: [4, 3],
           sizes: [

@@ -3,7 +3,9 @@ import type { RuleScope } from '../book/rule-scope.ts'
 import { decide } from '../decide/decide.ts'
 import { type FactSheet, joinSheets } from '../facts/fact-sheet.ts'
 import { factsForBrief, factsForContaminant, factsForPoint } from '../facts/facts.ts'
+import { joined } from '../say/said.ts'
 import type { Answered, LineOutcome, Ordered } from '../stages.ts'
+import { factsOfApart } from './facts-apart.ts'
 import { factsOfLine } from './facts-line.ts'
 import { factsOfPlace } from './facts-place.ts'
 import { factsOfRow } from './facts-row.ts'
@@ -58,11 +60,36 @@ export async function answer(ordered: Ordered): Promise<Answered> {
       await ask('together', place, joinSheets(ofBrief, ofLine, keep(factsOfTogether(brief, a, b))))
     }
   }
-  for (const [pointIndex, { options, close }] of points.entries()) {
+  for (const [pointIndex, { options, close, apart }] of points.entries()) {
     for (const option of options) {
       const ofPlace = keep(factsOfPlace(brief, pointIndex, option))
       const place = { ...nowhere, pointIndex, equipment: option.equipment }
       await ask('option', place, joinSheets(ofPoints[pointIndex]!, ofPlace))
+    }
+    const because = (equipment: string) =>
+      joined(
+        answers.filter(
+          (one) =>
+            one.outcome === 'fired' &&
+            one.type === 'grounds' &&
+            one.pointIndex === pointIndex &&
+            one.equipment === equipment,
+        ),
+      )
+    const side = (equipment: string) => ({
+      ...options.find((option) => option.equipment === equipment)!,
+      because: because(equipment),
+    })
+    for (const two of apart) {
+      const sides = [side(two.first), side(two.second)] as const
+      const place = {
+        ...nowhere,
+        pointIndex,
+        equipment: two.second,
+        beside: placedAt({ point: pointIndex, option: sides[0] }),
+      }
+      const ofApart = keep(factsOfApart(brief, pointIndex, two, sides))
+      await ask('apart', place, joinSheets(ofPoints[pointIndex]!, ofApart))
     }
     if (close) {
       const ofClose = keep(factsOfClose(brief, pointIndex, close))

@@ -96,6 +96,7 @@ const SAYS: Readonly<Record<string, { readonly grounds: readonly string[]; reado
   combines: { grounds: ['line', 'point'], each: 'once' },
   multiplies: { grounds: ['line', 'together'], each: 'once' },
   hinges: { grounds: ['close'], each: 'once' },
+  parts: { grounds: ['apart'], each: 'once' },
   alters: { grounds: ['change'], each: 'once' },
   matters: { grounds: ['missing'], each: 'once' },
   leaves: { grounds: ['line'], each: 'contaminant' },

@@ -20,9 +20,9 @@ export { RECORD_GROUNDS, type RecordGround }
 /**
  * Grounds of the second run, over what was ordered: one line (with each contaminant on it), one machine the
  * recommendation puts into use, one option in its place among the others of its point, two machines in use that can
- * find the same piece, or two options of a point between which the order is close.
+ * find the same piece, two options of a point between which the order is close, or the one recommended beside another.
  */
-export const ORDERED_GROUNDS = ['line', 'use', 'option', 'together', 'close'] as const
+export const ORDERED_GROUNDS = ['line', 'use', 'option', 'together', 'close', 'apart'] as const
 
 /** Grounds of what was searched for last: a change of the line (or that there is none), and a value not given. */
 export const SEARCHED_GROUNDS = ['change', 'missing'] as const

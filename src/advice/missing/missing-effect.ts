@@ -22,8 +22,13 @@ function logFactor(a: number | null, b: number | null): number {
   return Math.abs(Math.log(b / a))
 }
 
+/** Rules that fire; what parts two machines follows from the sizes, which are looked at themselves. */
 const firedIn = (advice: Advice) =>
-  new Map(advice.trace.rules.filter((r) => r.outcome === 'fired').map((r) => [r.id, r.title]))
+  new Map(
+    advice.trace.rules
+      .filter(({ outcome, type }) => outcome === 'fired' && type !== 'parts')
+      .map(({ id, title }) => [id, title]),
+  )
 
 export function effectOf(base: Advice, tried: Advice): Effect {
   const rows = base.points.flatMap(({ options }, at) =>

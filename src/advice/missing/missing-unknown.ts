@@ -20,6 +20,7 @@ const OPEN_RULE: Readonly<Record<RuleTrace['type'], number>> = {
   combines: 0,
   multiplies: 0,
   hinges: 0,
+  parts: 0,
   alters: 0,
   matters: 0,
   notes: 0,

@@ -38,8 +38,8 @@ const quiet = (outcome: RuleTrace['outcome'] | null) =>
 /** Effects that speak for or against a machine; of machines of two families only these are set side by side. */
 const ARGUES: readonly RuleTrace['type'][] = ['excludes', 'weakens', 'favours']
 
-/** Effects that stand with a size, or with a change that was searched for. */
-const SAID_ELSEWHERE: readonly RuleTrace['type'][] = ['notes', 'alters']
+/** Effects that stand with a size, with two machines side by side, or with a change that was searched for. */
+const SAID_ELSEWHERE: readonly RuleTrace['type'][] = ['notes', 'alters', 'parts']
 
 /** A rule asked of one machine at one point. */
 export type Asked = Pick<RuleTrace, 'title' | 'type' | 'contaminant' | 'outcome'> & {

@@ -1,4 +1,5 @@
 import type { Advice, Caution, Removal, Versions } from '../../contract/index.ts'
+import { placeId } from '../facts/place-id.ts'
 import type { Answered, PlacedOutcome } from '../stages.ts'
 import { answerWords } from './answer.ts'
 import { cautionsFrom } from './cautions.ts'
@@ -93,6 +94,15 @@ function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Adv
     const saidOfClose = answers.filter(
       (o) => o.outcome === 'fired' && o.scope === 'close' && o.pointIndex === at,
     )
+    const saidOfApart = ({ first, second }: { readonly first: string; readonly second: string }) =>
+      answers.filter(
+        (o) =>
+          o.outcome === 'fired' &&
+          o.scope === 'apart' &&
+          o.pointIndex === at &&
+          o.equipment === second &&
+          o.beside === placeId({ point: at, equipment: first }),
+      )
     const said = options.map((option) => optionWords(brief, option, groundsOf(option.equipment)))
     const named = (equipment: string) => said.find((option) => option.equipment === equipment)!
     return {
@@ -100,7 +110,9 @@ function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Adv
       reasons: outcomes.filter((o) => isOfPoint(o, at)).map((o) => toReason(o, false)),
       options: said,
       removals: removals[at]!.flatMap((one): Removal[] => judgedRemovals(one, at, outcomes)),
-      contrasts: apart.map((one) => contrastWords(brief, at, one, [named(one.first), named(one.second)])),
+      contrasts: apart.map((one) =>
+        contrastWords(at, one, [named(one.first), named(one.second)], saidOfApart(one)),
+      ),
       closeCall: close && closeCallWords(close, saidOfClose),
     }
   })

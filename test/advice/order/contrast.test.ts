@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
 import { orderAmong, standing } from '../../../src/advice/order/order.ts'
 import { advise } from '../../../src/advise.ts'
 import { rather } from '../../../src/compare/rather.ts'
@@ -13,6 +14,7 @@ const brief = sampleBrief({
     { material: 'ss316', mustFindMm: 3, severity: 2 },
   ],
 })
+const book = loadRulebook()
 const part = (a: Option, b: Option) =>
   orderAmong(brief.contaminants, [a, b].map(standing)).part(standing(a), standing(b))
 const lost = (c: number) => finding(c, { expectedMm: 4, cautiousMm: 5 })
@@ -67,7 +69,14 @@ describe('A rather than B', () => {
     trace('quiet', 'a', 'not-fired'),
     trace('quiet', 'b', 'not-applicable'),
   ]
-  const contrast = rather(brief, { trace: { rules }, points: [{ name: 'there', options: [a, b] }] }, 0, a, b)
+  const contrast = rather(
+    book,
+    brief,
+    { trace: { rules }, points: [{ name: 'there', options: [a, b] }] },
+    0,
+    a,
+    b,
+  )
 
   it('shows only what differs: no equal burden, no size within 2 %, no rule that came out alike', () => {
     expect(contrast.burden).toBeNull()
@@ -82,7 +91,14 @@ describe('A rather than B', () => {
     )
   })
   it('turned round says the same and turns every pair', () => {
-    const back = rather(brief, { trace: { rules }, points: [{ name: 'there', options: [a, b] }] }, 0, b, a)
+    const back = rather(
+      book,
+      brief,
+      { trace: { rules }, points: [{ name: 'there', options: [a, b] }] },
+      0,
+      b,
+      a,
+    )
     expect(back.because).toBe(contrast.because)
     expect(back.rules[0]?.outcomes).toEqual(['not-fired', 'fired'])
     expect(back.sizes[0]?.meets).toEqual([...contrast.sizes[0]!.meets].reverse())

@@ -132,6 +132,38 @@ const CLOSE: readonly Row[] = [
   ['close.testRuns', 'fresh packs, none missed, that show 9 in 10 with 95 % confidence', '', 'number'],
 ]
 
+/** Where two options part: the step of the order, a verdict that follows from sizes being the sizes. */
+export const PARTED_BY = [
+  'excluded',
+  'verdict',
+  'unmet',
+  'trial',
+  'ratio',
+  'burden',
+  'partly',
+  'nothing',
+  'undecided',
+] as const
+
+const APART: readonly Row[] = [
+  ['apart.by', 'step of the order at which the two part', '', 'string', PARTED_BY],
+  ['apart.ahead', 'machine that comes before the other', '', 'string'],
+  ['apart.behind', 'machine that comes behind the other', '', 'string'],
+  ['apart.aheadBecause', 'ground of the verdict of the one ahead', '', 'string'],
+  ['apart.behindBecause', 'ground of the verdict of the one behind', '', 'string'],
+  ['apart.severity', 'severity of the sizes at which they part', '', 'number'],
+  ['apart.aheadLeaves', 'what the one ahead leaves unmet of that severity', '', 'string'],
+  ['apart.behindLeaves', 'what the one behind leaves unmet of that severity', '', 'string'],
+  ['apart.aheadShown', 'a trial on the product showed sizes with the one ahead', '', 'boolean'],
+  ['apart.aheadShownNames', 'those sizes', '', 'string'],
+  ['apart.behindTried', 'the one behind was tried on the product in vain', '', 'boolean'],
+  ['apart.behindTriedNames', 'sizes it did not show', '', 'string'],
+  ['apart.aheadWorst', 'worst size the one ahead can promise', '', 'string'],
+  ['apart.behindWorst', 'worst size the one behind can promise', '', 'string'],
+  ['apart.aheadBurden', 'burden of the one ahead', '', 'number'],
+  ['apart.behindBurden', 'burden of the one behind', '', 'number'],
+]
+
 const define = (scope: FactScope, rows: readonly Row[]): FactDefinition[] =>
   rows.map(([id, label, unit, type, values]) => ({
     id,
@@ -150,4 +182,5 @@ export const ANSWER_FACTS: readonly FactDefinition[] = [
   ...define('place', PLACE),
   ...define('together', TOGETHER),
   ...define('close', CLOSE),
+  ...define('apart', APART),
 ]

@@ -4,7 +4,7 @@ import type { Family } from '../../../contract/index.ts'
  * Where a fact holds. "brief": once. "point": per inspection point. "contaminant": per contaminant, without
  * a machine. "option": per machine at a point. "finding": per machine, point and contaminant. Known once the
  * options are in order: "line", "row" (a contaminant on a line), "use" (a machine in use), "place" (an option
- * among the others), "together" (two machines in use), "close" (two options between which the order is close). Known once it was searched for: "change" (a change of the
+ * among the others), "together" (two machines in use), "close" (two options between which the order is close), "apart" (the one recommended beside another). Known once it was searched for: "change" (a change of the
  * line, or that there is none), "missing" (a value not given). The others belong to the register and the check plan: the record as a whole, a hazard, a
  * control before and after it is classed, a machine to be checked.
  */
@@ -20,6 +20,7 @@ export type FactScope =
   | 'place'
   | 'together'
   | 'close'
+  | 'apart'
   | 'change'
   | 'missing'
   | 'record'

@@ -39,7 +39,7 @@ const SEEN_BY: Readonly<Record<RecordGround, readonly FactScope[]>> = {
 }
 
 /** Scopes of facts that only the ground of the same name sees. */
-const OF_ONE_GROUND: readonly FactScope[] = ['together', 'close', 'change', 'missing']
+const OF_ONE_GROUND: readonly FactScope[] = ['together', 'close', 'apart', 'change', 'missing']
 
 /** Grounds that belong to no one point. */
 const WITHOUT_POINT: readonly string[] = ['brief', 'line', 'together', 'change', 'missing']

@@ -22,7 +22,7 @@ export const ratherPage = (advisor: Advisor) => async (c: Context) => {
   return showPage(
     c,
     <RatherPage
-      contrast={rather(brief, advice, at, first, second)}
+      contrast={rather(advisor.house.book(), brief, advice, at, first, second)}
       machines={point.options.map(({ equipment, label }) => ({ equipment, label }))}
       point={at}
       pointName={point.name}
