@@ -17,5 +17,13 @@ export function smallestBuild(builds: readonly ArchetypeBuild[], point: Point): 
 /** A technology as a machine at a point, in the smallest build that takes the pack there. */
 export function machineAt(archetype: ArchetypeData, point: Point): Machine {
   const builds = archetype.family === 'xray' ? archetype.builds : undefined
-  return machineSchema.parse(figuresOf(archetype, builds && smallestBuild(builds, point)))
+  const build = builds && smallestBuild(builds, point)
+  const known = machinesOf.get(archetype) ?? new Map<ArchetypeBuild | undefined, Machine>()
+  machinesOf.set(archetype, known)
+  const machine = known.get(build) ?? machineSchema.parse(figuresOf(archetype, build))
+  known.set(build, machine)
+  return machine
 }
+
+/** A build of a technology is the same machine wherever it stands. */
+const machinesOf = new WeakMap<ArchetypeData, Map<ArchetypeBuild | undefined, Machine>>()

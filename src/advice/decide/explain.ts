@@ -57,7 +57,8 @@ function group(kind: 'all' | 'any', conditions: readonly Condition[], facts: Fac
 
 type Literal = Exclude<Operand, { readonly fact: string }> | null
 
-function leaf(condition: Leaf, facts: FactLookup): ConditionTrace {
+/** What a comparison stands on: both sides and what comes of them. */
+function compared(condition: Leaf, facts: FactLookup) {
   const fact = facts(condition.fact)
   const other = factOperand(condition.value)
   const right = other === null ? undefined : facts(other)
@@ -69,6 +70,31 @@ function leaf(condition: Leaf, facts: FactLookup): ConditionTrace {
       : value === null || expected === null
         ? 'unknown'
         : compare(condition.operator, value, expected)
+  return { fact, other, right, expected, value, truth }
+}
+
+/** The truth of a condition alone, as explain would say it. */
+export function truthOf(condition: Condition, facts: FactLookup): Truth {
+  if ('all' in condition) return truthOfGroup('all', condition.all, facts)
+  if ('any' in condition) return truthOfGroup('any', condition.any, facts)
+  if ('not' in condition) return inverse(truthOf(condition.not, facts))
+  return compared(condition, facts).truth
+}
+
+/** One that settles the group makes the others superfluous. */
+function truthOfGroup(kind: 'all' | 'any', conditions: readonly Condition[], facts: FactLookup): Truth {
+  const settles = kind === 'all' ? 'false' : 'true'
+  const truths: Truth[] = []
+  for (const condition of conditions) {
+    const truth = truthOf(condition, facts)
+    if (truth === settles) return settles
+    truths.push(truth)
+  }
+  return groupTruth(kind, truths)
+}
+
+function leaf(condition: Leaf, facts: FactLookup): ConditionTrace {
+  const { fact, other, right, expected, value, truth } = compared(condition, facts)
   return {
     kind: 'leaf',
     truth,

@@ -1,4 +1,4 @@
-import type { Fact, RuleTrace, Truth } from '../../contract/index.ts'
+import type { ConditionTrace, Fact, RuleTrace, Truth } from '../../contract/index.ts'
 import { factOperand, leavesOf } from '../book/condition.ts'
 import { fillText } from '../book/placeholders.ts'
 import type { BookRule, Rulebook } from '../book/rule-schema.ts'
@@ -7,7 +7,7 @@ import { THRESHOLD } from '../facts/list/fact-definition.ts'
 import { FACTS } from '../facts/list/fact-list.ts'
 import type { RuleOutcome } from '../stages.ts'
 import { decisiveLeaves } from './decisive.ts'
-import { explain, type Known } from './explain.ts'
+import { explain, type Known, truthOf } from './explain.ts'
 
 /** Rules of a book that are asked in a scope, by id. */
 export function rulesIn({ rules }: Rulebook, scope: RuleScope): readonly BookRule[] {
@@ -22,13 +22,13 @@ const byScope = new WeakMap<Rulebook['rules'], Map<RuleScope, readonly BookRule[
 /**
  * Outcome of every rule of a scope by the explainer alone: synchronous and fast, for searching what would
  * change an advice. A rule whose truth hangs on a value nobody knows (null) is unknown; one that hangs on a
- * fact this scope does not have (left out) is not applicable.
+ * fact this scope does not have (left out) is not applicable. Of a trial nobody reads the tree: it is left out.
  */
 export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fact[]): readonly RuleOutcome[] {
   const known = factMap(facts)
   const lookUp = (id: string): Known | undefined => thresholdAt(book, id) ?? known.get(id) ?? nameOnly(id)
   return rulesIn(book, scope).map((rule): RuleOutcome => {
-    const conditions = explain(rule.conditions, lookUp)
+    const conditions = book.trial ? bare(rule.conditions, lookUp) : explain(rule.conditions, lookUp)
     const outcome = OUTCOME_OF[conditions.truth]
     return {
       rule: rule.id,
@@ -57,10 +57,22 @@ export function explainAll(book: Rulebook, scope: RuleScope, facts: readonly Fac
       sources: sourcesOf(book, rule),
       book: rule.book,
       conditions,
-      decisive: decisiveLeaves(conditions),
+      decisive: book.trial ? NONE : decisiveLeaves(conditions),
     }
   })
 }
+
+const NONE: readonly string[] = []
+
+/** A truth without the tree it grew on. */
+const bare = (
+  condition: BookRule['conditions'],
+  lookUp: (id: string) => Known | undefined,
+): ConditionTrace => ({
+  kind: 'all',
+  truth: truthOf(condition, lookUp),
+  children: [],
+})
 
 const OUTCOME_OF: Readonly<Record<Truth, RuleTrace['outcome']>> = {
   true: 'fired',

@@ -69,7 +69,7 @@ export class FactWriter {
 
   #add(fact: Pick<Fact, 'id' | 'value' | 'origin' | 'calculation'>): void {
     const { label, unit } = definitionOf(fact.id)
-    this.#facts.push(Object.freeze({ ...fact, scope: this.scope, label, unit }))
+    this.#facts.push({ ...fact, scope: this.scope, label, unit })
   }
 }
 

@@ -4,7 +4,7 @@ import { factOperand, leavesOf } from '../../../src/advice/book/condition.ts'
 import { type RuleScope, scopesOf } from '../../../src/advice/book/rule-scope.ts'
 import { loadRulebook } from '../../../src/advice/book/rulebook.ts'
 import { buildEngine, decide, runEngine } from '../../../src/advice/decide/decide.ts'
-import { explain } from '../../../src/advice/decide/explain.ts'
+import { explain, truthOf } from '../../../src/advice/decide/explain.ts'
 import { rulesIn } from '../../../src/advice/decide/rule-outcome.ts'
 import { THRESHOLD } from '../../../src/advice/facts/list/fact-definition.ts'
 import { factsIn } from '../../../src/advice/facts/list/fact-list.ts'
@@ -26,6 +26,7 @@ describe('engine and explainer agree', () => {
     await fc.assert(
       fc.asyncProperty(randomCondition, someFacts, async (conditions, facts) => {
         const truth = explain(conditions, lookUpIn(facts)).truth
+        expect(truthOf(conditions, lookUpIn(facts))).toBe(truth)
         fc.pre(truth !== 'unknown')
         const verdicts = await runEngine(buildEngine([{ id: 'it', conditions }]), facts, 1)
         expect(truth).toBe(String(verdicts.get('it')))
