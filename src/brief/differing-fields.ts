@@ -13,8 +13,11 @@ function flat(value: unknown, path = ''): [string, string][] {
   return Object.entries(value).flatMap(([key, inner]) => flat(inner, path === '' ? key : `${path}.${key}`))
 }
 
+/** A brief as it was entered may name no contaminants. */
+type BriefOrPart = Omit<BriefInput, 'contaminants'>
+
 /** Values of two briefs that came, went or changed, by path. */
-export function differingFields(first: BriefInput, second: BriefInput): DifferingField[] {
+export function differingFields(first: BriefOrPart, second: BriefOrPart): DifferingField[] {
   const [one, other] = [new Map(flat(first)), new Map(flat(second))]
   return [...new Set([...one.keys(), ...other.keys()])]
     .sort()

@@ -1,10 +1,10 @@
 import { fieldWords } from '../../views/words/path.ts'
 import { differingFields } from '../brief/differing-fields.ts'
-import type { BriefInput, Versions } from '../contract/index.ts'
-import { otherVersions } from './report-data.ts'
+import type { Versions } from '../contract/index.ts'
+import { otherVersions, type ReportData } from './report-data.ts'
 
 interface Issue {
-  readonly brief: BriefInput
+  readonly brief: ReportData['brief']
   readonly versions: Versions
 }
 

@@ -40,7 +40,7 @@ export async function makeReport(
     trial: held?.trial ?? null,
     changes:
       changes !== null && 'brief' in changes
-        ? changesSince(changes, { brief: given.given, versions })
+        ? changesSince(changes, { brief: enteredOf(given), versions })
         : (changes as readonly string[] | null),
   }
   return {

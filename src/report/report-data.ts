@@ -24,7 +24,10 @@ export const reportDataSchema = z
     trial: z
       .strictObject({ rows: z.array(runRowSchema).max(100_000), machine: z.string().max(60).nullable() })
       .optional(),
-    brief: briefSchema,
+    /** As it was entered: where it names no contaminants, none are kept, so that they are assumed again. */
+    brief: briefSchema.transform(({ contaminants, ...rest }) =>
+      contaminants.length > 0 ? { ...rest, contaminants } : rest,
+    ),
   })
   .meta({ id: 'ReportData', description: 'What makes a report again under the same versions' })
 

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { ReportDocument } from '../../views/report/report-page.tsx'
+import { enteredOf } from '../brief/usual/usual-contaminants.ts'
 import type { Advice, Brief } from '../contract/index.ts'
 import { materials } from '../reference/index.ts'
 import type { ReportData } from './report-data.ts'
@@ -44,5 +45,5 @@ export const reportData = (
   versions: advice.versions,
   changes: changes === null ? null : [...changes],
   ...(rows ? { trial: { rows: [...rows.rows], machine: rows.machine } } : {}),
-  brief: brief.given,
+  brief: enteredOf(brief),
 })

@@ -45,6 +45,15 @@ describe('gritwise report', () => {
     said.mockRestore()
   })
 
+  it('makes the same bytes again of a brief that names no contaminants, and assumes them again', async () => {
+    const { contaminants: _, ...bare } = powder
+    save('bare.json', bare)
+    expect((await report(at('bare.json'), '--short', '--json', '--out', at('g.html'))).code).toBe(0)
+    expect((await report(at('g.json'), '--out', at('h.html'))).code).toBe(0)
+    expect(readFileSync(at('h.html'), 'utf8')).toBe(readFileSync(at('g.html'), 'utf8'))
+    expect(JSON.parse(readFileSync(at('g.json'), 'utf8')).brief.contaminants).toBeUndefined()
+  })
+
   it('holds a trial beside what was predicted, and makes the same bytes again with it', async () => {
     const found = [1, 2, 5, 8, 10, 10]
     const rows = [0.9, 1, 1.1, 1.2, 1.35, 1.5].flatMap((mm, size) =>
