@@ -1,6 +1,7 @@
 import type { Hazard } from '../../src/contract/register.ts'
 import { Fold } from './fold.tsx'
 import { ByCalculation, type Ink } from './ink.tsx'
+import { MovedBar } from './moved-bar.tsx'
 import { lengthWords, percentWords, rangeWords, rateWords, yearlyWords } from './words.ts'
 
 /** Pieces before and after control, by smallest length counted, with range and pieces a year. */
@@ -63,6 +64,13 @@ export function Misses({ hazard, unit, ink }: { hazard: Hazard; unit: string; in
 function Moved({ hazard, ink, per }: { hazard: Hazard; ink: Ink; per: string }) {
   const { moved } = hazard.fragments
   if (moved.length === 0) return null
+  const first = moved[0]!.missed[0]
+  const stated = first?.perMillion ?? 0
+  const times = moved.map(({ missed }) => {
+    const one = missed[0]?.perMillion ?? 0
+    return stated > 0 && one > 0 ? one / stated : null
+  })
+  const most = Math.max(2, ...times.map((one) => (one === null ? 1 : Math.max(one, 1 / one))))
   return (
     <Fold ink={ink} summary="What the assumed fragment sizes move">
       <section class="scroll" tabindex={0} aria-label="Table that can be scrolled">
@@ -79,10 +87,13 @@ function Moved({ hazard, ink, per }: { hazard: Hazard; ink: Ink; per: string }) 
               {moved[0]!.missed.map(({ fromLengthMm }) => (
                 <th scope="col">{`After, ${lengthWords(fromLengthMm)}`}</th>
               ))}
+              {first ? (
+                <th scope="col">{`Times the first row, ${lengthWords(first.fromLengthMm)}`}</th>
+              ) : null}
             </tr>
           </thead>
           <tbody>
-            {moved.map((row) => (
+            {moved.map((row, k) => (
               <tr>
                 <th scope="row">{row.what}</th>
                 <td data-head="Mean chance">{percentWords(row.meanChance)}</td>
@@ -90,6 +101,17 @@ function Moved({ hazard, ink, per }: { hazard: Hazard; ink: Ink; per: string }) 
                 {row.missed.map(({ perMillion, fromLengthMm }) => (
                   <td data-head={`After, ${lengthWords(fromLengthMm)}`}>{rateWords(perMillion)}</td>
                 ))}
+                {first ? (
+                  <td data-head={`Times the first row, ${lengthWords(first.fromLengthMm)}`}>
+                    {times[k] == null ? (
+                      '–'
+                    ) : (
+                      <>
+                        <MovedBar times={times[k]} most={most} /> {Number(times[k].toPrecision(2))}
+                      </>
+                    )}
+                  </td>
+                ) : null}
               </tr>
             ))}
           </tbody>
