@@ -47,7 +47,7 @@ const PAGES: readonly (readonly [name: string, path: string, budget: Budget])[] 
 const MOST_MS = 10
 /** First views drawn, of which the median counts; of the first brief so many before that, until the program is warm. */
 const TIMES = 9
-const WARM_UP = 20
+const WARM_UP = 4
 
 setFlagsFromString('--expose-gc')
 const sweep = runInNewContext('gc') as (how: { type: 'minor' }) => void
