@@ -28,7 +28,7 @@ export function BeforeAfter({ updated, packed }: { updated: readonly Updated[]; 
         stands, and so moves its other pieces here as well.
       </p>
       <section class="scroll" tabindex={0} aria-label="Before and after the trial">
-        <table class="routes">
+        <table class="routes before-after">
           <caption>Before and after the trial, mm</caption>
           <thead>
             <tr>
