@@ -1,18 +1,10 @@
 import { MEETS, VERDICTS } from '../../../contract/index.ts'
-import type { FactDefinition, FactScope } from './fact-definition.ts'
-
-type Row = readonly [
-  id: string,
-  label: string,
-  unit: FactDefinition['unit'],
-  type: FactDefinition['type'],
-  values?: readonly string[],
-]
+import { type FactDefinition, type FactRow, factsOf } from './fact-definition.ts'
 
 /** How a row of the answer is answered. */
 export const ANSWERED_BY = ['use', 'nearest', 'build', 'reacts', 'none'] as const
 
-const LINE: readonly Row[] = [
+const LINE: readonly FactRow[] = [
   ['line.count', 'lines beside each other', '', 'number'],
   ['line.useCount', 'machines recommended', '', 'number'],
   ['line.uses', 'machines recommended, each with its point', '', 'string'],
@@ -50,7 +42,7 @@ const LINE: readonly Row[] = [
   ['line.lookedTwiceNames', 'those contaminants', '', 'string'],
 ]
 
-const ROW: readonly Row[] = [
+const ROW: readonly FactRow[] = [
   ['row.by', 'how it is answered', '', 'string', ANSWERED_BY],
   ['row.meets', 'how the size asked is met', '', 'string', MEETS],
   ['row.asked', 'a size is asked', '', 'boolean'],
@@ -78,7 +70,7 @@ const ROW: readonly Row[] = [
   ['row.removedMostPct', 'share it takes out, favourable end', '%', 'number'],
 ]
 
-const USE: readonly Row[] = [
+const USE: readonly FactRow[] = [
   ['use.family', 'family of the machine', '', 'string'],
   ['use.label', 'machine', '', 'string'],
   ['use.promised', 'sizes it is there to promise', '', 'number'],
@@ -90,7 +82,7 @@ const USE: readonly Row[] = [
   ['use.testRuns', 'fresh packs, none missed, that show 9 in 10 with 95 % confidence', '', 'number'],
 ]
 
-const PLACE: readonly Row[] = [
+const PLACE: readonly FactRow[] = [
   ['place.verdict', 'verdict', '', 'string', VERDICTS],
   ['place.ranked', 'takes part in the order', '', 'boolean'],
   ['place.ruledOut', 'ruled out by a rule', '', 'boolean'],
@@ -117,14 +109,14 @@ const PLACE: readonly Row[] = [
   ['place.buildSize', 'size of pack it would have to take', '', 'string'],
 ]
 
-const TOGETHER: readonly Row[] = [
+const TOGETHER: readonly FactRow[] = [
   ['together.first', 'one of the two machines', '', 'string'],
   ['together.second', 'the other machine', '', 'string'],
   ['together.samePrinciple', 'both look at the same property of a piece', '', 'boolean'],
   ['together.samePoint', 'both stand at the same point', '', 'boolean'],
 ]
 
-const CLOSE: readonly Row[] = [
+const CLOSE: readonly FactRow[] = [
   ['close.first', 'machine that comes first at the sizes that can be promised', '', 'string'],
   ['close.second', 'machine that comes first nearer to the sizes that are expected', '', 'string'],
   ['close.pieces', 'pieces the order hangs on, with their sizes', '', 'string'],
@@ -145,7 +137,7 @@ export const PARTED_BY = [
   'undecided',
 ] as const
 
-const APART: readonly Row[] = [
+const APART: readonly FactRow[] = [
   ['apart.by', 'step of the order at which the two part', '', 'string', PARTED_BY],
   ['apart.ahead', 'machine that comes before the other', '', 'string'],
   ['apart.behind', 'machine that comes behind the other', '', 'string'],
@@ -164,23 +156,13 @@ const APART: readonly Row[] = [
   ['apart.behindBurden', 'burden of the one behind', '', 'number'],
 ]
 
-const define = (scope: FactScope, rows: readonly Row[]): FactDefinition[] =>
-  rows.map(([id, label, unit, type, values]) => ({
-    id,
-    label,
-    unit,
-    type,
-    scope,
-    ...(values ? { values } : {}),
-  }))
-
 /** Facts that are known once the options are in order. */
 export const ANSWER_FACTS: readonly FactDefinition[] = [
-  ...define('line', LINE),
-  ...define('row', ROW),
-  ...define('use', USE),
-  ...define('place', PLACE),
-  ...define('together', TOGETHER),
-  ...define('close', CLOSE),
-  ...define('apart', APART),
+  ...factsOf('line', LINE),
+  ...factsOf('row', ROW),
+  ...factsOf('use', USE),
+  ...factsOf('place', PLACE),
+  ...factsOf('together', TOGETHER),
+  ...factsOf('close', CLOSE),
+  ...factsOf('apart', APART),
 ]

@@ -13,17 +13,9 @@ import { NATURAL_PARTS } from '../kinds/natural-parts.ts'
 import { PACK_KINDS } from '../kinds/pack-kind.ts'
 import { FOIL_PLACES } from '../kinds/pack-metal.ts'
 import { LAW_CLASSES } from '../kinds/regulated-foods.ts'
-import type { FactDefinition, FactScope } from './fact-definition.ts'
+import { type FactDefinition, type FactRow, factsOf } from './fact-definition.ts'
 
-type Row = readonly [
-  id: string,
-  label: string,
-  unit: FactDefinition['unit'],
-  type: FactDefinition['type'],
-  values?: readonly string[],
-]
-
-const BRIEF: readonly Row[] = [
+const BRIEF: readonly FactRow[] = [
   ['brief.market', 'market', '', 'string', MARKETS],
   ['brief.consumer', 'consumer', '', 'string', CONSUMERS],
   ['brief.readyToEat', 'eaten as it is, or only heated', '', 'boolean'],
@@ -54,7 +46,7 @@ const BRIEF: readonly Row[] = [
   ['brief.saysOrganic', 'label says organic', '', 'boolean'],
 ]
 
-const POINT: readonly Row[] = [
+const POINT: readonly FactRow[] = [
   ['point.name', 'inspection point', '', 'string'],
   ['point.stage', 'stage', '', 'string', STAGES],
   ['point.waysInKnown', 'the brief says of something where it enters', '', 'boolean'],
@@ -121,7 +113,7 @@ const POINT: readonly Row[] = [
   ['flow.holdKg', 'food held when a check fails', 'kg', 'number'],
 ]
 
-const CONTAMINANT: readonly Row[] = [
+const CONTAMINANT: readonly FactRow[] = [
   ['contaminant.label', 'contaminant', '', 'string'],
   ['contaminant.material', 'id of the material', '', 'string'],
   ['contaminant.kind', 'kind of material', '', 'string'],
@@ -147,19 +139,9 @@ const CONTAMINANT: readonly Row[] = [
   ['contaminant.labelSaysRemoved', 'label says it was removed', '', 'boolean'],
 ]
 
-const define = (scope: FactScope, rows: readonly Row[]): FactDefinition[] =>
-  rows.map(([id, label, unit, type, values]) => ({
-    id,
-    label,
-    unit,
-    type,
-    scope,
-    ...(values ? { values } : {}),
-  }))
-
 /** Facts that come from the brief alone. */
 export const BRIEF_FACTS: readonly FactDefinition[] = [
-  ...define('brief', BRIEF),
-  ...define('point', POINT),
-  ...define('contaminant', CONTAMINANT),
+  ...factsOf('brief', BRIEF),
+  ...factsOf('point', POINT),
+  ...factsOf('contaminant', CONTAMINANT),
 ]

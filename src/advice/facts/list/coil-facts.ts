@@ -1,12 +1,4 @@
-import type { FactDefinition } from './fact-definition.ts'
-
-type Row = readonly [
-  id: string,
-  label: string,
-  unit: FactDefinition['unit'],
-  type: FactDefinition['type'],
-  values?: readonly string[],
-]
+import { type FactDefinition, type FactRow, factsOf } from './fact-definition.ts'
 
 export const ARRANGEMENTS = ['tunnel', 'free-fall', 'pipe'] as const
 export const OPENING_ORIGINS = ['machine', 'point', 'pack', 'pipe', 'flow'] as const
@@ -15,7 +7,7 @@ export const RESIDUAL_ORIGINS = ['as assumed for such food', 'as read on the lin
 export const ORIENTATIONS = ['along', 'across', 'none'] as const
 
 /** Facts of any machine with an opening in a magnetic field. */
-const OPENING: readonly Row[] = [
+const OPENING: readonly FactRow[] = [
   ['coil.arrangement', 'arrangement', '', 'string', ARRANGEMENTS],
   ['coil.openingHeightMm', 'height of the opening', 'mm', 'number'],
   ['coil.openingWidthMm', 'width of the opening', 'mm', 'number'],
@@ -36,7 +28,7 @@ const OPENING: readonly Row[] = [
 ]
 
 /** Facts of a balanced coil: food, pack and frequencies. */
-const COIL: readonly Row[] = [
+const COIL: readonly FactRow[] = [
   ['coil.packGapNeededMm', 'gap between packs the coil wants', 'mm', 'number'],
   ['coil.packGapGivenMm', 'gap between packs there is', 'mm', 'number'],
   ['coil.conductivitySPerM', 'conductivity of the food', 'S/m', 'number'],
@@ -61,9 +53,9 @@ const COIL: readonly Row[] = [
   ['coil.oversizeGainPct', 'how much smaller a size gets in that opening', '%', 'number'],
 ]
 
-const ANSWER: readonly Row[] = [['finding.answers', 'reacts to the material at all', '', 'boolean']]
+const ANSWER: readonly FactRow[] = [['finding.answers', 'reacts to the material at all', '', 'boolean']]
 
-const FINDING: readonly Row[] = [
+const FINDING: readonly FactRow[] = [
   ['finding.weakOrientation', 'weak way for the piece to lie to the travel', '', 'string', ORIENTATIONS],
   ['finding.orientationRatio', 'size in the weak ÷ in the strong orientation', '', 'number'],
   ['finding.missedAgain', 'ranges of sizes missed above a found one', '', 'number'],
@@ -73,25 +65,10 @@ const FINDING: readonly Row[] = [
   ['finding.atFloor', 'held up by the smallest size the trade trusts', '', 'boolean'],
 ]
 
-const rows = (
-  scope: 'option' | 'finding',
-  families: NonNullable<FactDefinition['families']>,
-  list: readonly Row[],
-): FactDefinition[] =>
-  list.map(([id, label, unit, type, values]) => ({
-    id,
-    label,
-    unit,
-    type,
-    scope,
-    families,
-    ...(values ? { values } : {}),
-  }))
-
 /** Facts of one metal detector at one point, and of one contaminant in front of it. */
 export const COIL_FACTS: readonly FactDefinition[] = [
-  ...rows('option', ['coil', 'static-field'], OPENING),
-  ...rows('option', ['coil'], COIL),
-  ...rows('finding', ['coil', 'static-field'], ANSWER),
-  ...rows('finding', ['coil'], FINDING),
+  ...factsOf('option', OPENING, ['coil', 'static-field']),
+  ...factsOf('option', COIL, ['coil']),
+  ...factsOf('finding', ANSWER, ['coil', 'static-field']),
+  ...factsOf('finding', FINDING, ['coil']),
 ]

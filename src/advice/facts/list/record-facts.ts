@@ -1,14 +1,6 @@
-import type { FactDefinition, FactScope } from './fact-definition.ts'
+import { type FactDefinition, type FactRow, factsOf } from './fact-definition.ts'
 
-type Row = readonly [
-  id: string,
-  label: string,
-  unit: FactDefinition['unit'],
-  type: FactDefinition['type'],
-  values?: readonly string[],
-]
-
-const RECORD: readonly Row[] = [
+const RECORD: readonly FactRow[] = [
   ['record.controls', 'controls in place', '', 'number'],
   ['record.pairs', 'pairs of hazard and control', '', 'number'],
   ['record.demonstrated', 'pairs shown by trials on the product', '', 'number'],
@@ -24,7 +16,7 @@ const RECORD: readonly Row[] = [
   ['record.animalFood', 'food for animals', '', 'boolean'],
 ]
 
-const HAZARD: readonly Row[] = [
+const HAZARD: readonly FactRow[] = [
   ['hazard.severity', 'severity', '', 'number'],
   ['hazard.likelihood', 'likelihood', '', 'number'],
   ['hazard.controls', 'controls in place on the line', '', 'number'],
@@ -48,7 +40,7 @@ const HAZARD: readonly Row[] = [
 
 const SEEN = ['yes', 'partly', 'no'] as const
 
-const CONTROL: readonly Row[] = [
+const CONTROL: readonly FactRow[] = [
   ['control.label', 'machine', '', 'string'],
   ['control.family', 'family of the machine', '', 'string'],
   ['control.severity', 'severity of the hazard', '', 'number'],
@@ -76,9 +68,9 @@ const CONTROL: readonly Row[] = [
   ['control.holderNamed', 'somebody is named who holds and releases', '', 'boolean'],
 ]
 
-const CLASSED: readonly Row[] = [
+const CLASSED: readonly FactRow[] = [
   ...([1, 2, 3, 4, 5, 6, 7, 8] as const).map(
-    (n): Row => [`classed.asksQ${n}`, `question ${n} is reached`, '', 'boolean'],
+    (n): FactRow => [`classed.asksQ${n}`, `question ${n} is reached`, '', 'boolean'],
   ),
   ['classed.class', 'class', '', 'string', ['CCP', 'OPRP', 'PRP', 'not-controlled-here', 'undecided']],
   ['classed.pieces', 'test pieces of the check', '', 'string'],
@@ -89,7 +81,7 @@ const CLASSED: readonly Row[] = [
   ['classed.pieceCheckIsMonitoring', 'the piece check is called monitoring', '', 'boolean'],
 ]
 
-const CHECK: readonly Row[] = [
+const CHECK: readonly FactRow[] = [
   ['check.label', 'machine', '', 'string'],
   ['check.family', 'family of the machine', '', 'string'],
   [
@@ -124,21 +116,11 @@ const CHECK: readonly Row[] = [
   ['check.falseRejectsPerDay', 'good packs rejected a day', 'per day', 'number'],
 ]
 
-const define = (scope: FactScope, rows: readonly Row[]): FactDefinition[] =>
-  rows.map(([id, label, unit, type, values]) => ({
-    id,
-    label,
-    unit,
-    type,
-    scope,
-    ...(values ? { values } : {}),
-  }))
-
 /** Facts of the hazard register and the check plan, worked out once the machines are assessed. */
 export const RECORD_FACTS: readonly FactDefinition[] = [
-  ...define('record', RECORD),
-  ...define('hazard', HAZARD),
-  ...define('control', CONTROL),
-  ...define('classed', CLASSED),
-  ...define('check', CHECK),
+  ...factsOf('record', RECORD),
+  ...factsOf('hazard', HAZARD),
+  ...factsOf('control', CONTROL),
+  ...factsOf('classed', CLASSED),
+  ...factsOf('check', CHECK),
 ]

@@ -1,12 +1,4 @@
-import type { FactDefinition } from './fact-definition.ts'
-
-type Row = readonly [
-  id: string,
-  label: string,
-  unit: FactDefinition['unit'],
-  type: FactDefinition['type'],
-  values?: readonly string[],
-]
+import { type FactDefinition, type FactRow, factsOf } from './fact-definition.ts'
 
 /** What a search for a change found: a lever of the point, a size to find, another point, or none. */
 export const CHANGE_KINDS = ['lever', 'size', 'point', 'none'] as const
@@ -14,7 +6,7 @@ export const CHANGE_KINDS = ['lever', 'size', 'point', 'none'] as const
 /** What a value not given may do: turn an answer, move a size, change what is said, leave rules or an answer open. */
 export const MISSING_KINDS = ['turns', 'moves', 'words', 'open-rules', 'open-answer'] as const
 
-const CHANGE: readonly Row[] = [
+const CHANGE: readonly FactRow[] = [
   ['change.kind', 'what is changed', '', 'string', CHANGE_KINDS],
   ['change.machine', 'machine that then meets more', '', 'string'],
   ['change.met', 'contaminants it then meets', '', 'string'],
@@ -25,7 +17,7 @@ const CHANGE: readonly Row[] = [
   ['change.howFar', 'how far the search went', '', 'string'],
 ]
 
-const MISSING: readonly Row[] = [
+const MISSING: readonly FactRow[] = [
   ['missing.kind', 'what the value may do', '', 'string', MISSING_KINDS],
   ['missing.turns', 'answers it turns, each with the value', '', 'string'],
   ['missing.piece', 'contaminant whose size it moves most', '', 'string'],
@@ -36,17 +28,7 @@ const MISSING: readonly Row[] = [
   ['missing.ruleNames', 'those rules', '', 'string'],
 ]
 
-const define = (scope: 'change' | 'missing', rows: readonly Row[]): FactDefinition[] =>
-  rows.map(([id, label, unit, type, values]) => ({
-    id,
-    label,
-    unit,
-    type,
-    scope,
-    ...(values ? { values } : {}),
-  }))
-
 export const SEARCH_FACTS: readonly FactDefinition[] = [
-  ...define('change', CHANGE),
-  ...define('missing', MISSING),
+  ...factsOf('change', CHANGE),
+  ...factsOf('missing', MISSING),
 ]

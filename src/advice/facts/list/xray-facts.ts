@@ -1,8 +1,6 @@
-import type { FactDefinition } from './fact-definition.ts'
+import { type FactDefinition, type FactRow, factsOf } from './fact-definition.ts'
 
-type Row = readonly [id: string, label: string, unit: FactDefinition['unit'], type: FactDefinition['type']]
-
-const OPTION: readonly Row[] = [
+const OPTION: readonly FactRow[] = [
   ['machine.channels', 'energy channels', '', 'number'],
   ['machine.ideal', 'idealised detector', '', 'boolean'],
   ['machine.views', 'views', '', 'number'],
@@ -19,7 +17,7 @@ const OPTION: readonly Row[] = [
   ['beam.linesNeededPerSecond', 'line rate for square pixels', 'lines/s', 'number'],
 ]
 
-const FINDING: readonly Row[] = [
+const FINDING: readonly FactRow[] = [
   ['finding.looksLikeVoid', 'looks like a void in the food', '', 'boolean'],
   ['finding.contrast', 'attenuation above the food it replaces, food = 1', '', 'number'],
   ['finding.photonPct', 'share of noise from counting photons', '%', 'number'],
@@ -41,9 +39,6 @@ const FINDING: readonly Row[] = [
   ['finding.weakZoneNames', 'names of the degraded or blind zones', '', 'string'],
 ]
 
-const rows = (scope: 'option' | 'finding', list: readonly Row[]): FactDefinition[] =>
-  list.map(([id, label, unit, type]) => ({ id, label, unit, type, scope, families: ['xray'] }))
-
 const BEAM: FactDefinition = {
   id: 'machine.beam',
   label: 'direction of the beam',
@@ -57,6 +52,6 @@ const BEAM: FactDefinition = {
 /** Facts of one x-ray machine at one point, and of one contaminant in front of it. */
 export const XRAY_FACTS: readonly FactDefinition[] = [
   BEAM,
-  ...rows('option', OPTION),
-  ...rows('finding', FINDING),
+  ...factsOf('option', OPTION, ['xray']),
+  ...factsOf('finding', FINDING, ['xray']),
 ]
