@@ -48,8 +48,8 @@ export class Queue {
     // What cannot be done now is told to whoever asked; the upkeep tries again by itself.
     boss.on('error', () => {})
     await boss.start()
-    await boss.createQueue(givenUp(name), { name: givenUp(name) })
-    await boss.createQueue(name, {
+    await make(boss, { name: givenUp(name) })
+    await make(boss, {
       name,
       retryLimit: again,
       expireInSeconds: patienceS,
@@ -82,6 +82,21 @@ export class Queue {
 
   async close(): Promise<void> {
     await this.#boss.stop({ graceful: false, wait: true })
+  }
+}
+
+/** PostgreSQL ends one of two programs that make their queues at the same moment: that one looks and tries again. */
+const DEADLOCK = '40P01'
+const TRIES = 10
+
+async function make(boss: PgBoss, queue: PgBoss.Queue): Promise<void> {
+  for (let left = TRIES - 1; ; left--) {
+    if (await boss.getQueue(queue.name)) return
+    try {
+      return await boss.createQueue(queue.name, queue)
+    } catch (error) {
+      if (left === 0 || (error as { code?: string }).code !== DEADLOCK) throw error
+    }
   }
 }
 

@@ -86,6 +86,10 @@ describe.skipIf(!hasPostgres)('a table on PostgreSQL, worked on by several progr
     expect([...seen].sort()).toEqual(inOrder(81).sort())
   })
 
+  it('is opened by many programs at the same moment', async () => {
+    await Promise.all(Array.from({ length: 12 }, (_, k) => shared(`lines-at-once-${k % 4}`, two)))
+  })
+
   it('is found by every program by its number, and says which rows nobody could work out', async () => {
     const one = await shared('lines-twice', { ...two, again: 0 })
     const id = await begin(one, await tableOf(6))
