@@ -188,6 +188,12 @@ describe.each(LOOKED_AT)('the answer to %s', (_, given) => {
       expect(text).not.toMatch(/[{}]|\(no /)
       expect(sources.length).toBeGreaterThan(0)
     }
+    const rules = new Set(fired.values())
+    for (const { id } of [
+      ...advice.cautions,
+      ...advice.points.flatMap(({ options }) => options.flatMap(({ cautions }) => cautions)),
+    ])
+      expect(rules).toContain(id)
   })
   it('keeps out what is not met', () => {
     const lost = advice.answer.rows.filter(({ meets, left }) => meets === 'no' || left.kind === 'prevent')

@@ -76,9 +76,22 @@ function depthOf(request: Request, path: string): number {
 /** Links of the page to the same brief, without the brief: "/advice/trail?b=BRIEF&amp;id=x" → "trail?id=x" and so on. */
 export function withRelativeLinks(page: string, packed: string, depth: number): string {
   const up = '../'.repeat(depth)
-  return page.replaceAll(
-    new RegExp(`"/([a-z0-9./-]*)\\?b=${packed}(?:&amp;([^"#]*))?(#[^"]*)?"`, 'g'),
-    (_, path: string, query: string | undefined, hash: string | undefined) =>
-      `"${up}${path || 'brief'}${query ? `?${query}` : ''}${hash ?? ''}"`,
-  )
+  const asked = `?b=${packed}`
+  const [start, ...rest] = page.split(asked)
+  let done = ''
+  let before = start!
+  for (const after of rest) {
+    const quote = before.lastIndexOf('"/')
+    const path = before.slice(quote + 2)
+    const end = /^(?:&amp;([^"#]*))?(#[^"]*)?"/.exec(after)
+    if (quote < 0 || !end || !/^[a-z0-9./-]*$/.test(path)) {
+      done += before + asked
+      before = after
+      continue
+    }
+    const [all, query, hash = ''] = end
+    done += `${before.slice(0, quote)}"${up}${path || 'brief'}${query ? `?${query}` : ''}${hash}"`
+    before = after.slice(all.length)
+  }
+  return done + before
 }

@@ -54,24 +54,24 @@ export function LawInShort({ advice, citations }: Props) {
   )
 }
 
-function CautionList({ advice, citations, packed, cautions }: Props & { cautions: readonly Caution[] }) {
-  const rules = new Set<string>()
-  for (const { id } of advice.trace.rules) rules.add(id)
+function CautionList({
+  citations,
+  packed,
+  cautions,
+}: Omit<Props, 'advice'> & { cautions: readonly Caution[] }) {
   return (
     <ul>
       {cautions.map((caution) => (
         <li>
           {caution.text}
-          {rules.has(caution.id) ? (
-            <span class="small">
-              {' '}
-              Rule{' '}
-              <a href={ruleLink(caution.id, packed)}>
-                <code>{caution.id}</code>
-              </a>
-              .
-            </span>
-          ) : null}
+          <span class="small">
+            {' '}
+            Rule{' '}
+            <a href={ruleLink(caution.id, packed)}>
+              <code>{caution.id}</code>
+            </a>
+            .
+          </span>
           <Cited ids={caution.sources} citations={citations} />
         </li>
       ))}
