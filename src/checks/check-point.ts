@@ -192,6 +192,7 @@ export async function checkPointOf(input: CheckInput): Promise<Planned> {
       records: itemsFor(said, 'record-line'),
       keeping: itemsFor(said, 'keeping'),
       drill: itemsFor(said, 'drill'),
+      careful: sentencesFor(said, 'careful'),
     },
   }
 }

@@ -54,6 +54,7 @@ export const SLOTS = [
   'proof',
   'keeping',
   'drill',
+  'careful',
   'record-line',
   'site',
 ] as const

@@ -91,6 +91,8 @@ export const checkPointSchema = z.object({
   records: z.array(item),
   keeping: z.array(item),
   drill: z.array(item),
+  /** What keeps the person who checks unhurt. */
+  careful: z.array(sentenceSchema),
 })
 
 export const checksSchema = z.object({

@@ -182,6 +182,12 @@ describe('the check plan and its sheets', () => {
   it('has a drill sheet and a record sheet for a machine, and none for a point without', async () => {
     const drill = await page(`/checks/drill?b=${packed}&point=0`)
     expect(visibleText(drill.html)).toContain('A piece did not come out?')
+    expect(visibleText(drill.html)).toContain('Keep hands and tools out of the opening')
+    expect(drill.html).not.toContain('x-ray cabinet')
+    const jar = packBrief(demos.find(({ id }) => id === 'sauce-jar')!.brief)
+    expect(visibleText((await page(`/checks/drill?b=${jar}&point=0`)).html)).toMatch(
+      /Keep hands out of the machine.*Never reach into the x-ray cabinet/,
+    )
     expect((await page(`/checks/record?b=${packed}&point=0`)).html).toContain('Piece 1 in the bin')
     expect((await page(`/checks/drill?b=${packed}&point=7`)).status).toBe(404)
   })

@@ -71,8 +71,7 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
         </ol>
         <p class="line-head">
           Call: {releasedBy === '' ? '................................' : releasedBy}. Telephone:
-          ................ Keep hands out of the machine and the reject; only trained people open guards.
-          {check.family === 'xray' ? ' Never reach into the x-ray cabinet; never bridge a switch.' : ''}
+          ................ {check.careful.map(({ text }) => text).join(' ')}
         </p>
       </div>
     </Page>

@@ -111,9 +111,9 @@ export function RejectPlan({ check, ink }: { check: CheckPoint; ink: Ink }) {
   const ms = (value: number) => `${whole.format(value)} ms`
   return (
     <>
+      <Sentences ink={ink} sentences={reject.because} />
       {reject.possible === null ? null : (
         <p>
-          <strong>{reject.possible ? 'The timing works.' : 'Refused: the timing cannot work.'}</strong>{' '}
           {reject.delayMs === null ? '' : `From the unit to the reject ${ms(reject.delayMs)} at this speed. `}
           {reject.windowMs === null
             ? ''
@@ -121,7 +121,6 @@ export function RejectPlan({ check, ink }: { check: CheckPoint; ink: Ink }) {
           {ink.paper ? <ByRule ink={ink} rule={reject.because.at(-1)?.rule ?? ''} /> : null}
         </p>
       )}
-      <Sentences ink={ink} sentences={reject.because} />
     </>
   )
 }
