@@ -29,6 +29,8 @@ export interface PageFrame {
   readonly again?: number
   /** True for a screen shown to a room: large type, no navigation but the page's own. */
   readonly present?: boolean
+  /** True for a paper that tells what was run and not what is predicted. */
+  readonly ran?: boolean
   /** True where a part of the page follows a control, in front of a room too. */
   readonly live?: boolean
 }
@@ -38,7 +40,17 @@ const addressMoves = (here: PageFrame['here']) => here === 'trade-offs' || here 
 
 /** Every page: head, skip link, navigation, main, and the caution that stands under all of them. */
 export function Page(frame: PageFrame & { children?: Child }) {
-  const { title, packed, here, print = false, present = false, live = false, again = 0, children } = frame
+  const {
+    title,
+    packed,
+    here,
+    print = false,
+    present = false,
+    live = false,
+    ran = false,
+    again = 0,
+    children,
+  } = frame
   return (
     <>
       {raw('<!doctype html>')}
@@ -83,8 +95,10 @@ export function Page(frame: PageFrame & { children?: Child }) {
           </main>
           <footer>
             <p>
-              A test on the real product decides. These pages are a prediction, not an approval, and no
-              substitute for a competent person, the local authority or legal advice.
+              {ran
+                ? 'What was shown is no approval'
+                : 'A test on the real product decides. These pages are a prediction, not an approval'}
+              , and no substitute for a competent person, the local authority or legal advice.
             </p>
             {print || present ? null : (
               <p>

@@ -12,6 +12,7 @@ interface Props {
   readonly lengthMm: number
   readonly widthMm: number
   readonly heightMm: number
+  readonly outline: string
   readonly places: readonly DrawnPlace[]
 }
 
@@ -34,7 +35,7 @@ function together(at: readonly (readonly [number, number])[]) {
  * A pack from above and from the side, with numbered places of test pieces; it travels to the right. Sizes are to
  * scale within each view; numbers are told apart by their figures and repeated in a list beneath by the caller.
  */
-export function PackPlaces({ id, title, lengthMm, widthMm, heightMm, places }: Props) {
+export function PackPlaces({ id, title, lengthMm, widthMm, heightMm, outline, places }: Props) {
   const scale = BOX / Math.max(lengthMm, widthMm, heightMm)
   const [long, wide, high] = [lengthMm * scale, widthMm * scale, Math.max(12, heightMm * scale)]
   const rows = Math.max(wide, high)
@@ -61,7 +62,11 @@ export function PackPlaces({ id, title, lengthMm, widthMm, heightMm, places }: P
       <text x="0" y="16" class="view-name">
         From above
       </text>
-      <rect class="pack" x="2" y={TOP} width={long} height={wide} />
+      {outline === 'cylinder' ? (
+        <ellipse class="pack" cx={2 + long / 2} cy={TOP + wide / 2} rx={long / 2} ry={wide / 2} />
+      ) : (
+        <rect class="pack" x="2" y={TOP} width={long} height={wide} />
+      )}
       {marks(({ along, across }) => [2 + along * long, TOP + across * wide])}
       <text x={side} y="16" class="view-name">
         From the side

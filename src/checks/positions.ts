@@ -40,7 +40,7 @@ export function placesToCheck(family: string, point: Point, finding: Finding): P
     ]
   return [
     { name: 'where the food is thickest', ...middle },
-    { name: 'at a seam or an edge', along: 0.06, across: 0.94, up: 0.15 },
+    { name: 'at a seam or an edge', along: 0.05, across: 0.5, up: 0.5 },
   ]
 }
 

@@ -13,6 +13,7 @@ export interface PackSize {
   readonly lengthMm: number
   readonly widthMm: number
   readonly heightMm: number
+  readonly outline: string
 }
 
 const nameOf = ({ label, point, line }: CheckPoint) => `${label}, ${point}${line === '' ? '' : `, ${line}`}`

@@ -24,8 +24,11 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
       <div class="line-sheet">
         <h1>Check at “{check.point}”</h1>
         <p class="line-head">
-          {title}. {capital(check.label)}. {every}, at start and end of the run, at every change, after every
-          stop and repair. Setting number: ................
+          {title}. {capital(check.label)}. {every}, at start and end of the run, at every change of product,
+          pack or setting, after every longer stop and every repair. Setting number: ................
+        </p>
+        <p class="line-safe">
+          <strong>Keep safe.</strong> {check.careful.map(({ text }) => text).join(' ')}
         </p>
         <div class="line-columns">
           <ol class="line-steps">
@@ -70,8 +73,9 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
           ))}
         </ol>
         <p class="line-head">
-          Call: {releasedBy === '' ? '................................' : releasedBy}. Telephone:
-          ................ {check.careful.map(({ text }) => text).join(' ')}
+          Line lead, day and night: ................................ Telephone: ................ Releases what
+          was held: {releasedBy === '' ? '................................' : releasedBy}. Where anything on
+          this sheet is left blank: do not start, ask the line lead.
         </p>
       </div>
     </Page>

@@ -24,7 +24,7 @@ const each = (values: readonly (string | undefined)[]) =>
 export function TrialSheetPage(props: TrialSheetProps) {
   const { title, shown, answer, printedOn } = props
   return (
-    <Page title="Trial sheet" packed={null} here="runs" print>
+    <Page title="Trial sheet" packed={null} here="runs" print ran>
       <p class="over-title">Trial sheet</p>
       <h1>{title ?? 'Test runs on the product'}</h1>
       <WhatWasRun {...props} />
@@ -106,7 +106,13 @@ function Line({ head, text }: { head: string; text: string }) {
 }
 
 function ClauseMet({ clause, answer, shown }: TrialSheetProps) {
-  if (!clause) return null
+  if (!clause)
+    return (
+      <section aria-labelledby="sheet-clause">
+        <h2 id="sheet-clause">Acceptance clause</h2>
+        <p>None was entered with these runs, so none is judged. Agreed: {'.'.repeat(60)}</p>
+      </section>
+    )
   return (
     <section aria-labelledby="sheet-clause">
       <h2 id="sheet-clause">Acceptance clause</h2>
