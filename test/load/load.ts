@@ -5,6 +5,10 @@
  * takes longer to read it than the server to give it. Both servers and the asker share this machine, so that figures
  * compare within a run only.
  */
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import autocannon from 'autocannon'
 import { demos } from '../../src/brief/demos.ts'
@@ -34,6 +38,7 @@ interface Asked {
   readonly name: string
   readonly url: string
   readonly body?: string
+  readonly cookie?: string
 }
 const BARE: Asked = { name: 'bare hono page', url: bare.address }
 const STATIC: Asked = { name: 'static file', url: at('assets/icon.svg') }
@@ -43,8 +48,12 @@ const PAGES: readonly Asked[] = [
   { name: 'POST /api/advice, worked out before', url: at('api/advice'), body: JSON.stringify(brief) },
 ]
 
-async function measure({ name, url, body }: Asked, connections: number): Promise<void> {
-  const headers = { 'accept-encoding': 'gzip', ...(body ? { 'content-type': 'application/json' } : {}) }
+async function measure({ name, url, body, cookie }: Asked, connections: number): Promise<void> {
+  const headers = {
+    'accept-encoding': 'gzip',
+    ...(body ? { 'content-type': 'application/json' } : {}),
+    ...(cookie ? { cookie } : {}),
+  }
   const sent = { headers, ...(body ? { method: 'POST' as const, body } : {}) }
   const { requests, latency, non2xx, errors } = await autocannon({
     url,
@@ -84,6 +93,44 @@ function keepBusy(): () => Promise<void> {
   }
 }
 
+/** A server that lets people in by the store, and the cookie of one who has signed in: who asks is looked up each time. */
+async function keptHouse() {
+  const folder = mkdtempSync(join(tmpdir(), 'gritwise-load-'))
+  process.env.GRITWISE_DATA = folder
+  const main = path('../../dist/src/main.js')
+  const password = 'a password for a load'
+  execFileSync(process.execPath, [main, 'people', 'add', 'ann'], {
+    input: password,
+    stdio: ['pipe', 'ignore', 'inherit'],
+  })
+  const there = await started(
+    main,
+    'serve',
+    '--port',
+    '0',
+    '--workers',
+    '2',
+    '--budget',
+    '300',
+    '--accounts',
+    '--log',
+    'error',
+  )
+  const signedIn = await fetch(`${there.address}sign-in`, {
+    method: 'POST',
+    body: new URLSearchParams({ name: 'ann', password }),
+    redirect: 'manual',
+  })
+  const cookie = (signedIn.headers.get('set-cookie') ?? '').split(';')[0]!
+  if (cookie === '') throw new Error(`nobody signed in: ${signedIn.status}`)
+  const end = () => {
+    there.child.kill('SIGTERM')
+    rmSync(folder, { recursive: true, force: true })
+  }
+  return { address: there.address, cookie, end }
+}
+
+const kept = await keptHouse()
 try {
   const sent = {
     method: 'POST',
@@ -95,12 +142,19 @@ try {
   console.log(`${'asked for'.padEnd(36)} conn    req/s  p50 ms  p99 ms  max ms failed`)
   for (const asked of [BARE, STATIC, ...PAGES])
     for (const connections of CONNECTIONS) await measure(asked, connections)
+  console.log('with the store asked who is reading:')
+  const page = { name: PAGES[1]!.name, url: `${kept.address}advice?b=${b}`, cookie: kept.cookie }
+  const first = await fetch(page.url, { headers: { cookie: kept.cookie } })
+  if (first.status !== 200) throw new Error(`worked out beforehand: ${first.status}`)
+  for (const asked of [page, { name: 'what is kept', url: `${kept.address}kept`, cookie: kept.cookie }])
+    for (const connections of CONNECTIONS) await measure(asked, connections)
   console.log('while every worker is busy:')
   const leave = keepBusy()
   await new Promise((resolve) => setTimeout(resolve, 1000))
   for (const asked of [BARE, STATIC]) for (const connections of CONNECTIONS) await measure(asked, connections)
   await leave()
 } finally {
+  kept.end()
   house.child.kill('SIGTERM')
   bare.child.kill('SIGTERM')
 }
