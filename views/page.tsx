@@ -89,7 +89,13 @@ export function Page(frame: PageFrame & { children?: Child }) {
           <a class="skip" href="#main">
             Skip to the content
           </a>
-          {print || present || here === 'sign-in' ? null : <Masthead packed={packed} here={here} />}
+          {here === 'sign-in' ? (
+            <header class="masthead">
+              <span class="wordmark">gritwise</span>
+            </header>
+          ) : print || present ? null : (
+            <Masthead packed={packed} here={here} />
+          )}
           <main id="main" tabindex={-1}>
             {children}
           </main>
