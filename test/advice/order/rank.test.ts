@@ -114,15 +114,15 @@ describe('verdicts and ranks', () => {
     ])
     expect(verdicts(candidate('ideal', both(), { ranked: false }))).toEqual([['ideal', null, 'conditional']])
   })
-  it('what is asked for and open caps a machine at conditional, and gives the best fit away', () => {
+  it('what is asked for and open caps a machine at conditional, and stands behind one that is free of it, whatever it costs', () => {
     const open = candidate('open', both(), {
       burden: 1,
       outcomes: [outcome('ask', { type: 'requires', open: true })],
     })
     expect(verdicts(open)).toEqual([['open', 1, 'conditional']])
     const [first, second] = rank(open, candidate('free', both(), { burden: 4 }))
-    expect([first!.equipment, first!.verdict]).toEqual(['open', 'conditional'])
-    expect([second!.equipment, second!.verdict]).toEqual(['free', 'best-fit'])
+    expect([first!.equipment, first!.verdict]).toEqual(['free', 'best-fit'])
+    expect([second!.equipment, second!.verdict]).toEqual(['open', 'conditional'])
   })
   it('carries name, family and burden; without a label the id', () => {
     expect(rank(candidate('a', both(), { label: 'machine A', burden: 4 }))[0]).toMatchObject({
