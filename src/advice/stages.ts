@@ -1,5 +1,6 @@
 import type { CoilAssessment } from '../coil/assessment.ts'
 import type {
+  Advice,
   ANSWERED_BY,
   Ask,
   Brief,
@@ -14,6 +15,7 @@ import type {
   Machine,
   Meets,
   Option,
+  Quote,
   Reason,
   RuleTrace,
   Slot,
@@ -26,6 +28,7 @@ import type { XrayAssessment } from '../xray/assessment.ts'
 import type { LinedUp } from './assess/line-up.ts'
 import type { Rulebook } from './book/rule-schema.ts'
 import type { RuleScope, SearchedGround } from './book/rule-scope.ts'
+import type { MissKind, QuoteKind } from './facts/list/size-facts.ts'
 
 /**
  * What a brief has become after each stage of `advise`: every stage is handed the whole of the one before and
@@ -126,6 +129,24 @@ export interface Standing {
   /** What a machine has to take where no build compared here does, mm; null where the build takes the pack. */
   readonly askFor: Option['askFor']
   readonly findings: readonly Finding[]
+}
+
+/** A size missed by an option; `others` are missed at every size for the same reason. */
+export interface Missed {
+  readonly kind: MissKind
+  readonly finding: Finding
+  readonly others: readonly number[]
+  readonly gapMm: number | null
+}
+
+/** A quote with the point and finding it is held against; null where the advice has none of them. */
+export interface Quoted {
+  readonly quote: Quote
+  readonly index: number
+  readonly point: number | null
+  readonly finding: Finding | null
+  readonly kind: QuoteKind
+  readonly judgement: Advice['quotes'][number]['judgement']
 }
 
 /** An option in its place, with all it was judged by. */
@@ -249,6 +270,9 @@ export interface LineOutcome extends PlacedOutcome {
 
 /** After `answer/`: what the rules say of the order. */
 export interface Answered extends Ordered {
+  /** Sizes missed by the options that are not the best fit of their point. */
+  readonly misses: readonly (Missed & { readonly pointIndex: number; readonly equipment: string })[]
+  readonly quoted: readonly Quoted[]
   readonly answers: readonly LineOutcome[]
 }
 

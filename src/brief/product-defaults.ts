@@ -147,15 +147,15 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
   }
 
   const usual = UNEVENNESS[structure]
-  const listedUnevenness = food && food.structure === structure ? food.unevennessMm : null
   const looseGrains = stage !== 'packed' && gaps
+  const listed = food && food.structure === structure && !looseGrains ? food : null
   const unevennessMm =
     input.unevennessMm ??
     assume(
       'unevennessMm',
       'unevenness',
-      looseGrains ? LOOSE_UNEVENNESS_MM : (listedUnevenness ?? usual.mm),
-      usual.range,
+      looseGrains ? LOOSE_UNEVENNESS_MM : (listed?.unevennessMm ?? usual.mm),
+      listed?.unevennessRangeMm ?? usual.range,
       'judgement, no source: rms thickness variation over 2 to 20 mm',
     )
   const frozen = input.food.endsWith('_frozen')

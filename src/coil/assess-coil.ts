@@ -2,7 +2,7 @@ import type { CoilMachine, Contaminant, Machine, Point } from '../contract/index
 import { normalUpperQuantile } from '../numerics/normal.ts'
 import type { CoilAssessment } from './assessment.ts'
 import { findingOf } from './decide/finding.ts'
-import { emptyHearings, type FindingContext, spreadOf } from './decide/finding-context.ts'
+import { emptyOf, type FindingContext, spreadOf } from './decide/finding-context.ts'
 import { fittingSizes } from './decide/fitting.ts'
 import { frequencySubsets } from './decide/frequency-choice.ts'
 import { searchFrequencies } from './decide/frequency-search.ts'
@@ -105,7 +105,7 @@ export function assessCoil(input: CoilInput): CoilAssessment {
   const pieces = contaminants.map(pieceOf)
   const mustFindMm = contaminants.map((contaminant) => contaminant.mustFindMm)
   const { chosen, listen, steps, runnerUp } = searchFrequencies(context, pieces, mustFindMm)
-  const empty = emptyHearings(context)
+  const empty = emptyOf(context)
   const closed = layers.some(({ kind }) => kind === 'closed container')
   const findings = contaminants.map((contaminant, index) => {
     const piece = pieces[index]!

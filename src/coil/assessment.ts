@@ -78,6 +78,8 @@ export interface CoilFinding {
   /** A material the coil has an answer from; false: not a metal, or no electrical data. */
   readonly answers: boolean
   readonly bestMm: number | null
+  /** The same with the noise of the machine on its favourable and its unfavourable side; null where it finds nothing. */
+  readonly bestRangeMm: readonly [number, number] | null
   readonly halfMm: number | null
   readonly expectedMm: number | null
   readonly sureMm: number | null

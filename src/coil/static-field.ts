@@ -17,6 +17,7 @@ export function emptyFinding(
     contaminant: index,
     answers,
     bestMm: null,
+    bestRangeMm: null,
     halfMm: null,
     expectedMm: null,
     sureMm: null,

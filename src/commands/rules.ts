@@ -1,23 +1,14 @@
 import { runExamples } from '../advice/book/rule-examples.ts'
 import { loadRulebook } from '../advice/book/rulebook.ts'
-import { advise } from '../advise.ts'
-import { parseBrief } from '../brief/index.ts'
 import { InputError } from './input.ts'
+import { tryExample } from './try-example.ts'
 
 /** gritwise rules check [DIR]: lint the book (with DIR laid over it) and run every rule's examples. */
 export async function rulesCommand(args: string[]): Promise<number> {
   const [verb, directory, ...more] = args
   if (verb !== 'check' || more.length > 0) throw new InputError('rules knows one verb: rules check [DIR]')
   const book = loadRulebook(directory ? [directory] : [])
-  const report = await runExamples(book, async (input, search) => {
-    const parsed = parseBrief(input)
-    if (!parsed.ok) throw new Error(parsed.problems.map((p) => `${p.path}: ${p.message}`).join('; '))
-    return advise(parsed.brief, {
-      book,
-      withoutChanges: search !== 'change',
-      withoutMissing: search !== 'missing',
-    })
-  })
+  const report = await runExamples(book, tryExample(book))
   for (const failure of report.failures) {
     process.stdout.write(`${failure.file} ${failure.rule}, example ${failure.example}: ${failure.message}\n`)
   }

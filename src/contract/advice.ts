@@ -91,6 +91,8 @@ export const whyNotSchema = z.discriminatedUnion('kind', [
     others: z.array(z.number().int()),
     gapMm: z.number().nullable(),
     text: z.string(),
+    /** The same by its sentences, each with its rule. */
+    grounds: z.array(tracedSchema),
   }),
   /** Neither a rule nor a size speaks against it: what the order says. */
   z.object({ kind: z.literal('order'), text: z.string() }),
@@ -304,6 +306,8 @@ export const adviceSchema = z
         judgement: z.enum(['better-than-possible', 'inside', 'loose', 'cannot-tell']),
         text: z.string(),
         questions: z.array(z.string()),
+        /** Judgement and questions by their sentences, each with its rule. */
+        grounds: z.array(tracedSchema),
       }),
     ),
     register: registerSchema,

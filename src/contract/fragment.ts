@@ -1,6 +1,7 @@
 import { z } from 'zod'
-import { cautionSchema, removalSchema, zoneSchema } from './advice.ts'
+import { cautionSchema, removalSchema, ruleTraceSchema, zoneSchema } from './advice.ts'
 import { MEETS } from './advice-words.ts'
+import { tracedSchema } from './answer.ts'
 import { briefSchema, PLACEMENTS, SHAPES } from './brief.ts'
 import { oneOf, quantity, text } from './quantity.ts'
 import { versionsSchema } from './reasoning.ts'
@@ -39,6 +40,8 @@ export const fragmentOptionSchema = z.object({
   expectedMm: chance,
   cautiousMm: chance,
   because: z.array(z.string()),
+  /** The sentences of `because` that rules say, each with its rule. */
+  grounds: z.array(tracedSchema),
   /** Rules that speak of this piece in this machine. */
   rules: z.array(z.object({ rule: z.string(), title: z.string(), text: z.string() })),
   zones: z.array(zoneSchema),
@@ -77,6 +80,9 @@ export const fragmentAnswerSchema = z
       })
       .nullable(),
     questions: z.array(z.string()),
+    /** Summary, together and questions by their sentences, each with its rule. */
+    grounds: z.array(tracedSchema),
+    trace: z.object({ rules: z.array(ruleTraceSchema) }),
     cautions: z.array(cautionSchema),
     versions: versionsSchema,
   })

@@ -40,6 +40,8 @@ export interface Food {
     | 'plates'
   /** Start value of the thickness variation, rms (source `unevenness-judgement`, mark A). */
   readonly unevennessMm: number
+  /** Where that of its structure does not hold: holes and folds of a crumb (judgement, mark A). */
+  readonly unevennessRangeMm?: readonly [number, number]
   /** Always false here: only a person can declare a food free of voids. */
   readonly voidFree: boolean
 }

@@ -123,6 +123,7 @@ export const coilFinding = (over: Partial<CoilFinding> = {}): CoilFinding => ({
   contaminant: 0,
   answers: true,
   bestMm: 1,
+  bestRangeMm: [0.9, 1.1],
   halfMm: 1.8,
   expectedMm: 2,
   sureMm: 2.4,

@@ -31,6 +31,17 @@ describe('a finding', () => {
     expect(Math.min(...f.curve.chance)).toBeLessThan(0.1)
   })
 
+  test('ranges the best possible size with the noise, 1.3 either way: a ball answers by its volume, 1.3 to 1/3', () => {
+    const low: CoilMachine = { ...single, frequenciesKHz: [10] }
+    const iron = first({ machine: low, contaminants: [sampleContaminant('steel')] })
+    expect(iron.bestRangeMm![0] / iron.bestMm!).toBeCloseTo(1.3 ** (-1 / 3), 2)
+    expect(iron.bestRangeMm![1] / iron.bestMm!).toBeCloseTo(1.3 ** (1 / 3), 2)
+    const stainless = first().bestRangeMm!
+    expect(stainless[0]).toBeLessThan(first().bestMm!)
+    expect(stainless[1]).toBeGreaterThan(first().bestMm!)
+    expect(first({ contaminants: [sampleContaminant('wood')] }).bestRangeMm).toBeNull()
+  })
+
   test('may be thicker than a thin food; has no size above 12 mm', () => {
     const thin = first({ point: samplePoint({ heightMm: 1 }) })
     expect(thin.limitMm).toBe(12)

@@ -148,7 +148,16 @@ const single = option('xray-single', 'x-ray from above, single energy', {
     wire({ bestMm: 0.4, halfMm: 0.6, expectedMm: 0.72, sureMm: 0.9, cautiousMm: 1.04, meets: 'no' }),
     wood,
   ],
-  whyNot: [{ kind: 'size', contaminant: 1, others: [], gapMm: 0.12, text: 'The wire is missed by 0.12 mm.' }],
+  whyNot: [
+    {
+      kind: 'size',
+      contaminant: 1,
+      others: [],
+      gapMm: 0.12,
+      text: 'The wire is missed by 0.12 mm.',
+      grounds: [],
+    },
+  ],
 })
 
 const coil = option('coil-multi', 'metal detector, several frequencies together', {
@@ -345,6 +354,7 @@ export const advice: Advice = {
       judgement: 'better-than-possible',
       text: 'Quoted 1.0 mm; the best possible in this product is 2.0 mm.',
       questions: ['How many runs in fresh packs, and how many found?'],
+      grounds: [],
     },
   ],
   register: NO_RECORDS.register,

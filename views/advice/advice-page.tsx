@@ -34,7 +34,7 @@ export function AdvicePage(props: AdvicePageProps) {
       <Ladders advice={advice} names={names} links={links} />
       <Machines advice={advice} names={names} links={links} pointLines={pointLines} />
       <Upstream advice={advice} names={names} links={links} />
-      <Changes advice={advice} names={names} hrefs={changeLinks} />
+      <Changes advice={advice} names={names} hrefs={changeLinks} packed={links.packed} />
       <Folds advice={advice} links={links} hasDose={hasDose} />
       <Versions advice={advice} packed={packed} printedOn={null} />
     </Page>

@@ -1,5 +1,6 @@
 import type { FragmentAnswer } from '../../src/contract/fragment.ts'
 import { ruleLink } from '../advice/links.ts'
+import { WhyLinks } from '../advice/reasons/why-links.tsx'
 import type { OptionGroup } from '../brief/sheet.ts'
 import { Page } from '../page.tsx'
 import { sizeWords } from '../words/size.ts'
@@ -55,14 +56,25 @@ function Problems({ problems }: { problems: ReadonlyMap<string, string> }) {
 }
 
 function Answer({ answer, packed }: { answer: FragmentAnswer; packed: string }) {
+  const together = answer.together?.because ?? ''
   return (
     <>
       <section aria-labelledby="answer">
         <h2 id="answer">The answer</h2>
-        <p class="answer">{answer.summary}</p>
+        <p class="answer">
+          {answer.summary}
+          <WhyLinks
+            grounds={answer.grounds.filter(({ text }) => answer.summary.includes(text))}
+            packed={packed}
+          />
+        </p>
         {answer.together ? (
           <p>
             <strong>All together: {togetherChance(answer.together)}.</strong> {answer.together.because}
+            <WhyLinks
+              grounds={answer.grounds.filter(({ text }) => together.includes(text))}
+              packed={packed}
+            />
           </p>
         ) : null}
       </section>
@@ -73,7 +85,10 @@ function Answer({ answer, packed }: { answer: FragmentAnswer; packed: string }) 
         <h2 id="before-blame">What no chance tells</h2>
         <ul>
           {answer.questions.map((question) => (
-            <li>{question}</li>
+            <li>
+              {question}
+              <WhyLinks grounds={answer.grounds.filter(({ text }) => text === question)} packed={packed} />
+            </li>
           ))}
         </ul>
         <ul class="small">
@@ -111,6 +126,7 @@ function PointAnswer({
               {option.excluded ? `${option.excluded} ` : ''}
               {option.excluded ? '' : option.settings ? `At ${option.settings}. ` : ''}
               {option.excluded ? '' : option.because.join(' ')}
+              {option.excluded ? null : <WhyLinks grounds={option.grounds} packed={packed} />}
               {option.chanceAnyOrientation === null || option.excluded !== ''
                 ? ''
                 : ` Over random orientations: ${optionChance({ ...option, chance: option.chanceAnyOrientation })}.`}

@@ -1,5 +1,6 @@
 import type { Contrast } from '../../src/contract/reasoning.ts'
 import { ruleLink } from '../advice/links.ts'
+import { WhyLinks } from '../advice/reasons/why-links.tsx'
 import { Page } from '../page.tsx'
 import { VERDICT_WORDS } from '../words/verdict.ts'
 import { outcomeWords, ruleLines, sideWords } from './contrast-words.ts'
@@ -30,7 +31,10 @@ export function RatherPage(props: RatherPageProps) {
       <h1>
         Compare two machines: {a}, {b}
       </h1>
-      <p class="standfirst">{`${pointName}: ${contrast.because}`}</p>
+      <p class="standfirst">
+        {`${pointName}: ${contrast.because}`}
+        <WhyLinks grounds={contrast.grounds} packed={print ? null : packed} />
+      </p>
       {print ? null : <Chooser {...props} />}
       <section class="scroll" tabindex={0} aria-labelledby="apart">
         <table>

@@ -3,11 +3,17 @@ import type { RuleScope } from '../book/rule-scope.ts'
 import { decide } from '../decide/decide.ts'
 import { type FactSheet, joinSheets } from '../facts/fact-sheet.ts'
 import { factsForBrief, factsForContaminant, factsForPoint } from '../facts/facts.ts'
+import { placeId, quoteId } from '../facts/place-id.ts'
+import { missedOf } from '../order/missed.ts'
+import { quotedIn } from '../order/quoted.ts'
+import { notedFindings } from '../say/noted.ts'
 import { joined } from '../say/said.ts'
 import type { Answered, LineOutcome, Ordered } from '../stages.ts'
 import { factsOfApart } from './facts-apart.ts'
 import { factsOfLine } from './facts-line.ts'
+import { factsOfMiss } from './facts-miss.ts'
 import { factsOfPlace } from './facts-place.ts'
+import { factsOfQuote } from './facts-quote.ts'
 import { factsOfRow } from './facts-row.ts'
 import { factsOfClose, factsOfTogether, placedAt } from './facts-two.ts'
 import { factsOfUse } from './facts-use.ts'
@@ -23,6 +29,7 @@ export async function answer(ordered: Ordered): Promise<Answered> {
   const { book, brief, lines, points } = ordered
   const sheets: FactSheet[] = []
   const answers: LineOutcome[] = []
+  const misses: Answered['misses'][number][] = []
   const keep = (sheet: FactSheet): FactSheet => {
     sheets.push(sheet)
     return sheet
@@ -65,6 +72,13 @@ export async function answer(ordered: Ordered): Promise<Answered> {
       const ofPlace = keep(factsOfPlace(brief, pointIndex, option))
       const place = { ...nowhere, pointIndex, equipment: option.equipment }
       await ask('option', place, joinSheets(ofPoints[pointIndex]!, ofPlace))
+      for (const missed of option.verdict === 'best-fit' ? [] : missedOf(notedFindings(option))) {
+        const { contaminant } = missed.finding
+        misses.push({ ...missed, pointIndex, equipment: option.equipment })
+        const scope = placeId({ point: pointIndex, equipment: option.equipment, contaminant })
+        const ofMiss = keep(factsOfMiss(brief, scope, missed))
+        await ask('miss', { ...place, contaminant }, joinSheets(ofPoints[pointIndex]!, ofMiss))
+      }
     }
     const because = (equipment: string) =>
       joined(
@@ -102,5 +116,15 @@ export async function answer(ordered: Ordered): Promise<Answered> {
       await ask('close', place, joinSheets(ofPoints[pointIndex]!, ofClose))
     }
   }
-  return { ...ordered, facts: [...ordered.facts, ...joinSheets(...sheets).facts], answers }
+  const quoted = quotedIn(brief, points)
+  for (const one of quoted) {
+    const { index, point, finding, quote } = one
+    const contaminant = finding?.contaminant ?? null
+    const equipment = point === null ? null : quote.equipment
+    const scope = `${placeId({ point, equipment, contaminant })}.with.${quoteId(index)}`
+    const place = { ...nowhere, pointIndex: point, equipment, contaminant, beside: quoteId(index) }
+    await ask('quote', place, joinSheets(ofBrief, keep(factsOfQuote(brief, scope, one))))
+  }
+  const facts = [...ordered.facts, ...joinSheets(...sheets).facts]
+  return { ...ordered, facts, answers, misses, quoted }
 }

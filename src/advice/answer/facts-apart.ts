@@ -5,7 +5,7 @@ import type { Apart, PartingOfTwo, Worst } from '../stages.ts'
 import { placedAt } from './facts-two.ts'
 
 /** One of two options: what it is called, what it asks of its owner, and the ground of its verdict in words. */
-export type Side = Pick<Option, 'equipment' | 'label' | 'family' | 'burden' | 'because'>
+export type Side = Pick<Option, 'equipment' | 'label' | 'family' | 'rank' | 'burden' | 'because'>
 
 /** Facts of the option recommended at a point beside another one. */
 export function factsOfApart(
@@ -20,6 +20,9 @@ export function factsOfApart(
     brief,
   )
   write.computed('apart.by', partedBy(parting))
+  const ideal = sides.find(({ rank }) => rank === null)
+  write.computed('apart.hasIdeal', ideal !== undefined)
+  if (ideal) write.computed('apart.ideal', ideal.label)
   if (!parting) return write.sheet()
   const [a, b] = parting.sign > 0 ? ([1, 0] as const) : ([0, 1] as const)
   for (const [who, at] of [

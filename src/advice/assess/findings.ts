@@ -95,8 +95,6 @@ function toFinding(
   }
 }
 
-const NOWHERE = { bestRangeMm: null, extrapolated: null }
-
 /** Findings of an x-ray machine in the shape of the contract; what limits them rules note. */
 export function xrayFindings(brief: Brief, at: Place, assessment: XrayAssessment): Finding[] {
   const point = brief.points[at.pointIndex]!
@@ -116,13 +114,14 @@ export function xrayFindings(brief: Brief, at: Place, assessment: XrayAssessment
  */
 export function coilFindings(brief: Brief, at: Place, assessment: CoilAssessment): Finding[] {
   return assessment.findings.map((finding) => {
+    const { bestRangeMm } = finding
     const withoutSize = assessment.family === 'static-field'
     return toFinding(
       brief,
       at,
       finding,
       '',
-      NOWHERE,
+      { bestRangeMm: bestRangeMm && [bestRangeMm[0], bestRangeMm[1]], extrapolated: null },
       withoutSize ? (finding.answers ? 'open' : 'cannot') : undefined,
     )
   })

@@ -22,8 +22,20 @@ export interface ExampleReport {
   readonly alwaysFired: readonly string[]
 }
 
-/** Advice on a brief, with the one search a rule speaks of; quicker without any for all the others. */
-type Advise = (brief: unknown, search: SearchedGround | null) => Advice | Promise<Advice>
+/** What an example asks for beyond advice. */
+export type Beside = Pick<RuleExample, 'fragment' | 'compare'>
+/** What came of it: every rule that was tried. */
+export type Tried = { readonly trace: Pick<Advice['trace'], 'rules'> }
+
+/** Key of an example among all: what is searched for, the whole brief, and what is asked beside it. */
+export const exampleKey = (
+  search: SearchedGround | null,
+  brief: unknown,
+  { fragment, compare }: Beside,
+): string => JSON.stringify([search, brief, fragment, compare])
+
+/** What is said of a brief, with the one search a rule speaks of; quicker without any for all the others. */
+type Advise = (brief: unknown, search: SearchedGround | null, beside: Beside) => Tried | Promise<Tried>
 type Trace = RuleTrace & { readonly contaminant?: number | null }
 
 /**
@@ -39,8 +51,8 @@ export async function runExamples(book: Rulebook, advise: Advise): Promise<Examp
     const search = searchOf(rule)
     for (const [example, wanted] of rule.examples.entries()) {
       const brief = mergeBrief(book.baseBrief, wanted.brief)
-      const key = JSON.stringify([search, brief])
-      const traces = advised.get(key) ?? (await tracesOf(() => advise(brief, search)))
+      const key = exampleKey(search, brief, wanted)
+      const traces = advised.get(key) ?? (await tracesOf(() => advise(brief, search, wanted)))
       if (!advised.has(key) && typeof traces !== 'string') seen.push(...traces)
       advised.set(key, traces)
       const message = typeof traces === 'string' ? traces : verdict(rule.id, wanted, traces)
@@ -63,7 +75,7 @@ export async function runExamples(book: Rulebook, advise: Advise): Promise<Examp
   }
 }
 
-async function tracesOf(advise: () => Advice | Promise<Advice>): Promise<readonly Trace[] | string> {
+async function tracesOf(advise: () => Tried | Promise<Tried>): Promise<readonly Trace[] | string> {
   try {
     return (await advise()).trace.rules
   } catch (error) {

@@ -3,7 +3,7 @@ import { factsIn } from '../facts/list/fact-list.ts'
 import { canonical, factOperand, isNumeric, type Leaf, leavesOf } from './condition.ts'
 import { namesIn } from './placeholders.ts'
 import type { BookRule, Rulebook } from './rule-schema.ts'
-import { isOrdered, type RuleScope, SEARCHED_GROUNDS, scopesOf } from './rule-scope.ts'
+import { isFound, isOrdered, type RuleScope, SEARCHED_GROUNDS, scopesOf } from './rule-scope.ts'
 
 /**
  * Everything wrong with a rule book that can be seen without running it: unknown facts, units, sources or
@@ -94,9 +94,12 @@ function leafProblem(
 const SAYS: Readonly<Record<string, { readonly grounds: readonly string[]; readonly each: string }>> = {
   headline: { grounds: ['line'], each: 'once' },
   combines: { grounds: ['line', 'point'], each: 'once' },
-  multiplies: { grounds: ['line', 'together'], each: 'once' },
+  multiplies: { grounds: ['line', 'together', 'found'], each: 'once' },
   hinges: { grounds: ['close'], each: 'once' },
   parts: { grounds: ['apart'], each: 'once' },
+  misses: { grounds: ['miss'], each: 'once' },
+  judges: { grounds: ['quote'], each: 'once' },
+  tells: { grounds: ['found', 'finder'], each: 'once' },
   alters: { grounds: ['change'], each: 'once' },
   matters: { grounds: ['missing'], each: 'once' },
   leaves: { grounds: ['line'], each: 'contaminant' },
@@ -110,7 +113,7 @@ const ASKS = ['asks', 'tests']
 function lintPlace(rule: BookRule, say: Say): void {
   const { type, params } = rule.event
   const place = SAYS[type]
-  const ordered = rule.appliesTo.filter(isOrdered)
+  const ordered = rule.appliesTo.filter((ground) => isOrdered(ground) || isFound(ground))
   if (place && (rule.each !== place.each || rule.appliesTo.some((ground) => !place.grounds.includes(ground))))
     say(`"${type}" is said of ${place.grounds.join(', ')}, each: "${place.each}"`)
   const searched = SEARCHED_GROUNDS.filter((ground) => rule.appliesTo.includes(ground))
@@ -119,7 +122,8 @@ function lintPlace(rule: BookRule, say: Say): void {
     say(
       `${ordered.join(', ')}: allowed event types are ${[...Object.keys(SAYS).filter((word) => word !== 'notes'), ...ASKS].join(', ')}`,
     )
-  if (type === 'asks' && ordered.length < rule.appliesTo.length) say('"asks" is said of line, use or option')
+  if (type === 'asks' && ordered.length < rule.appliesTo.length)
+    say('"asks" is said of line, use, option, quote or found')
   if ((type === 'headline') !== (params.part !== undefined))
     say('a headline, and nothing else, names its part')
   if ((type === 'leaves') !== (params.left !== undefined))

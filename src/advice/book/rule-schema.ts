@@ -44,6 +44,10 @@ export const exampleSchema = z.strictObject({
   equipment: z.string().optional(),
   contaminant: z.number().int().min(0).optional(),
   point: z.string().optional(),
+  /** A piece that was found, which is then asked about. */
+  fragment: z.record(z.string(), z.unknown()).optional(),
+  /** Two machines that are then set side by side. */
+  compare: z.tuple([z.string(), z.string()]).optional(),
   fires: z.boolean({ error: 'fires must be true or false' }),
 })
 

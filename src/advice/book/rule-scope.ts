@@ -20,9 +20,22 @@ export { RECORD_GROUNDS, type RecordGround }
 /**
  * Grounds of the second run, over what was ordered: one line (with each contaminant on it), one machine the
  * recommendation puts into use, one option in its place among the others of its point, two machines in use that can
- * find the same piece, two options of a point between which the order is close, or the one recommended beside another.
+ * find the same piece, two options of a point between which the order is close, the one recommended beside another,
+ * a size that an option misses, or a quoted size.
  */
-export const ORDERED_GROUNDS = ['line', 'use', 'option', 'together', 'close', 'apart'] as const
+export const ORDERED_GROUNDS = [
+  'line',
+  'use',
+  'option',
+  'together',
+  'close',
+  'apart',
+  'miss',
+  'quote',
+] as const
+
+/** Grounds of a piece that was found: the answer as a whole, and each machine it passed. */
+export const FOUND_GROUNDS = ['found', 'finder'] as const
 
 /** Grounds of what was searched for last: a change of the line (or that there is none), and a value not given. */
 export const SEARCHED_GROUNDS = ['change', 'missing'] as const
@@ -35,6 +48,7 @@ export const GROUNDS = [
   ...FAMILIES,
   ...ORDERED_GROUNDS,
   ...SEARCHED_GROUNDS,
+  ...FOUND_GROUNDS,
   ...RECORD_GROUNDS,
 ] as const
 export type Ground = (typeof GROUNDS)[number]
@@ -62,6 +76,9 @@ export const isRecordGround = (ground: Ground): ground is RecordGround =>
   (RECORD_GROUNDS as readonly string[]).includes(ground)
 /** True for a ground that is asked about after the options are in order. */
 export const isOrdered = (ground: Ground): boolean => (ORDERED_GROUNDS as readonly string[]).includes(ground)
+
+/** True for a ground of a piece that was found. */
+export const isFound = (ground: Ground): boolean => (FOUND_GROUNDS as readonly string[]).includes(ground)
 
 /** The search a rule speaks of; null for the others. */
 export const searchOf = (rule: { readonly appliesTo: readonly Ground[] }): SearchedGround | null =>

@@ -19,3 +19,6 @@ export function placeId({ line, point, equipment, contaminant }: PlaceInBrief): 
   ].filter(Boolean)
   return parts.length > 0 ? parts.join('.') : 'brief'
 }
+
+/** Where a quote stands in the brief. */
+export const quoteId = (index: number): string => `quotes.${index}`

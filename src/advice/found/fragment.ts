@@ -8,16 +8,18 @@ import type {
   Option,
 } from '../../contract/index.ts'
 import { materials } from '../../reference/index.ts'
-import { factsOfTogether, type Placed } from '../answer/facts-two.ts'
+import { factsOfTogether, type Placed, placedAt } from '../answer/facts-two.ts'
 import { pairsOf } from '../answer/pairs-of.ts'
 import { asItRuns } from '../assess/as-it-runs.ts'
 import type { Rulebook } from '../book/rule-schema.ts'
 import type { AdviseGiven } from '../change/advise-given.ts'
-import { decide } from '../decide/decide.ts'
 import { standing } from '../order/order.ts'
-import { joined } from '../say/said.ts'
+import { joined, saidOf } from '../say/said.ts'
 import { nameWords } from '../say/words.ts'
-import { becauseOf, fragmentSummary, inPacks, QUESTIONS, settingsText } from './fragment-words.ts'
+import type { LineOutcome } from '../stages.ts'
+import { type PieceAsker, pieceAsker } from './ask-found.ts'
+import { type Chance, factsOfFinder, factsOfFound } from './facts-found.ts'
+import { settingsText } from './fragment-words.ts'
 
 /** Advice on the piece alone at one point, every machine held at the settings it runs at. */
 async function adviceAt(
@@ -45,7 +47,7 @@ async function adviceAt(
 /** Effects that say something of the chance; what a rule asks for or where it sends one comes too late here. */
 const SPEAKS: readonly Option['reasons'][number]['type'][] = ['excludes', 'weakens', 'favours', 'warns']
 
-function optionOf(brief: Brief, option: Option, sizeMm: number): FragmentOption {
+function optionOf(brief: Brief, option: Option, said: readonly LineOutcome[]): FragmentOption {
   const finding = option.findings[0]!
   const exclusion = standing(option).excluded
     ? option.reasons.find((r) => r.type === 'excludes' && r.contaminant === null)
@@ -62,7 +64,8 @@ function optionOf(brief: Brief, option: Option, sizeMm: number): FragmentOption 
     bestMm: finding.bestMm,
     expectedMm: finding.expectedMm,
     cautiousMm: finding.cautiousMm,
-    because: becauseOf(finding, sizeMm),
+    because: [...said.map(({ text }) => text), finding.note].filter((text) => text !== ''),
+    grounds: said.map(saidOf),
     rules: option.reasons
       .filter((r) => r.contaminant === 0 && SPEAKS.includes(r.type))
       .map(({ rule, title, text }) => ({ rule, title, text })),
@@ -77,25 +80,32 @@ interface Reckoned extends Placed {
   readonly equipment: string
 }
 
+/** The chance that at least one machine finds it: as if all missed the same pieces, and as if independently. */
+interface Sum {
+  readonly atLeast: number
+  readonly atMost: number
+}
+
 /** All machines of the line in a row: from all misses alike to all misses independent. */
-async function togetherOf(
-  brief: Brief,
-  uses: readonly Reckoned[],
-  book: Rulebook,
-): Promise<FragmentAnswer['together']> {
+function togetherOf(uses: readonly Reckoned[]): Sum | null {
   if (uses.length < 2) return null
   const atLeast = Math.max(...uses.map(({ chance }) => chance))
   const atMost = 1 - uses.reduce((miss, { chance }) => miss * (1 - chance), 1)
-  const asked = await Promise.all(
-    pairsOf(uses).map(([a, b]) => decide(book, 'together', factsOfTogether(brief, a, b).facts)),
-  )
-  const words = joined(asked.flat().filter(({ outcome }) => outcome === 'fired'))
-  return {
-    uses: uses.map(({ point, equipment }) => ({ point: brief.points[point]!.name, equipment })),
-    atLeast,
-    atMost,
-    because: `At least one of them finds it ${inPacks(atLeast)} if all miss the same pieces, ${inPacks(atMost)} if their misses had nothing to do with each other; the truth lies between. ${words}`,
+  return { atLeast, atMost }
+}
+
+/** Whether the misses of each two of them multiply, in the words of the rules. */
+async function pairsInWords(
+  brief: Brief,
+  uses: readonly Reckoned[],
+  { ask }: PieceAsker,
+): Promise<LineOutcome[]> {
+  const said: LineOutcome[] = []
+  for (const [a, b] of uses.length < 2 ? [] : pairsOf(uses)) {
+    const place = { pointIndex: b.point, equipment: b.equipment, beside: placedAt(a) }
+    said.push(...(await ask('together', factsOfTogether(brief, a, b), place)))
   }
+  return said
 }
 
 /**
@@ -116,11 +126,21 @@ export async function wouldHaveFound(
   const sizeMm = piece.mustFindMm!
   const points: FragmentAnswer['points'] = []
   const placed: Reckoned[] = []
+  const able: Chance[] = []
+  const asker = pieceAsker(book, brief)
   for (const [at, { name, options, removals }] of line.points.entries()) {
     const ranked = options.filter((option) => option.rank !== null)
     const upstream = [...new Set(removals.map(({ equipment }) => equipment))]
     const there = await adviceAt(brief, at, ranked, upstream, given, advise)
-    const found = there.options.map((option) => optionOf(brief, option, sizeMm))
+    const found: FragmentOption[] = []
+    for (const option of there.options) {
+      const { equipment, findings } = option
+      const facts = factsOfFinder(brief, { point: at, equipment }, findings[0]!, sizeMm)
+      const said = await asker.ask('finder', facts, { pointIndex: at, equipment })
+      found.push(optionOf(brief, option, said))
+    }
+    for (const { label, chance, excluded } of found)
+      if (chance !== null && excluded === '') able.push({ label, point: name, chance })
     const used = (id: string) =>
       brief.equipment.length > 0 ||
       line.combination.uses.some((use) => use.point === name && use.equipment === id)
@@ -131,6 +151,11 @@ export async function wouldHaveFound(
     points.push({ name, options: found, removals: there.removals, stillEnters: behind })
   }
   const words = `${nameWords(alone, 0)}, ${sizeMm} mm ${piece.shape === 'sphere' ? 'across' : 'thick'}`
+  const sum = togetherOf(placed)
+  const unit = brief.points.at(-1)!.stage === 'packed' ? 'packs' : 'portions'
+  const said = await asker.ask('found', factsOfFound(brief, { words, piece, unit, able, together: sum }), {})
+  const pairs = await pairsInWords(brief, placed, asker)
+  const saying = (wanted: LineOutcome['type']) => said.filter(({ type }) => type === wanted)
   return {
     fragment: {
       material: piece.material,
@@ -141,10 +166,16 @@ export async function wouldHaveFound(
       faceMm2: piece.faceMm2,
       placement: piece.placement,
     },
-    summary: fragmentSummary(brief, words.charAt(0).toUpperCase() + words.slice(1), points),
+    summary: joined(saying('tells')),
     points,
-    together: await togetherOf(brief, placed, book),
-    questions: [...QUESTIONS],
+    together: sum && {
+      uses: placed.map(({ point, equipment }) => ({ point: brief.points[point]!.name, equipment })),
+      ...sum,
+      because: joined([...saying('multiplies'), ...pairs]),
+    },
+    questions: saying('asks').map(({ text }) => text),
+    grounds: [...said, ...pairs].map(saidOf),
+    trace: { rules: [...asker.asked] },
     cautions: line.cautions.filter(({ sources }) => sources.length === 0),
     versions: line.versions,
   }

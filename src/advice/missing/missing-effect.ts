@@ -22,11 +22,14 @@ function logFactor(a: number | null, b: number | null): number {
   return Math.abs(Math.log(b / a))
 }
 
-/** Rules that fire; what parts two machines follows from the sizes, which are looked at themselves. */
+/** Rules that word what follows from the sizes, which are looked at themselves. */
+const OF_SIZES: readonly Advice['trace']['rules'][number]['type'][] = ['parts', 'misses', 'judges']
+
+/** Rules that fire. */
 const firedIn = (advice: Advice) =>
   new Map(
     advice.trace.rules
-      .filter(({ outcome, type }) => outcome === 'fired' && type !== 'parts')
+      .filter(({ outcome, type }) => outcome === 'fired' && !OF_SIZES.includes(type))
       .map(({ id, title }) => [id, title]),
   )
 

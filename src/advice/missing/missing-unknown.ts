@@ -23,6 +23,9 @@ const OPEN_RULE: Readonly<Record<RuleTrace['type'], number>> = {
   parts: 0,
   alters: 0,
   matters: 0,
+  misses: 0,
+  judges: 0,
+  tells: 0,
   notes: 0,
   prevents: 0.02,
 }

@@ -39,7 +39,7 @@ const quiet = (outcome: RuleTrace['outcome'] | null) =>
 const ARGUES: readonly RuleTrace['type'][] = ['excludes', 'weakens', 'favours']
 
 /** Effects that stand with a size, with two machines side by side, or with a change that was searched for. */
-const SAID_ELSEWHERE: readonly RuleTrace['type'][] = ['notes', 'alters', 'parts']
+const SAID_ELSEWHERE: readonly RuleTrace['type'][] = ['notes', 'alters', 'parts', 'misses', 'judges']
 
 /** A rule asked of one machine at one point. */
 export type Asked = Pick<RuleTrace, 'title' | 'type' | 'contaminant' | 'outcome'> & {

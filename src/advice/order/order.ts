@@ -72,6 +72,12 @@ const CLASS: Readonly<Record<Verdict, number>> = {
 }
 const EXCLUDED = 5
 
+/** Suitable with conditions though every size asked is met: something else has to be answered first. */
+const isCapped = ({ verdict, findings }: Orderable): boolean => {
+  const asked = findings.filter(isAsked)
+  return verdict === 'conditional' && asked.length > 0 && asked.every(({ meets }) => isExpected(meets))
+}
+
 /** A ratio as it is said, to two figures: what a reader cannot see decides nothing. */
 const asSaid = (ratio: number) => (Number.isFinite(ratio) ? Number(ratio.toPrecision(2)) : ratio)
 
@@ -106,6 +112,7 @@ export function orderAmong(
     if (excluded) return EXCLUDED
     const its = counted(option)
     if (verdict === 'no-build' || !its.some(({ meets }) => isExpected(meets))) return CLASS[verdict]
+    if (isCapped(option)) return CLASS.conditional
     if (its.every(({ meets }) => isPromised(meets))) return CLASS['best-fit']
     return its.every(({ meets }) => isExpected(meets)) ? CLASS['worth-a-test'] : CLASS.conditional
   }

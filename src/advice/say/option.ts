@@ -1,7 +1,8 @@
-import type { Brief, Caution, Finding, Option, Reason, WhyNot } from '../../contract/index.ts'
-import type { LineOutcome, PlacedOutcome, Ranked } from '../stages.ts'
+import type { Brief, Caution, Option, Reason, WhyNot } from '../../contract/index.ts'
+import type { LineOutcome, Missed, PlacedOutcome, Ranked } from '../stages.ts'
 import { cautionsFrom } from './cautions.ts'
 import { missedSizes } from './missed-sizes.ts'
+import { notedFindings } from './noted.ts'
 import { toReason } from './reason.ts'
 import { joined, saidOf } from './said.ts'
 
@@ -12,25 +13,13 @@ const rulesOut = (o: PlacedOutcome) => o.type === 'excludes' && o.contaminant ==
 const spokenOf = ({ excluded, outcomes }: Ranked) =>
   excluded ? outcomes.filter(rulesOut) : outcomes.filter(({ type }) => type !== 'notes')
 
-/** The findings, each with what rules note of it where its physics notes nothing. */
-const findingsOf = ({ findings, outcomes }: Ranked): Finding[] =>
-  findings.map((finding) => {
-    const noted = outcomes.filter((o) => o.type === 'notes' && o.contaminant === finding.contaminant)
-    return { ...finding, note: finding.note || joined(noted) }
-  })
-
 const reasonsOf = (ranked: Ranked): Reason[] => spokenOf(ranked).map((o) => toReason(o, rulesOut(o)))
 
 /** Blocking rules, then missed sizes; where neither speaks against it, what puts another one before it. */
-function whyNotOf(
-  brief: Brief,
-  { outcomes, verdict }: Ranked,
-  findings: readonly Finding[],
-  because: string,
-): WhyNot[] {
+function whyNotOf({ outcomes, verdict }: Ranked, missed: readonly WhyNot[], because: string): WhyNot[] {
   if (verdict === 'best-fit') return []
   const rules = outcomes.filter(rulesOut).map((o): WhyNot => ({ kind: 'rule', rule: o.rule, text: o.text }))
-  const blocking = [...rules, ...missedSizes(brief, findings)]
+  const blocking = [...rules, ...missed]
   return blocking.length > 0 ? blocking : [{ kind: 'order', text: because }]
 }
 
@@ -59,10 +48,23 @@ const cautionsOf = (brief: Brief, ranked: Ranked): Caution[] =>
     spokenOf(ranked).filter((o) => o.type === 'warns'),
   )
 
-/** An option in words: the ground for its verdict, its reasons, what speaks against it, its cautions. */
-export function optionWords(brief: Brief, ranked: Ranked, grounds: readonly LineOutcome[]): Option {
+/**
+ * An option in words: the ground for its verdict, its reasons, what speaks against it, its cautions. `misses` are the
+ * sizes it misses, `said` is what the rules say of it in its place.
+ */
+export function optionWords(
+  brief: Brief,
+  ranked: Ranked,
+  misses: readonly Missed[],
+  said: readonly LineOutcome[],
+): Option {
+  const grounds = said.filter(({ type }) => type === 'grounds')
+  const missed = missedSizes(
+    misses,
+    said.filter(({ type }) => type === 'misses'),
+  )
   const because = joined(grounds)
-  const findings = findingsOf(ranked)
+  const findings = notedFindings(ranked)
   return {
     equipment: ranked.equipment,
     label: ranked.label,
@@ -78,7 +80,7 @@ export function optionWords(brief: Brief, ranked: Ranked, grounds: readonly Line
     settings: settingsOf(ranked),
     findings,
     reasons: reasonsOf(ranked),
-    whyNot: whyNotOf(brief, ranked, findings, because),
+    whyNot: whyNotOf(ranked, missed, because),
     cautions: cautionsOf(brief, ranked),
   }
 }

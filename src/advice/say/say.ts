@@ -1,5 +1,5 @@
 import type { Advice, Caution, Removal, Versions } from '../../contract/index.ts'
-import { placeId } from '../facts/place-id.ts'
+import { placeId, quoteId } from '../facts/place-id.ts'
 import type { Answered, PlacedOutcome } from '../stages.ts'
 import { answerWords } from './answer.ts'
 import { cautionsFrom } from './cautions.ts'
@@ -8,7 +8,7 @@ import { combinationWords } from './combination.ts'
 import { contrastWords } from './contrast.ts'
 import { optionWords } from './option.ts'
 import { preventionOf } from './prevention.ts'
-import { judgeQuotes } from './quotes.ts'
+import { quoteWords } from './quotes.ts'
 import { toReason, toRuleTrace } from './reason.ts'
 import { judgedRemovals } from './removals.ts'
 import { sourcesUsed } from './sources-used.ts'
@@ -42,7 +42,7 @@ export function say(ordered: Answered, versions: Versions): Said {
     points,
     combination,
     prevention,
-    quotes: judgeQuotes(brief, points),
+    quotes: ordered.quoted.map((one) => quoteWords(one, saidOfQuote(ordered, one.index))),
     trace: {
       versions,
       facts: [...facts],
@@ -57,6 +57,10 @@ export function say(ordered: Answered, versions: Versions): Said {
     cautions: cautionsOf(ordered),
   }
 }
+
+/** What the rules say of one quoted size. */
+const saidOfQuote = ({ answers }: Answered, index: number) =>
+  answers.filter((o) => o.outcome === 'fired' && o.scope === 'quote' && o.beside === quoteId(index))
 
 /** Rows whose size asked is met, if only as expected, need nobody to keep it out. */
 const isKeptOut = ({ meets, left }: Advice['answer']['rows'][number]) =>
@@ -84,13 +88,18 @@ const isOfPoint = (o: PlacedOutcome, at: number) =>
   o.equipment === null &&
   ![...SAID_ELSEWHERE, 'warns'].includes(o.type)
 
-function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Advice['points'] {
+function pointsOf({ brief, points, removals, outcomes, answers, misses }: Answered): Advice['points'] {
   return points.map(({ options, apart, close }, at) => {
-    const groundsOf = (equipment: string) =>
+    const saidOf = (equipment: string) =>
       answers.filter(
         (o) =>
-          o.outcome === 'fired' && o.type === 'grounds' && o.pointIndex === at && o.equipment === equipment,
+          o.outcome === 'fired' &&
+          ['grounds', 'misses'].includes(o.type) &&
+          o.pointIndex === at &&
+          o.equipment === equipment,
       )
+    const missesOf = (equipment: string) =>
+      misses.filter((o) => o.pointIndex === at && o.equipment === equipment)
     const saidOfClose = answers.filter(
       (o) => o.outcome === 'fired' && o.scope === 'close' && o.pointIndex === at,
     )
@@ -103,7 +112,9 @@ function pointsOf({ brief, points, removals, outcomes, answers }: Answered): Adv
           o.equipment === second &&
           o.beside === placeId({ point: at, equipment: first }),
       )
-    const said = options.map((option) => optionWords(brief, option, groundsOf(option.equipment)))
+    const said = options.map((option) =>
+      optionWords(brief, option, missesOf(option.equipment), saidOf(option.equipment)),
+    )
     const named = (equipment: string) => said.find((option) => option.equipment === equipment)!
     return {
       name: brief.points[at]!.name,

@@ -1,5 +1,5 @@
 import type { Arrangement, Opening } from '../opening/opening.ts'
-import type { CoilParameters } from '../parameters.ts'
+import { CAUTION, type CoilParameters } from '../parameters.ts'
 import type { Piece } from '../piece/piece.ts'
 import { shapeLimitMm } from '../piece/target.ts'
 import { emptyScene, type Hearing, hearing, type Scene } from '../scene.ts'
@@ -43,14 +43,28 @@ export const limitOf = (context: FindingContext, piece: Piece): number =>
 /**
  * The empty opening at the choices that can be best there. Without food and pack the frequencies are
  * independent and share the power, so D² of a choice is the mean of its members' D²: where the machine may
- * choose, a single frequency is never beaten.
+ * choose, a single frequency is never beaten. `noise`: times as much noise as is assumed.
  */
-export function emptyHearings(context: FindingContext): readonly Hearing[] {
+export function emptyHearings(context: FindingContext, noise = 1): readonly Hearing[] {
   const singles = context.choices.filter((choice) => choice.length === 1)
+  const parameters = { ...context.parameters, noiseM3: context.parameters.noiseM3 * noise }
   return (singles.length > 0 ? singles : context.choices).map((choice) =>
-    hearing(emptyScene(context.scene), choice, context.parameters),
+    hearing(emptyScene(context.scene), choice, parameters),
   )
 }
+
+/** The empty opening with the noise assumed, and with that on its favourable and its unfavourable side. */
+export interface Empty {
+  readonly usual: readonly Hearing[]
+  readonly quiet: readonly Hearing[]
+  readonly loud: readonly Hearing[]
+}
+
+export const emptyOf = (context: FindingContext): Empty => ({
+  usual: emptyHearings(context),
+  quiet: emptyHearings(context, 1 / CAUTION.noise),
+  loud: emptyHearings(context, CAUTION.noise),
+})
 
 /** Size without product and spread at the best of the choices, mm; null where none finds the piece. */
 export function bestMm(context: FindingContext, piece: Piece, hearings: readonly Hearing[]): number | null {
@@ -61,4 +75,14 @@ export function bestMm(context: FindingContext, piece: Piece, hearings: readonly
     best = smallerMm(best, weakestMm(curves, LEVELS.found, limitMm))
   }
   return best
+}
+
+/** The best possible size with the noise of the machine on either side of what is assumed, mm; null where one finds nothing. */
+export function bestRangeMm(
+  context: FindingContext,
+  piece: Piece,
+  { quiet, loud }: Empty,
+): readonly [number, number] | null {
+  const [low, high] = [bestMm(context, piece, quiet), bestMm(context, piece, loud)]
+  return low === null || high === null ? null : [low, high]
 }

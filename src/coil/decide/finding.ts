@@ -3,9 +3,8 @@ import type { CoilFinding } from '../assessment.ts'
 import { NEAR_WALL_GAIN } from '../opening/geometry-factor.ts'
 import { hasDirection, type Piece } from '../piece/piece.ts'
 import { LARGEST_MM } from '../piece/size-grid.ts'
-import type { Hearing } from '../scene.ts'
 import { cautionRange } from './caution-range.ts'
-import { bestMm, type FindingContext, limitOf } from './finding-context.ts'
+import { bestMm, bestRangeMm, type Empty, type FindingContext, limitOf } from './finding-context.ts'
 import { unsuitableForIron } from './iron-unsuitable.ts'
 import { missedAgain } from './last-crossing.ts'
 import {
@@ -81,11 +80,11 @@ export function findingOf(
   index: number,
   piece: Piece,
   listen: Listening,
-  empty: readonly Hearing[],
+  empty: Empty,
   calculation: string,
 ): CoilFinding {
   const limitMm = limitOf(context, piece)
-  const inEmpty = bestMm(context, piece, empty)
+  const inEmpty = bestMm(context, piece, empty.usual)
   const curves = orientedCurves(listen, piece)
   const size = (level: number) => weakestMm(curves, level, limitMm)
   const found = size(LEVELS.found)
@@ -108,6 +107,7 @@ export function findingOf(
     contaminant: index,
     answers: true,
     bestMm: best,
+    bestRangeMm: best === null ? null : bestRangeMm(context, piece, empty),
     halfMm,
     expectedMm,
     sureMm,
@@ -123,7 +123,7 @@ export function findingOf(
     orientations: weak
       ? curves.map(({ orientation, curve }) => ({
           orientation,
-          bestMm: empty
+          bestMm: empty.usual
             .map((hearing) => {
               const dry = { hearing, thresholdZ: context.thresholdZ, spread: 0 }
               const share = orientation === 'along' ? 1 : 0

@@ -27,6 +27,7 @@ interface FoodRow {
   readonly grainMm: number | null
   readonly structure: string
   readonly unevennessMm: number
+  readonly unevennessRangeMm?: readonly [number, number]
   readonly proximate?: Proximate
   readonly massFractions?: MassFractions
   readonly mineralsMgPer100G?: Readonly<Record<string, number>>
@@ -111,6 +112,7 @@ function food(row: FoodRow, recipe: NutrientRecipe, weights: Readonly<Record<str
       bulkDensityGPerCm3: row.bulkDensityGPerCm3 ?? thousandths(density * row.packing),
       structure: row.structure,
       unevennessMm: row.unevennessMm,
+      ...(row.unevennessRangeMm ? { unevennessRangeMm: row.unevennessRangeMm } : {}),
       voidFree: false,
     },
     family: [row.id],

@@ -1,8 +1,10 @@
-import type { Advice } from '../../../src/contract/index.ts'
+import type { SaidOfExample } from '../../../src/commands/try-example.ts'
 
 /** Rules a reader meets: all that is named anywhere in the advice but in its trace, which holds every rule tried. */
-export function heard({ trace: _tried, brief: _asked, cautions, ...said }: Advice): string[] {
-  return [...cautions.map(({ id }) => id), ...rulesNamed(said)]
+export function heard(advice: SaidOfExample): string[] {
+  const { trace: _tried, ...said } = advice
+  const cautions = 'cautions' in advice ? advice.cautions : []
+  return [...cautions.map(({ id }) => id), ...rulesNamed({ ...said, brief: null })]
 }
 
 function rulesNamed(part: unknown): string[] {

@@ -1,5 +1,6 @@
 import type { Advice } from '../../../src/contract/advice.ts'
 import type { Names } from '../../words/contaminant.ts'
+import { WhyLinks } from '../reasons/why-links.tsx'
 
 const JUDGEMENT_WORDS = {
   'better-than-possible': 'better than possible',
@@ -9,7 +10,7 @@ const JUDGEMENT_WORDS = {
 } as const
 
 /** Quoted sizes held against the computed ones. */
-export function Quotes({ advice, names }: { advice: Advice; names: Names }) {
+export function Quotes({ advice, names, packed }: { advice: Advice; names: Names; packed: string | null }) {
   if (advice.quotes.length === 0) return null
   return (
     <section aria-labelledby="quotes">
@@ -25,12 +26,22 @@ export function Quotes({ advice, names }: { advice: Advice; names: Names }) {
               </dt>
               <dd>
                 {one.text}
+                <WhyLinks
+                  grounds={one.grounds.filter(({ text }) => !one.questions.includes(text))}
+                  packed={packed}
+                />
                 {one.questions.length > 0 ? (
                   <>
                     <p>Ask the supplier:</p>
                     <ul>
                       {one.questions.map((question) => (
-                        <li>{question}</li>
+                        <li>
+                          {question}
+                          <WhyLinks
+                            grounds={one.grounds.filter(({ text }) => text === question)}
+                            packed={packed}
+                          />
+                        </li>
                       ))}
                     </ul>
                   </>

@@ -75,7 +75,7 @@ export function PaperPage({ advice, brief, title, names, packed, printedOn, shor
         <Upstream advice={advice} names={names} links={links} print />
         <Changes advice={advice} names={names} />
         <Prevent advice={advice} names={names} citations={citations} />
-        <Quotes advice={advice} names={names} />
+        <Quotes advice={advice} names={names} packed={null} />
         {short ? null : (
           <>
             <CloseCalls advice={advice} />
@@ -85,6 +85,7 @@ export function PaperPage({ advice, brief, title, names, packed, printedOn, shor
               missing={advice.missing}
               wordsOf={(path) => askedWords(path, advice)}
               hrefOf={() => null}
+              packed={null}
             />
             <WhyNot advice={advice} />
             <PaperReasons {...shown} />

@@ -79,10 +79,11 @@ export function Part(props: PartProps) {
           missing={advice.missing}
           wordsOf={(path) => askedWords(path, advice)}
           hrefOf={(path) => `/brief?b=${packed}#${path}`}
+          packed={packed}
         />
       )
     case 'quotes':
-      return <Quotes advice={advice} names={names} />
+      return <Quotes advice={advice} names={names} packed={packed} />
     case 'cautions': {
       const citations = citationsOf(advice, part)
       return (

@@ -6,6 +6,7 @@ import { type Links, rulesLink } from '../links.ts'
 import type { Citations } from '../reasons/citations.ts'
 import { Cited } from '../reasons/cited.tsx'
 import { ReasonLists } from '../reasons/reason-list.tsx'
+import { WhyLinks } from '../reasons/why-links.tsx'
 import { Zones } from '../sizes/zones.tsx'
 
 interface Props {
@@ -28,14 +29,18 @@ export function Why({ advice, option, point, names, links, citations }: Props) {
         {option.label} <span aria-hidden="true">{verdict.mark}</span> {verdict.words}
       </h3>
       <p>
-        {option.because} {settings ? `Settings: ${settings}.` : ''}
+        {option.because}
+        <WhyLinks grounds={option.grounds} packed={links.packed} /> {settings ? `Settings: ${settings}.` : ''}
       </p>
       {option.whyNot.length > 0 ? (
         <>
           <h4>Why it is not the best fit</h4>
           <ul>
             {option.whyNot.map((one) => (
-              <li>{one.text}</li>
+              <li>
+                {one.text}
+                {one.kind === 'size' ? <WhyLinks grounds={one.grounds} packed={links.packed} /> : null}
+              </li>
             ))}
           </ul>
         </>

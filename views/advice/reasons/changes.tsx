@@ -1,28 +1,36 @@
 import type { Advice } from '../../../src/contract/advice.ts'
 import type { Names } from '../../words/contaminant.ts'
 import { changeWords } from './change-words.ts'
+import { WhyLinks } from './why-links.tsx'
 
 /** The smallest changes of what can be acted on that would alter the answer. */
 export function Changes({
   advice,
   names,
   hrefs = [],
+  packed = null,
 }: {
   advice: Advice
   names: Names
   /** Where each change leads: the advice with it, or the reasons at the other point. */
   hrefs?: readonly string[]
+  /** The brief in the links to the rules that say it; null on paper. */
+  packed?: string | null
 }) {
   return (
     <section aria-labelledby="changes">
       <h2 id="changes">What would change it</h2>
       {advice.changes.length === 0 ? (
-        <p>{advice.changesNote}</p>
+        <p>
+          {advice.changesNote}
+          <WhyLinks grounds={advice.changesGrounds} packed={packed} />
+        </p>
       ) : (
         <ul>
           {advice.changes.map((change, at) => (
             <li>
               {changeWords(change, advice, names)}: <strong>{change.effect}</strong>
+              <WhyLinks grounds={change.grounds} packed={packed} />
               {change.verified ? '' : ' (not checked through the whole calculation)'}
               {hrefs[at] ? (
                 <>

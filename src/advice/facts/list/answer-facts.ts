@@ -141,6 +141,8 @@ const APART: readonly FactRow[] = [
   ['apart.by', 'step of the order at which the two part', '', 'string', PARTED_BY],
   ['apart.ahead', 'machine that comes before the other', '', 'string'],
   ['apart.behind', 'machine that comes behind the other', '', 'string'],
+  ['apart.hasIdeal', 'one of the two is an ideal without a place in the order', '', 'boolean'],
+  ['apart.ideal', 'that one', '', 'string'],
   ['apart.aheadBecause', 'ground of the verdict of the one ahead', '', 'string'],
   ['apart.behindBecause', 'ground of the verdict of the one behind', '', 'string'],
   ['apart.severity', 'severity of the sizes at which they part', '', 'number'],

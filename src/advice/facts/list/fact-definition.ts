@@ -5,7 +5,8 @@ import type { Family } from '../../../contract/index.ts'
  * "option": per machine at a point. "finding": per machine, point and contaminant. Known once the options are in order:
  * "line", "row" (a contaminant on a line), "use" (a machine in use), "place" (an option among the others), "together"
  * (two machines in use), "close" (two options between which the order is close), "apart" (the one recommended beside
- * another). Known once it was searched for: "change" (a change of the line, or that there is none), "missing" (a value
+ * another), "miss" (a size an option misses), "quote" (a quoted size). "found" and "finder": a piece that was found,
+ * and a machine it passed. Known once it was searched for: "change" (a change of the line, or that there is none), "missing" (a value
  * not given). The others belong to the register and the check plan: the record as a whole, a hazard, a control before
  * and after it is classed, a machine to be checked.
  */
@@ -22,6 +23,10 @@ export type FactScope =
   | 'together'
   | 'close'
   | 'apart'
+  | 'miss'
+  | 'quote'
+  | 'found'
+  | 'finder'
   | 'change'
   | 'missing'
   | 'record'

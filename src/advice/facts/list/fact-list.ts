@@ -13,6 +13,7 @@ import type { FactDefinition, FactScope } from './fact-definition.ts'
 import { RECORD_FACTS } from './record-facts.ts'
 import { REMOVAL_FACTS } from './removal-facts.ts'
 import { SEARCH_FACTS } from './search-facts.ts'
+import { SIZE_FACTS } from './size-facts.ts'
 import { XRAY_FACTS } from './xray-facts.ts'
 
 /** Every fact a rule may name, by id. A new family adds its own list here. */
@@ -24,6 +25,7 @@ export const FACTS: ReadonlyMap<string, FactDefinition> = new Map(
     ...COIL_FACTS,
     ...REMOVAL_FACTS,
     ...ANSWER_FACTS,
+    ...SIZE_FACTS,
     ...SEARCH_FACTS,
     ...RECORD_FACTS,
   ].map((fact) => [fact.id, fact]),
@@ -39,10 +41,29 @@ const SEEN_BY: Readonly<Record<RecordGround, readonly FactScope[]>> = {
 }
 
 /** Scopes of facts that only the ground of the same name sees. */
-const OF_ONE_GROUND: readonly FactScope[] = ['together', 'close', 'apart', 'change', 'missing']
+const OF_ONE_GROUND: readonly FactScope[] = [
+  'together',
+  'close',
+  'apart',
+  'miss',
+  'quote',
+  'found',
+  'finder',
+  'change',
+  'missing',
+]
 
 /** Grounds that belong to no one point. */
-const WITHOUT_POINT: readonly string[] = ['brief', 'line', 'together', 'change', 'missing']
+const WITHOUT_POINT: readonly string[] = [
+  'brief',
+  'line',
+  'together',
+  'quote',
+  'found',
+  'finder',
+  'change',
+  'missing',
+]
 
 /** Facts a rule of this scope may name: "xray:contaminant" sees the brief, the point, its machine and its finding. */
 export function factsIn(scope: RuleScope): ReadonlyMap<string, FactDefinition> {
