@@ -200,34 +200,49 @@ function addPod(pathMm: Float32Array, raster: Raster, grain: Bar): void {
   // A pod that stands up shows its end: nothing of its bend.
   const bend = BEND * radius * across
   const flat = Math.max(across, 1e-6)
+  const width = Math.sqrt(flat)
   const reach = radius + bend
+  const stretch = flat * Math.max(half, radius)
+  const squared = radius * radius
   const [rowFrom, rowTo] = rangeOf(grain.v, Math.abs(y) * half + reach, topMm, pitchMm, raster.rows)
-  const [from, to] = rangeOf(grain.u, Math.abs(x) * half + reach, leftMm, pitchMm, columns)
+  const [first, last] = rangeOf(grain.u, Math.abs(x) * half + reach, leftMm, pitchMm, columns)
   for (let row = rowFrom; row <= rowTo; row++) {
     const straightV = topMm + (row + 0.5) * pitchMm - grain.v
+    // Beside its bent axis a pod is nowhere wider than its radius: most of the box around a slanted one is empty.
+    let [from, to] = [first, last]
+    if (Math.abs(y) > 1e-3) {
+      const one = (straightV * x - (radius + (2 / 3) * bend) * width) / y
+      const other = (straightV * x + (radius + bend / 3) * width) / y
+      from = Math.max(from, Math.floor((grain.u + Math.min(one, other) - leftMm) / pitchMm - 0.5))
+      to = Math.min(to, Math.ceil((grain.u + Math.max(one, other) - leftMm) / pitchMm - 0.5))
+    }
     for (let column = from; column <= to; column++) {
       const straightU = leftMm + (column + 0.5) * pitchMm - grain.u
-      const place = Math.max(
-        -1,
-        Math.min(1, (straightU * x + straightV * y) / (flat * Math.max(half, radius))),
-      )
+      const place = Math.max(-1, Math.min(1, (straightU * x + straightV * y) / stretch))
       const aside = bend * (place * place - 1 / 3)
-      const [u, v] = [straightU + (y * aside) / Math.sqrt(flat), straightV - (x * aside) / Math.sqrt(flat)]
+      const u = straightU + (y * aside) / width
+      const v = straightV - (x * aside) / width
+      const beside = (v * x - u * y) / width
+      if (beside * beside >= squared) continue
       let low = Number.POSITIVE_INFINITY
       let high = Number.NEGATIVE_INFINITY
-      for (const end of [-half, half]) {
-        const inside = radius * radius - (u - end * x) ** 2 - (v - end * y) ** 2
+      for (let end = -half, k = 0; k < 2; k++, end = half) {
+        const [du, dv] = [u - end * x, v - end * y]
+        const inside = squared - du * du - dv * dv
         if (inside <= 0) continue
         const root = Math.sqrt(inside)
-        low = Math.min(low, end * z - root)
-        high = Math.max(high, end * z + root)
+        if (end * z - root < low) low = end * z - root
+        if (end * z + root > high) high = end * z + root
       }
       const along = u * x + v * y
-      const root = (along * z) ** 2 - across * (u * u + v * v - along * along - radius * radius)
+      const root = (along * z) ** 2 - across * (u * u + v * v - along * along - squared)
       if (across > 1e-6 && root > 0) {
-        let [a, b] = [(along * z - Math.sqrt(root)) / across, (along * z + Math.sqrt(root)) / across]
+        const reachW = Math.sqrt(root)
+        let a = (along * z - reachW) / across
+        let b = (along * z + reachW) / across
         if (Math.abs(z) > 1e-6) {
-          const [p, q] = [(-half - along) / z, (half - along) / z]
+          const p = (-half - along) / z
+          const q = (half - along) / z
           a = Math.max(a, Math.min(p, q))
           b = Math.min(b, Math.max(p, q))
         } else if (Math.abs(along) > half) b = Number.NEGATIVE_INFINITY
@@ -237,7 +252,7 @@ function addPod(pathMm: Float32Array, raster: Raster, grain: Bar): void {
         }
       }
       if (high <= low) continue
-      const core = Math.max(0, 1 - (2 * ((v * x - u * y) / Math.sqrt(flat)) ** 2) / radius ** 2)
+      const core = Math.max(0, 1 - (2 * beside ** 2) / squared)
       const seeds =
         SEED_SHARE * across * core * Math.cos((2 * Math.PI * along) / (flat * SEED_PITCH * radius))
       pathMm[row * columns + column]! += (high - low) * (1 + seeds)
