@@ -1,5 +1,6 @@
 import { asItRejects } from '../advice/assess/clean-run.ts'
 import { lineUp } from '../advice/assess/line-up.ts'
+import { remembered } from '../advice/assess/remembered.ts'
 import type { Brief, Point, XrayMachine } from '../contract/index.ts'
 import type { Refusal } from '../xray/assessment.ts'
 import { buildOf } from '../xray/beam/exposure.ts'
@@ -33,10 +34,18 @@ export function xrayMachines(brief: Brief, point: Point, ids: readonly string[] 
   return ids ? [...new Set(ids)].map((id) => all.find((machine) => machine.id === id)!) : all
 }
 
+/** Setups kept: the next card of a point asks for the same sizes. */
+const KEPT = 64
+const sizesOf = remembered(expectedSizes, KEPT)
+
 /** A machine set up before the point: its setting as the advice chooses it, or at the voltage asked for. */
 export function benchOf(brief: Brief, index: number, machine: XrayMachine, askedKV?: number): Bench {
   const point = brief.points[index]!
-  const sizes = expectedSizes(machine, asItRejects(brief, index, machine.id, 'all'), brief.contaminants)
+  const sizes = sizesOf({
+    machine,
+    point: asItRejects(brief, index, machine.id, 'all'),
+    contaminants: brief.contaminants,
+  })
   const build = buildOf(machine)
   const setting =
     askedKV === undefined ? sizes.setting : settingAt(machine, build, askedKV, point.speedMPerMin)

@@ -61,11 +61,15 @@ export interface ExpectedSizes {
 }
 
 /** Setting and expected sizes of all contaminants as the whole assessment gives them, and nothing else of it. */
-export function expectedSizes(
-  machine: XrayMachine,
-  point: Point,
-  contaminants: readonly Contaminant[],
-): ExpectedSizes {
+export function expectedSizes({
+  machine,
+  point,
+  contaminants,
+}: {
+  readonly machine: XrayMachine
+  readonly point: Point
+  readonly contaminants: readonly Contaminant[]
+}): ExpectedSizes {
   const build = buildOf(machine)
   const pack = packInBeam(point, build)
   const voltages = overVoltages(machine, build, point, pack, contaminants)

@@ -34,7 +34,7 @@ function grainsPerBox(packing: number): number {
 }
 
 /** An overlap below this share of the grain's radius counts as touching. */
-const TOUCHING = 0.03
+const TOUCHING = 0.05
 /** How far a body follows the sum of what pushes it. */
 const FOLLOW = 0.6
 /** No push moves a body by more than this share of its ball in a sweep. */
