@@ -1,10 +1,12 @@
-import { assessDetector } from '../advice/assess/assess-machine.ts'
+import { asItRejects } from '../advice/assess/clean-run.ts'
 import { lineUp } from '../advice/assess/line-up.ts'
+import { remembered } from '../advice/assess/remembered.ts'
 import type { Brief, Point, XrayMachine } from '../contract/index.ts'
 import type { Refusal } from '../xray/assessment.ts'
 import { buildOf } from '../xray/beam/exposure.ts'
 import { settingAt } from '../xray/beam/settings.ts'
 import { type ExposedPack, exposePack } from '../xray/image/pack/exposed-pack.ts'
+import { expectedSizes } from '../xray/quick-sizes.ts'
 
 /** What was asked for cannot be: the message says what was given and what is allowed. */
 export class CardError extends Error {}
@@ -32,22 +34,28 @@ export function xrayMachines(brief: Brief, point: Point, ids: readonly string[] 
   return ids ? [...new Set(ids)].map((id) => all.find((machine) => machine.id === id)!) : all
 }
 
+/** Setups kept: the next card of a point asks for the same sizes. */
+const KEPT = 64
+const sizesOf = remembered(expectedSizes, KEPT)
+
 /** A machine set up before the point: its setting as the advice chooses it, or at the voltage asked for. */
 export function benchOf(brief: Brief, index: number, machine: XrayMachine, askedKV?: number): Bench {
   const point = brief.points[index]!
-  const done = assessDetector(brief, index, { machine, ranked: true, burden: 0 })
-  if (done?.assessed.family !== 'xray') throw new Error(`${machine.id} was assessed as no x-ray machine`)
-  const { assessment } = done.assessed
+  const sizes = sizesOf({
+    machine,
+    point: asItRejects(brief, index, machine.id, 'all'),
+    contaminants: brief.contaminants,
+  })
   const build = buildOf(machine)
   const setting =
-    askedKV === undefined ? assessment.setting : settingAt(machine, build, askedKV, point.speedMPerMin)
+    askedKV === undefined ? sizes.setting : settingAt(machine, build, askedKV, point.speedMPerMin)
   const exposed = exposePack(machine, build, point, setting)
   const dark = exposed.channels.count === 0 ? 'no radiation gets through this pack' : ''
   return {
     machine,
     exposed,
-    expectedMm: assessment.findings.map((finding) => finding.expectedMm),
-    leftOut: assessment.refusals.map(refusalWords).join('; ') || dark,
+    expectedMm: sizes.expectedMm,
+    leftOut: sizes.refusals.map(refusalWords).join('; ') || dark,
   }
 }
 

@@ -4,17 +4,17 @@ import { type Bench, CardError } from './card-bench.ts'
 const MOST_PIXELS = 3_000_000
 
 /** Pixels one machine reads from a pack: its extent across the beam in pixels as large as they are at the pack. */
-function pixelsOf({ exposed }: Bench): number {
+export function pixelsOf({ exposed }: Bench): number {
   const { point, build, objectPixelMm } = exposed
   const acrossMm = build.beam === 'down' ? point.widthMm : point.heightMm
   return Math.ceil(point.lengthMm / objectPixelMm) * Math.ceil(acrossMm / objectPixelMm)
 }
 
 /** Refuses a card before it is drawn where its pictures would be too large. Throws CardError with the figures. */
-export function boundPixels(benches: readonly Bench[]): void {
-  const pixels = benches.reduce((sum, bench) => sum + pixelsOf(bench), 0)
+export function boundPixels(each: readonly number[]): void {
+  const pixels = each.reduce((sum, one) => sum + one, 0)
   if (pixels > MOST_PIXELS)
     throw new CardError(
-      `this card would have ${Math.round(pixels).toLocaleString('en')} pixels with ${benches.length} machine${benches.length === 1 ? '' : 's'}; at most ${MOST_PIXELS.toLocaleString('en')} are drawn. Choose fewer machines, or a machine with larger pixels`,
+      `this card would have ${Math.round(pixels).toLocaleString('en')} pixels with ${each.length} machine${each.length === 1 ? '' : 's'}; at most ${MOST_PIXELS.toLocaleString('en')} are drawn. Choose fewer machines, or a machine with larger pixels`,
     )
 }

@@ -7,7 +7,7 @@ import { type CardPacks, cardPacks, runCard } from '../xray/image/card/test-card
 import { NOISE_WINDOW } from '../xray/image/draw/grey-window.ts'
 import { PRACTICE } from '../xray/observer/practice.ts'
 import { type Bench, benchOf, CardError, xrayMachines } from './card-bench.ts'
-import { boundPixels } from './card-pixels.ts'
+import { boundPixels, pixelsOf } from './card-pixels.ts'
 import { type CardPicture, type DrawnSheet, drawnSheets, pngPictures } from './drawn-sheet.ts'
 import { shownStretch } from './shown-stretch.ts'
 import { taughtOn } from './taught-on.ts'
@@ -79,43 +79,84 @@ const NOTES: readonly string[] = [
   'The threshold takes the noise for Gaussian. In coarse grain, pieces of food that lie on one another give more false alarms than it allows; a machine would be set blunter until they stop.',
 ]
 
-/** Simulated test cards of a brief: the same packs and pieces before every x-ray machine of one point. */
-export function cardOf(brief: Brief, options: CardOptions = {}): Card {
+/** The brief as a card asks it, where it is asked and which machines stand there. Throws CardError where that cannot be. */
+function askedOf(brief: Brief, options: CardOptions) {
   const index = options.point ?? 0
-  const seed = options.seed ?? 1
   const point = brief.points[index]
   if (!point)
     throw new CardError(`point ${index} was asked for; this brief has points 0 to ${brief.points.length - 1}`)
   const asked: Brief = options.placement
     ? { ...brief, contaminants: brief.contaminants.map((c) => ({ ...c, placement: options.placement! })) }
     : brief
-  const benches = xrayMachines(asked, point, options.equipment).map((m) =>
-    benchOf(asked, index, m, options.kV?.[m.id]),
-  )
-  const running = benches.filter((bench) => bench.leftOut === '')
-  boundPixels(running)
-  const rows = asked.contaminants.map((what, c): CardRow => {
-    const own = options.sizesMm?.[c]
-    const usual = cardSizes(
-      what,
-      running.map((bench) => bench.expectedMm[c] ?? null),
-    )
-    return {
-      contaminant: c,
-      what,
-      placement: what.placement,
-      sizesMm: own ? [...own].sort((a, b) => a - b) : usual,
-    }
+  return { asked, index, point, machines: xrayMachines(asked, point, options.equipment) }
+}
+
+/** Ids of the machines a card is asked of, in their order. Throws CardError where that cannot be. */
+export const cardMachines = (brief: Brief, options: CardOptions): string[] =>
+  askedOf(brief, options).machines.map(({ id }) => id)
+
+/** What has to be known of each machine before any of them is drawn. */
+export interface BeforeCard {
+  readonly equipment: string
+  /** Pixels it reads; null where it is left out. */
+  readonly pixels: number | null
+  readonly expectedMm: readonly (number | null)[]
+}
+
+function benchesOf(brief: Brief, options: CardOptions): Bench[] {
+  const { asked, index, machines } = askedOf(brief, options)
+  return machines.map((machine) => benchOf(asked, index, machine, options.kV?.[machine.id]))
+}
+
+const beforeOf = (benches: readonly Bench[]): BeforeCard[] =>
+  benches.map((bench) => ({
+    equipment: bench.machine.id,
+    pixels: bench.leftOut === '' ? pixelsOf(bench) : null,
+    expectedMm: bench.expectedMm,
+  }))
+
+/** The machines of a card set up, with what they are expected to find. */
+export const beforeCard = (brief: Brief, options: CardOptions): BeforeCard[] =>
+  beforeOf(benchesOf(brief, options))
+
+/** Sizes of every row of a card, mm: those asked for, or the usual ones around what its machines are expected to find. */
+export function rowSizes(
+  { contaminants }: Brief,
+  { sizesMm }: CardOptions,
+  before: readonly BeforeCard[],
+): number[][] {
+  const running = before.filter(({ pixels }) => pixels !== null)
+  return contaminants.map((what, c) => {
+    const own = sizesMm?.[c]
+    const expected = running.map(({ expectedMm }) => expectedMm[c] ?? null)
+    return own ? [...own].sort((a, b) => a - b) : cardSizes(what, expected)
   })
-  const packs = new Map<string, CardPacks>()
-  for (const { exposed } of running) {
-    const { beam } = exposed.build
-    if (!packs.has(beam)) packs.set(beam, cardPacks(shownStretch(point), beam, seed, rows))
-  }
-  const names = fileNames(
-    benches.map(({ machine }) => machine.id),
-    'machine',
+}
+
+/** Refuses a card before it is drawn where its pictures would be too large. Throws CardError with the figures. */
+export const boundCard = (before: readonly BeforeCard[]): void =>
+  boundPixels(before.flatMap(({ pixels }) => (pixels === null ? [] : [pixels])))
+
+/** Names of the pictures' files, one a machine. */
+export const cardFileNames = (ids: readonly string[]): string[] => fileNames(ids, 'machine')
+
+/** Simulated test cards of a brief: the same packs and pieces before every x-ray machine of one point. */
+export function cardOf(brief: Brief, options: CardOptions = {}): Card {
+  const { asked, index, point } = askedOf(brief, options)
+  const seed = options.seed ?? 1
+  const benches = benchesOf(brief, options)
+  const before = beforeOf(benches)
+  boundCard(before)
+  const sizes = rowSizes(asked, options, before)
+  const rows = asked.contaminants.map(
+    (what, c): CardRow => ({ contaminant: c, what, placement: what.placement, sizesMm: sizes[c]! }),
   )
+  const packs = new Map<string, CardPacks>()
+  for (const { exposed, leftOut } of benches) {
+    const { beam } = exposed.build
+    if (leftOut === '' && !packs.has(beam)) packs.set(beam, cardPacks(shownStretch(point), beam, seed, rows))
+  }
+  const names = cardFileNames(benches.map(({ machine }) => machine.id))
   return {
     simulated: true,
     title: brief.title,

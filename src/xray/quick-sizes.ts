@@ -52,3 +52,34 @@ export function quickSizes(
     looksLikeVoid: picture !== null && looksLikeVoid(picture.scene, mu, contaminant.placement),
   }
 }
+
+/** The setting of a machine and the sizes expected of it, one a contaminant: what a drawn pack is set up by. Sizes in mm. */
+export interface ExpectedSizes {
+  readonly refusals: readonly Refusal[]
+  readonly setting: XraySetting
+  readonly expectedMm: readonly (number | null)[]
+}
+
+/** Setting and expected sizes of all contaminants as the whole assessment gives them, and nothing else of it. */
+export function expectedSizes({
+  machine,
+  point,
+  contaminants,
+}: {
+  readonly machine: XrayMachine
+  readonly point: Point
+  readonly contaminants: readonly Contaminant[]
+}): ExpectedSizes {
+  const build = buildOf(machine)
+  const pack = packInBeam(point, build)
+  const voltages = overVoltages(machine, build, point, pack, contaminants)
+  const look = lookAt(build, point, pack, voltages)
+  return {
+    refusals: refusalsOf(machine, build, point),
+    setting: voltages.chosen.setting,
+    expectedMm: contaminants.map((contaminant, c) => {
+      const near = voltages.chosen.expectedMm[c]!
+      return decideIn(look, contaminant, settlingOf(point, contaminant), near).decides.expectedMm
+    }),
+  }
+}

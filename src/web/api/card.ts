@@ -1,12 +1,11 @@
 import type { Context } from 'hono'
-import { cardOf } from '../../card/card.ts'
-import { askedCard, cardOrRefusal } from '../shown/cards.ts'
+import { askedCard, cardForProgram } from '../shown/cards.ts'
 import { briefBody } from './json-body.ts'
 
 /** POST a brief, get its simulated test card, pictures as base64 PNG; seed, point and machine in the address. */
 export const cardApi = async (c: Context) => {
   const brief = await briefBody(c)
-  const card = cardOrRefusal(() => cardOf(brief, askedCard(c)))
+  const card = await cardForProgram(brief, askedCard(c))
   return c.json({
     ...card,
     machines: card.machines.map((machine) => ({

@@ -29,16 +29,18 @@ export interface LaneOf {
   /** Workers kept ready while nobody asks; all of them unless given. */
   readonly ready?: number
   readonly overlays: readonly string[]
+  /** Its workers draw cards with a second hand. */
+  readonly drawsCards?: boolean
 }
 
 /** Workers that answer requests one at a time each; a brief goes back to the worker that knows it, if that is free. */
-export function startLane({ threads, ready = threads, overlays }: LaneOf): Piscina {
+export function startLane({ threads, ready = threads, overlays, drawsCards = false }: LaneOf): Piscina {
   const lane = new Piscina({
     filename: workerFile.href,
     minThreads: ready,
     maxThreads: threads,
     idleTimeout: IDLE_MS,
-    workerData: { overlays },
+    workerData: { overlays, drawsCards },
     resourceLimits: { maxOldGenerationSizeMb: MOST_HEAP_MB, maxYoungGenerationSizeMb: YOUNG_HEAP_MB },
     ...(fromSource ? { execArgv: sourceReader() } : {}),
     loadBalancer: (task, workers) => {

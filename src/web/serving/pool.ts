@@ -57,7 +57,7 @@ function preferred(url: URL, body: ArrayBuffer | null): number | null {
 /** Answers requests in workers, so that the server's own thread is always free to take the next. */
 export function startPool(overlays: readonly string[] = [], settings: PoolSettings = usualSettings()): Pool {
   const pages = startLane({ threads: settings.threads, overlays })
-  const pictures = startLane({ threads: 1, ready: 0, overlays })
+  const pictures = startLane({ threads: 1, overlays, drawsCards: true })
   const answered = new Answered()
   let closing = false
   return {

@@ -6,19 +6,26 @@ import { adviseBatch, type Batch, type Worked } from '../../lines/advise-row.ts'
 import { under } from '../advisor.ts'
 import { createPages } from '../app.ts'
 import { houseOf } from '../house-book.ts'
+import { helpWithCards } from '../shown/cards.ts'
 import { type CarriedRequest, carryAnswer, requestOf } from './carried.ts'
 import { dressed } from './dressed.ts'
+import { secondHand } from './second-hand.ts'
 
 /** Steps behind the server's thread: about a third of its share where both want the same processor. */
 const BEHIND = 5
 const LOWEST = 19
 
-const { overlays } = workerData as { readonly overlays: readonly string[] }
+const { overlays, drawsCards } = workerData as {
+  readonly overlays: readonly string[]
+  readonly drawsCards: boolean
+}
 const pages = dressed(createPages(undefined, overlays).fetch)
 
 // Work steps behind the server's own thread, which has little to do and should do it at once. On Linux a priority
 // belongs to the thread that asks; elsewhere this would slow the whole program.
 if (process.platform === 'linux') setPriority(Math.min(LOWEST, getPriority() + BEHIND))
+
+if (drawsCards) helpWithCards(secondHand())
 
 /** One request answered away from the server's own thread: everything that thinks happens here. */
 export default async function answer(carried: CarriedRequest): Promise<unknown> {

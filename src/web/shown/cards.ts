@@ -1,5 +1,6 @@
 import type { Context } from 'hono'
 import { type Card, CardError, type CardOptions, cardOf } from '../../card/card.ts'
+import { type OtherHand, sharedCard } from '../../card/shared-card.ts'
 import type { Brief } from '../../contract/index.ts'
 import { quoted, shortened } from '../../contract/quoted.ts'
 import { askedWhole } from '../asked/asked-whole.ts'
@@ -13,12 +14,21 @@ const kept = new Kept<Card>(KEPT_BYTES)
 const bytesOf = (card: Card): number =>
   card.machines.flatMap(({ pictures }) => pictures).reduce((sum, { png }) => sum + png.byteLength, 100_000)
 
+/** Who helps with cards of several machines; nobody where a program draws one for itself. */
+let otherHand: OtherHand | null = null
+export const helpWithCards = (hand: OtherHand) => {
+  otherHand = hand
+}
+
+const drawnCard = async (brief: Brief, options: CardOptions): Promise<Card> =>
+  otherHand ? await sharedCard(brief, options, otherHand) : cardOf(brief, options)
+
 /** The card of a brief for what was asked; the last few are kept. */
-export function rememberedCard(brief: Brief, options: CardOptions): Card {
+async function rememberedCard(brief: Brief, options: CardOptions): Promise<Card> {
   const key = JSON.stringify([brief.given, options])
   const found = kept.get(key)
   if (found) return found
-  const card = cardOf(brief, options)
+  const card = await drawnCard(brief, options)
   kept.set(key, card, bytesOf(card))
   return card
 }
@@ -88,14 +98,19 @@ export function askedCard(c: Context): CardOptions {
 }
 
 /** A card; what cannot be is answered in words, 422. */
-export function cardOrRefusal(make: () => Card): Card {
+async function orRefusal(make: () => Promise<Card>): Promise<Card> {
   try {
-    return make()
+    return await make()
   } catch (error) {
     if (error instanceof CardError) refuse([{ path: '', message: error.message }])
     throw error
   }
 }
 
-export const answerCard = (brief: Brief, options: CardOptions): Card =>
-  cardOrRefusal(() => rememberedCard(brief, options))
+/** The card a page shows; the last few are kept. */
+export const answerCard = (brief: Brief, options: CardOptions): Promise<Card> =>
+  orRefusal(() => rememberedCard(brief, options))
+
+/** A card for a program, which keeps what it asked for itself. */
+export const cardForProgram = (brief: Brief, options: CardOptions): Promise<Card> =>
+  orRefusal(() => drawnCard(brief, options))

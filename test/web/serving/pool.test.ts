@@ -40,6 +40,15 @@ describe('pages answered in workers', () => {
     expect(problems.map(({ path }) => path)).toContain('product')
   })
 
+  it('draw a card of several machines with two hands, and refuse what no card can be in words', async () => {
+    const page = await get(`/card?b=${nuts}`)
+    expect(page.status).toBe(200)
+    expect((await page.text()).match(/class="sheet-picture"/g)?.length).toBeGreaterThanOrEqual(3)
+    const none = await get(`/card?b=${nuts}&machine=xray-nowhere&machine=xray-single`)
+    expect(none.status).toBe(422)
+    expect(await none.text()).toContain('is no x-ray machine of this point')
+  })
+
   it('share their workers with the rows of tables, which come back in order', async () => {
     const head = 'title,food,heightMm,widthMm,lengthMm,speedMPerMin,equipment,contaminants.0.material\n'
     const rows = Array.from({ length: 9 }, (_, k) => `p${k},cheddar,3${k},100,200,20,coil-single,ss316\n`)

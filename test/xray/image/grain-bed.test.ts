@@ -142,16 +142,46 @@ describe('a grain', () => {
   }
 
   it.each([
-    ['almond', 'granular'],
     ['rice', 'granular'],
     ['fries_frozen', 'granular'],
     ['biscuit', 'plates'],
     ['anything', 'granular'],
     ['strawberry_frozen', 'granular'],
     ['hazelnut', 'granular'],
+    ['almond', 'granular'],
   ])('of %s keeps the volume of its sphere however it lies', (food, structure) => {
     for (const seed of [1, 2, 3])
       expect(volumeOf(food, structure, seed) / ((4 / 3) * Math.PI * 125)).toBeCloseTo(1, 1)
+  })
+
+  it('of a pod that stands up shows the round end of its length, and no more', () => {
+    const path = new Float32Array(fine.columns * fine.rows)
+    const [u, v, radius, length] = [30, 30, 3, 20]
+    addGrain(path, fine, { kind: 'bar', u, v, radius, length, direction: [0, 0, 1], roundEnds: true })
+    const at = (x: number) => path[300 * fine.columns + Math.round(10 * x)]!
+    expect(at(30)).toBeCloseTo(length, 1)
+    expect(at(32) / (length - 2 * radius + 2 * Math.sqrt(5))).toBeCloseTo(1, 1)
+    expect(at(33.2)).toBe(0)
+  })
+
+  it('of a strawberry has seeds in its skin, of a hazelnut a hollow core', () => {
+    const middle = (food: string) => {
+      const path = new Float32Array(fine.columns * fine.rows)
+      const shape = grainShape(food, 'granular')
+      const lie = [
+        [1, 0, 0],
+        [0, 1, 0],
+        [0, 0, 1],
+      ] as const
+      addGrain(path, fine, lyingGrain(shape.kind, grainBody(shape, 10), 30, 30, lie, shape))
+      return (x: number) => path[300 * fine.columns + Math.round(10 * x)]!
+    }
+    const nut = middle('hazelnut')
+    expect(nut(30)).toBeLessThan(0.8 * nut(35))
+    const berry = middle('strawberry_frozen')
+    const along = Array.from({ length: 121 }, (_, i) => berry(24 + i / 10))
+    const turns = along.filter((mm, i) => i > 0 && i < 120 && mm > along[i - 1]! && mm >= along[i + 1]!)
+    expect(turns.length).toBeGreaterThanOrEqual(2)
   })
 
   it('of plates has the thickness given', () => {

@@ -7,10 +7,10 @@ import { disposition } from '../../shown/attachment.ts'
 import { answerCard, askedCard } from '../../shown/cards.ts'
 
 /** One picture of a card as PNG. */
-export const cardPicture = (c: Context) => {
+export const cardPicture = async (c: Context) => {
   const { brief } = goodBrief(c)
   const name = c.req.query('picture') ?? ''
-  const card = answerCard(brief, askedCard(c))
+  const card = await answerCard(brief, askedCard(c))
   const picture = card.machines.flatMap((machine) => machine.pictures).find((one) => one.name === name)
   if (!picture) throw new HTTPException(404, { message: 'This card has no picture of that name.' })
   return c.body(new Uint8Array(picture.png).buffer, 200, {
@@ -33,9 +33,9 @@ export const cardLayer = (c: Context) => {
 }
 
 /** The runs of a card as CSV. */
-export const cardRuns = (c: Context) => {
+export const cardRuns = async (c: Context) => {
   const { brief } = goodBrief(c)
-  return c.body(runsCsv(answerCard(brief, askedCard(c))), 200, {
+  return c.body(runsCsv(await answerCard(brief, askedCard(c))), 200, {
     'content-type': 'text/csv; charset=utf-8',
     'content-disposition': disposition('attachment', 'runs.csv'),
   })

@@ -30,7 +30,7 @@ interface XrayChoice {
 }
 
 /** Simulated test-card radiographs of a brief. */
-export const cardPage = (c: Context) => {
+export const cardPage = async (c: Context) => {
   const { packed, brief } = goodBrief(c)
   const xrayAt = (point: Point) =>
     lineUp(brief, point).flatMap(({ machine }) =>
@@ -46,7 +46,7 @@ export const cardPage = (c: Context) => {
   const machines = point ? xrayAt(point) : []
   const equipment = asked.equipment ?? usualMachines(machines, point)
   const options = equipment.length > 0 ? { ...asked, equipment } : asked
-  const card = answerCard(brief, options)
+  const card = await answerCard(brief, options)
   return showPage(
     c,
     <CardPage

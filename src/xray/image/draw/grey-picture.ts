@@ -10,9 +10,7 @@ export interface GreyPicture {
 
 /** Values of a picture as greys. */
 export function greyPicture(pixels: Raster, values: Float32Array, window: GreyWindow): GreyPicture {
-  return {
-    widthPx: pixels.columns,
-    heightPx: pixels.rows,
-    values: Uint8Array.from(values, (value) => greyOf(window, value)),
-  }
+  const greys = new Uint8Array(values.length)
+  for (let at = 0; at < greys.length; at++) greys[at] = greyOf(window, values[at]!)
+  return { widthPx: pixels.columns, heightPx: pixels.rows, values: greys }
 }

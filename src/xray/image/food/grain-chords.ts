@@ -90,16 +90,19 @@ function addEllipsoid(pathMm: Float32Array, raster: Raster, grain: Ellipsoid): v
   }
 }
 
-/** Width of a hollow core, in half widths of the grain. */
-const CORE = 0.42
+/** Rows of seeds in a skin, along a grain and across it; from memory of a strawberry (mark M). */
+const SEED_ROWS = [4.5, 3.5] as const
+/** Mean of the squares of a product of two waves where it is positive: what the seeds are denser by is taken off all of it. */
+const SEEDS_MEAN = 1 / 8
 
 /**
  * An ellipsoid that narrows along its long axis and is emptier in its middle. At a share t of its length (−1 to 1)
  * its cross-section is 1 − taper·t as wide and as deep; ∫(1 − taper·t)²(1 − t²)dt is 1 + taper²/5 of the plain one, by
- * which it is divided. The core takes away what it gives to all of the grain: over a ball its weight exp(−ρ²/2c²) has the
- * mean {@link CORE_MEAN}. A grain that stands up shows its round end: nothing of its taper.
+ * which it is divided. The core takes away what it gives to all of the grain: over a ball its weight exp(−ρ²/2c²) has
+ * the mean {@link coreMean}. A grain that stands up shows its round end: nothing of its taper.
  */
-function addFormed(pathMm: Float32Array, raster: Raster, grain: Ellipsoid, { taper, hollow }: GrainForm) {
+function addFormed(pathMm: Float32Array, raster: Raster, grain: Ellipsoid, form: GrainForm) {
+  const { taper, hollow, coreWidth, skinSeeds = 0 } = form
   const { halfAxes, directions } = grain
   const [x, y] = directions[0]
   const flat = Math.hypot(x, y)
@@ -112,6 +115,7 @@ function addFormed(pathMm: Float32Array, raster: Raster, grain: Ellipsoid, { tap
   const wide = reach(-alongV, alongU)
   const deep = (halfAxes[0] * halfAxes[1] * halfAxes[2]) / (long * wide)
   const scale = (2 * deep) / (1 + (k * k) / 5)
+  const mean = coreMean(coreWidth)
   const { pitchMm, columns, leftMm, topMm } = raster
   const most = Math.max(long, wide * (1 + k))
   const [rowFrom, rowTo] = rangeOf(grain.v, most, topMm, pitchMm, raster.rows)
@@ -126,24 +130,39 @@ function addFormed(pathMm: Float32Array, raster: Raster, grain: Ellipsoid, { tap
       const across = (v * alongU - u * alongV) / (wide * narrow)
       const inside = 1 - t * t - across * across
       if (inside <= 0) continue
-      const core = hollow * (CORE_MEAN - Math.exp(-(t * t + across * across) / (2 * CORE * CORE)))
-      pathMm[row * columns + column]! += scale * narrow * Math.sqrt(inside) * (1 + core)
+      const core =
+        hollow === 0
+          ? 0
+          : hollow * (mean - Math.exp(-(t * t + across * across) / (2 * coreWidth * coreWidth)))
+      const seeds = skinSeeds === 0 ? 0 : skinSeeds * seedsAt(t, across)
+      pathMm[row * columns + column]! += scale * narrow * Math.sqrt(inside) * (1 + core + seeds)
     }
   }
 }
 
+/** How much of a seed lies in the skin at a place of a grain, over the mean of all its places. */
+function seedsAt(t: number, across: number): number {
+  const wave = Math.cos(Math.PI * SEED_ROWS[0] * t) * Math.cos(Math.PI * SEED_ROWS[1] * across)
+  return (wave > 0 ? wave * wave : 0) - SEEDS_MEAN
+}
+
+const coreMeans = new Map<number, number>()
+
 /** Mean of exp(−ρ²/2c²) over the shadow of a ball, weighted with its chords √(1 − ρ²), by the midpoint rule. */
-const CORE_MEAN = (() => {
+function coreMean(width: number): number {
+  const known = coreMeans.get(width)
+  if (known !== undefined) return known
   const steps = 2000
   let [weight, sum] = [0, 0]
   for (let i = 0; i < steps; i++) {
     const rho = (i + 0.5) / steps
     const w = rho * Math.sqrt(1 - rho * rho)
     weight += w
-    sum += w * Math.exp(-(rho * rho) / (2 * CORE * CORE))
+    sum += w * Math.exp(-(rho * rho) / (2 * width * width))
   }
+  coreMeans.set(width, sum / weight)
   return sum / weight
-})()
+}
 
 /** Round bar: the chord is what a slab (the length) leaves of an endless cylinder. */
 function addBar(pathMm: Float32Array, raster: Raster, grain: Bar): void {
@@ -186,61 +205,71 @@ const BEND = 0.8
 const SEED_PITCH = 2.4
 const SEED_SHARE = 0.22
 
+/** A pod closer to upright than this is drawn as leaning by so little: the sine of its angle to the beam. */
+const LEAST_LEAN = 1e-3
+
 /**
- * A pod: a bar whose ends are half balls, bent in the picture plane, with seeds along it. Unbent it is convex, so its
- * chord reaches from the lowest to the highest of the chords through its straight part and its two ends; bending moves
- * each cross-section sideways and the seeds sum to nothing, so that neither changes how much food there is.
+ * A pod: a bar whose ends are half balls, bent in the picture plane, with seeds along it. Beside its axis by b it is cut
+ * as a bar of the radius h = √(r² − b²), whose upper edge along the beam is a straight line between the arcs of its two
+ * ends; the lower edge is the upper one turned about. Bending moves each cross-section sideways and the seeds sum to
+ * nothing, so that neither changes how much food there is.
  */
 function addPod(pathMm: Float32Array, raster: Raster, grain: Bar): void {
   const { radius, direction } = grain
-  const [x, y, z] = direction
+  const width = Math.max(LEAST_LEAN, Math.hypot(direction[0], direction[1]))
+  const upright = width === LEAST_LEAN
+  const x = upright ? LEAST_LEAN : direction[0]
+  const y = upright ? 0 : direction[1]
+  const z = Math.sqrt(1 - width * width) * (direction[2] < 0 ? -1 : 1)
+  const flat = width * width
   const half = Math.max(0, grain.length / 2 - radius)
-  const across = 1 - z * z
   const { pitchMm, columns, leftMm, topMm } = raster
   // A pod that stands up shows its end: nothing of its bend.
-  const bend = BEND * radius * across
-  const flat = Math.max(across, 1e-6)
+  const bend = BEND * radius * flat
   const reach = radius + bend
+  const stretch = flat * Math.max(half, radius)
+  const squared = radius * radius
+  const endAt = half * width
+  const climb = Math.abs(z)
+  const toTheEnd = (z < 0 ? -1 : 1) / width
+  const seedWave = (2 * Math.PI) / (flat * SEED_PITCH * radius)
+  const seedShare = SEED_SHARE * flat
+  /** How high the cut through the pod reaches at p along its shadow, h being its radius there; below 0 where it is not. */
+  const upper = (p: number, h: number) => {
+    const edge = p + h * climb
+    if (edge <= endAt && edge >= -endAt) return (climb * p + h) / width
+    const beyond = edge > endAt ? p - endAt : p + endAt
+    const inside = h * h - beyond * beyond
+    const end = edge > endAt ? half * climb : -half * climb
+    return inside > 0 ? end + Math.sqrt(inside) : Number.NEGATIVE_INFINITY
+  }
   const [rowFrom, rowTo] = rangeOf(grain.v, Math.abs(y) * half + reach, topMm, pitchMm, raster.rows)
-  const [from, to] = rangeOf(grain.u, Math.abs(x) * half + reach, leftMm, pitchMm, columns)
+  const [first, last] = rangeOf(grain.u, Math.abs(x) * half + reach, leftMm, pitchMm, columns)
   for (let row = rowFrom; row <= rowTo; row++) {
-    const straightV = topMm + (row + 0.5) * pitchMm - grain.v
+    const v = topMm + (row + 0.5) * pitchMm - grain.v
+    // Beside its bent axis a pod is nowhere wider than its radius: most of the box around a slanted one is empty.
+    let from = first
+    let to = last
+    if (Math.abs(y) > 1e-3) {
+      const one = (v * x - (radius + (2 / 3) * bend) * width) / y
+      const other = (v * x + (radius + bend / 3) * width) / y
+      from = Math.max(from, Math.floor((grain.u + Math.min(one, other) - leftMm) / pitchMm - 0.5))
+      to = Math.min(to, Math.ceil((grain.u + Math.max(one, other) - leftMm) / pitchMm - 0.5))
+    }
     for (let column = from; column <= to; column++) {
-      const straightU = leftMm + (column + 0.5) * pitchMm - grain.u
-      const place = Math.max(
-        -1,
-        Math.min(1, (straightU * x + straightV * y) / (flat * Math.max(half, radius))),
-      )
-      const aside = bend * (place * place - 1 / 3)
-      const [u, v] = [straightU + (y * aside) / Math.sqrt(flat), straightV - (x * aside) / Math.sqrt(flat)]
-      let low = Number.POSITIVE_INFINITY
-      let high = Number.NEGATIVE_INFINITY
-      for (const end of [-half, half]) {
-        const inside = radius * radius - (u - end * x) ** 2 - (v - end * y) ** 2
-        if (inside <= 0) continue
-        const root = Math.sqrt(inside)
-        low = Math.min(low, end * z - root)
-        high = Math.max(high, end * z + root)
-      }
+      const u = leftMm + (column + 0.5) * pitchMm - grain.u
       const along = u * x + v * y
-      const root = (along * z) ** 2 - across * (u * u + v * v - along * along - radius * radius)
-      if (across > 1e-6 && root > 0) {
-        let [a, b] = [(along * z - Math.sqrt(root)) / across, (along * z + Math.sqrt(root)) / across]
-        if (Math.abs(z) > 1e-6) {
-          const [p, q] = [(-half - along) / z, (half - along) / z]
-          a = Math.max(a, Math.min(p, q))
-          b = Math.min(b, Math.max(p, q))
-        } else if (Math.abs(along) > half) b = Number.NEGATIVE_INFINITY
-        if (b > a) {
-          low = Math.min(low, a)
-          high = Math.max(high, b)
-        }
-      }
-      if (high <= low) continue
-      const core = Math.max(0, 1 - (2 * ((v * x - u * y) / Math.sqrt(flat)) ** 2) / radius ** 2)
-      const seeds =
-        SEED_SHARE * across * core * Math.cos((2 * Math.PI * along) / (flat * SEED_PITCH * radius))
-      pathMm[row * columns + column]! += (high - low) * (1 + seeds)
+      const place = Math.max(-1, Math.min(1, along / stretch))
+      const beside = (v * x - u * y) / width - bend * (place * place - 1 / 3)
+      const cut = squared - beside * beside
+      if (cut <= 0) continue
+      const h = Math.sqrt(cut)
+      const p = along * toTheEnd
+      const chord = upper(p, h) + upper(-p, h)
+      if (!(chord > 0)) continue
+      const core = 1 - (2 * beside * beside) / squared
+      const seeds = core > 0 ? seedShare * core * Math.cos(seedWave * along) : 0
+      pathMm[row * columns + column]! += chord * (1 + seeds)
     }
   }
 }

@@ -21,6 +21,10 @@ export interface GrainForm {
   readonly taper: number
   /** The share its middle is emptier than the mean of it: a hollow core. */
   readonly hollow: number
+  /** Width of the hollow core in half widths of the grain. */
+  readonly coreWidth: number
+  /** Seeds in its skin: the share by which each is denser than the fruit there; none unless given. */
+  readonly skinSeeds?: number
 }
 
 const ellipsoid = (a: number, b: number, c: number, spread: number, tilt = 0.7): GrainShape => ({
@@ -37,15 +41,18 @@ const bar = (length: number, diameter: number, spread: number, tilt = 0.4): Grai
 })
 
 const SHAPES: Readonly<Record<string, GrainShape>> = {
-  almond: ellipsoid(22, 13, 8, 0.08),
-  hazelnut: { ...ellipsoid(14, 13, 12.5, 0.08, 1), form: { taper: 0.16, hollow: 0.3 } },
+  almond: { ...ellipsoid(22, 13, 8, 0.08), form: { taper: 0.28, hollow: 0, coreWidth: 0.4 } },
+  hazelnut: { ...ellipsoid(14, 13, 12.5, 0.08, 1), form: { taper: 0.24, hollow: 0.62, coreWidth: 0.3 } },
   walnut: ellipsoid(18, 12, 8, 0.3),
   cashew: ellipsoid(28, 15, 11, 0.1),
   peanut: ellipsoid(14, 8.5, 8, 0.1),
   raisin: ellipsoid(13, 8, 6, 0.2),
   cranberry_dried: ellipsoid(13, 10, 6, 0.2),
   blueberry_frozen: ellipsoid(11.5, 11, 10.5, 0.12, 1),
-  strawberry_frozen: { ...ellipsoid(36, 28, 26, 0.15, 0.35), form: { taper: 0.38, hollow: 0.22 } },
+  strawberry_frozen: {
+    ...ellipsoid(36, 28, 26, 0.15, 0.35),
+    form: { taper: 0.5, hollow: 0.22, coreWidth: 0.42, skinSeeds: 0.3 },
+  },
   mozzarella_shred: bar(25, 2.5, 0.25),
   corn_frozen: ellipsoid(10, 8, 5, 0.1),
   beans_frozen: { ...bar(34, 7, 0.15, 0.2), roundEnds: true },

@@ -34,7 +34,7 @@ function grainsPerBox(packing: number): number {
 }
 
 /** An overlap below this share of the grain's radius counts as touching. */
-const TOUCHING = 0.03
+const TOUCHING = 0.05
 /** How far a body follows the sum of what pushes it. */
 const FOLLOW = 0.6
 /** No push moves a body by more than this share of its ball in a sweep. */
@@ -57,9 +57,10 @@ export function relaxedTile(
   mostSweeps: number,
 ): Tile {
   const grains = thrown(shape, packing, grainMm, sideMm, depthMm, beam, random)
+  const balls = ballsOf(grains)
   let worst = 0
   for (let sweep = 0; sweep < mostSweeps; sweep++) {
-    worst = pushApart(grains, sideMm, depthMm)
+    worst = pushApart(grains, balls, sideMm, depthMm)
     if (worst < (TOUCHING * grainMm) / 2) break
   }
   return { sideMm, depthMm, grains, worstOverlapMm: worst }
@@ -98,84 +99,132 @@ function thrown(
   })
 }
 
-type Coordinates = [Float64Array, Float64Array, Float64Array, Float64Array]
+/** The balls of a bed in one row of numbers each, and whose they are: where grain g begins is first[g]. */
+interface Balls {
+  readonly first: Int32Array
+  readonly owner: Int32Array
+  readonly x: Float64Array
+  readonly y: Float64Array
+  readonly z: Float64Array
+  readonly radius: Float64Array
+  readonly next: Int32Array
+  readonly move: Float64Array
+  readonly turn: Float64Array
+  readonly pushes: Float64Array
+  readonly gyration: Float64Array
+}
+
+function ballsOf(grains: readonly LyingGrain[]): Balls {
+  const balls = grains.reduce((sum, { body }) => sum + body.at.length, 0)
+  const numbers = (length: number) => new Float64Array(length)
+  const n = grains.length
+  const [first, owner, radius] = [new Int32Array(n), new Int32Array(balls), numbers(balls)]
+  let filled = 0
+  grains.forEach(({ body }, g) => {
+    first[g] = filled
+    for (const r of body.radiusMm) {
+      owner[filled] = g
+      radius[filled++] = r
+    }
+  })
+  return {
+    first,
+    owner,
+    radius,
+    x: numbers(balls),
+    y: numbers(balls),
+    z: numbers(balls),
+    next: new Int32Array(balls),
+    move: numbers(3 * n),
+    turn: numbers(3 * n),
+    pushes: numbers(n),
+    gyration: Float64Array.from(grains, ({ body }) => body.gyrationMm2),
+  }
+}
+
+/** Where every ball is now. */
+function place(grains: readonly LyingGrain[], { first, x, y, z }: Balls): void {
+  grains.forEach(({ body, axes: [a, b, c], u, v, w }, g) => {
+    for (let k = 0, i = first[g]!; k < body.at.length; k++, i++) {
+      const [p, q, s] = body.at[k]!
+      x[i] = u + p * a[0] + q * b[0] + s * c[0]
+      y[i] = v + p * a[1] + q * b[1] + s * c[1]
+      z[i] = w + p * a[2] + q * b[2] + s * c[2]
+    }
+  })
+}
 
 /** One sweep: every pair of overlapping balls of two bodies pushes both, by moving and by turning. Gives the worst overlap. */
-function pushApart(grains: readonly LyingGrain[], sideMm: number, depthMm: number): number {
-  const balls = grains.reduce((sum, { body }) => sum + body.at.length, 0)
-  const owner = new Int32Array(balls)
-  const [x, y, z, radius] = [0, 1, 2, 3].map(() => new Float64Array(balls)) as Coordinates
-  let largest = 0
-  let filled = 0
-  grains.forEach((grain, g) => {
-    const [a, b, c] = grain.axes
-    grain.body.at.forEach(([p, q, s], k) => {
-      owner[filled] = g
-      x[filled] = grain.u + p * a[0] + q * b[0] + s * c[0]
-      y[filled] = grain.v + p * a[1] + q * b[1] + s * c[1]
-      z[filled] = grain.w + p * a[2] + q * b[2] + s * c[2]
-      radius[filled] = grain.body.radiusMm[k]!
-      largest = Math.max(largest, radius[filled++]!)
-    })
-  })
-  const n = grains.length
-  const move = new Float64Array(3 * n)
-  const turn = new Float64Array(3 * n)
-  const pushes = new Float64Array(n)
+function pushApart(grains: readonly LyingGrain[], balls: Balls, sideMm: number, depthMm: number): number {
+  const { owner, x, y, z, radius, next, move, turn, pushes, gyration } = balls
+  place(grains, balls)
+  move.fill(0)
+  turn.fill(0)
+  pushes.fill(0)
+  const largest = radius.reduce((most, r) => Math.max(most, r), 0)
   let worst = 0
   const wrap = (d: number) => d - sideMm * Math.round(d / sideMm)
-  /** Moves and turns body g by a push of length λ along the direction at an arm from its middle. */
-  const push = (g: number, arm: Vector, direction: Vector, length: number) => {
-    const [nx, ny, nz] = direction
-    const torque: Vector = [arm[1] * nz - arm[2] * ny, arm[2] * nx - arm[0] * nz, arm[0] * ny - arm[1] * nx]
-    const inertia = grains[g]!.body.gyrationMm2
-    for (let k = 0; k < 3; k++) {
-      move[3 * g + k]! += length * direction[k]!
-      turn[3 * g + k]! += (length * torque[k]!) / inertia
-    }
+  /** How far a body yields to a push along (nx, ny, nz) on its ball i, per length: it moves and it turns. */
+  const yielding = (i: number, nx: number, ny: number, nz: number) => {
+    const g = owner[i]!
+    const grain = grains[g]!
+    const [ax, ay, az] = [wrap(x[i]! - grain.u), wrap(y[i]! - grain.v), z[i]! - grain.w]
+    const t0 = ay * nz - az * ny
+    const t1 = az * nx - ax * nz
+    const t2 = ax * ny - ay * nx
+    return 1 + (t0 * t0 + t1 * t1 + t2 * t2) / gyration[g]!
+  }
+  /** Moves and turns the body of ball i by a push of a length along (nx, ny, nz). */
+  const push = (i: number, nx: number, ny: number, nz: number, length: number) => {
+    const g = owner[i]!
+    const grain = grains[g]!
+    const [ax, ay, az] = [wrap(x[i]! - grain.u), wrap(y[i]! - grain.v), z[i]! - grain.w]
+    const inertia = gyration[g]!
+    move[3 * g]! += length * nx
+    move[3 * g + 1]! += length * ny
+    move[3 * g + 2]! += length * nz
+    turn[3 * g]! += (length * (ay * nz - az * ny)) / inertia
+    turn[3 * g + 1]! += (length * (az * nx - ax * nz)) / inertia
+    turn[3 * g + 2]! += (length * (ax * ny - ay * nx)) / inertia
     pushes[g]!++
-  }
-  const yielding = (g: number, arm: Vector, [nx, ny, nz]: Vector) => {
-    const t0 = arm[1] * nz - arm[2] * ny
-    const t1 = arm[2] * nx - arm[0] * nz
-    const t2 = arm[0] * ny - arm[1] * nx
-    return 1 + (t0 * t0 + t1 * t1 + t2 * t2) / grains[g]!.body.gyrationMm2
-  }
-  const armOf = (i: number): Vector => {
-    const grain = grains[owner[i]!]!
-    return [wrap(x[i]! - grain.u), wrap(y[i]! - grain.v), z[i]! - grain.w]
   }
   const cells = Math.max(1, Math.floor(sideMm / (2 * largest)))
   const layers = Math.max(1, Math.floor(depthMm / (2 * largest)))
-  const place = (value: number) => ((Math.floor((value / sideMm) * cells) % cells) + cells) % cells
+  const cellOf = (value: number) => ((Math.floor((value / sideMm) * cells) % cells) + cells) % cells
   const layer = (value: number) =>
     Math.min(layers - 1, Math.max(0, Math.floor((value / depthMm + 0.5) * layers)))
   const head = new Int32Array(cells * cells * layers).fill(-1)
-  const next = new Int32Array(balls)
   // Cells around one, each once even where the tile is only one or two cells wide.
   const around = Array.from({ length: cells }, (_, c) => [
     ...new Set([(c + cells - 1) % cells, c, (c + 1) % cells]),
   ])
-  for (let i = 0; i < balls; i++) {
-    const [cu, cv, cw] = [place(x[i]!), place(y[i]!), layer(z[i]!)]
+  const half = sideMm / 2
+  for (let i = 0; i < owner.length; i++) {
+    const [xi, yi, zi, ri, mine] = [x[i]!, y[i]!, z[i]!, radius[i]!, owner[i]!]
+    const [cu, cv, cw] = [cellOf(xi), cellOf(yi), layer(zi)]
+    const [lowest, highest] = [Math.max(0, cw - 1), Math.min(layers - 1, cw + 1)]
     for (const a of around[cu]!) {
       for (const b of around[cv]!) {
-        for (let c = Math.max(0, cw - 1); c <= Math.min(layers - 1, cw + 1); c++) {
+        for (let c = lowest; c <= highest; c++) {
           for (let j = head[(a * cells + b) * layers + c]!; j >= 0; j = next[j]!) {
-            if (owner[i] === owner[j]) continue
-            const [dx, dy, dz] = [wrap(x[i]! - x[j]!), wrap(y[i]! - y[j]!), z[i]! - z[j]!]
-            const reach = radius[i]! + radius[j]!
+            if (owner[j] === mine) continue
+            const reach = ri + radius[j]!
+            const dz = zi - z[j]!
+            if (dz >= reach || dz <= -reach) continue
+            let dx = xi - x[j]!
+            if (dx > half || dx < -half) dx = wrap(dx)
+            if (dx >= reach || dx <= -reach) continue
+            let dy = yi - y[j]!
+            if (dy > half || dy < -half) dy = wrap(dy)
             const squared = dx * dx + dy * dy + dz * dz
             if (squared >= reach * reach || squared === 0) continue
             const distance = Math.sqrt(squared)
             const overlap = reach - distance
-            worst = Math.max(worst, overlap)
-            const direction: Vector = [dx / distance, dy / distance, dz / distance]
-            const [one, other] = [armOf(i), armOf(j)]
-            const length =
-              overlap / (yielding(owner[i]!, one, direction) + yielding(owner[j]!, other, direction))
-            push(owner[i]!, one, direction, length)
-            push(owner[j]!, other, direction, -length)
+            if (overlap > worst) worst = overlap
+            const [nx, ny, nz] = [dx / distance, dy / distance, dz / distance]
+            const length = overlap / (yielding(i, nx, ny, nz) + yielding(j, nx, ny, nz))
+            push(i, nx, ny, nz, length)
+            push(j, nx, ny, nz, -length)
           }
         }
       }
@@ -183,12 +232,11 @@ function pushApart(grains: readonly LyingGrain[], sideMm: number, depthMm: numbe
     const cell = (cu * cells + cv) * layers + cw
     next[i] = head[cell]!
     head[cell] = i
-    const beyond = Math.abs(z[i]!) + radius[i]! - depthMm / 2
+    const beyond = Math.abs(zi) + ri - depthMm / 2
     if (beyond > 0) {
       worst = Math.max(worst, beyond)
-      const direction: Vector = [0, 0, z[i]! > 0 ? -1 : 1]
-      const arm = armOf(i)
-      push(owner[i]!, arm, direction, beyond / yielding(owner[i]!, arm, direction))
+      const up = zi > 0 ? -1 : 1
+      push(i, 0, 0, up, beyond / yielding(i, 0, 0, up))
     }
   }
   grains.forEach((grain, g) => {

@@ -25,6 +25,10 @@ export function headspaceMm(view: View): number {
   return Math.min(14, Math.max(6, 0.1 * view.vMm))
 }
 export const CLOSURE_HEIGHT_MM = 12
+/** A can is closed by a seam at either end: so high, standing out so far, and so many layers of sheet; its ends lie sunk (from memory, mark M). */
+const SEAM = { heightMm: 3.2, outMm: 1.3, layers: 5, sunkMm: 4.5 } as const
+/** Beads around the middle of a can: pitch and how far they stand in and out, mm (drawn at its outline alone; mark M). */
+const BEADS = { pitchMm: 7, deepMm: 0.7, fromShare: 0.22, toShare: 0.78 } as const
 
 /** Room around the food in the picture, mm. */
 export function frameMm(point: Point, view: View): { sides: number; top: number; bottom: number } {
@@ -34,6 +38,8 @@ export function frameMm(point: Point, view: View): { sides: number; top: number;
   const sides = 5 + overhang + Math.max(part('wall'), part('tray'))
   if (view.outline !== 'standing cylinder') return { sides, top: sides, bottom: sides }
   const closed = part('closure') > 0 || part('lid') > 0
+  if (containerKind(point) === 'can')
+    return { sides: sides + SEAM.outMm, top: 5 + headspaceMm(view) + SEAM.sunkMm, bottom: 5 + SEAM.sunkMm }
   return { sides, top: 5 + (closed ? headspaceMm(view) + CLOSURE_HEIGHT_MM : 0), bottom: 4 + part('base') }
 }
 
@@ -59,9 +65,53 @@ export function containerMaps(point: Point, view: View, raster: Raster): Contain
   return { wall: null, trims: [{ muPerMm: materialAttenuation(rim.material), mm }] }
 }
 
-/** A jar or can from the side: body, heel or seams, shoulder, base and closure. */
+/** A can from the side: a beaded body between two seams, each with an end that lies sunk in it. */
+function can(point: Point, view: View, raster: Raster, wall: Part | undefined): ContainerMaps {
+  const sheetOf = (places: readonly Part['place'][]) =>
+    point.parts.find(({ place }) => places.includes(place))
+  const inner = view.uMm / 2
+  const thick = wall?.mm ?? 0
+  const top = -headspaceMm(view) - SEAM.sunkMm
+  const bottom = view.vMm + SEAM.sunkMm
+  const middle = view.uMm / 2
+  /** Outside of the body at a height: beads stand out at its outline. */
+  const outerAt = (v: number) => {
+    const share = v / view.vMm
+    if (share < BEADS.fromShare || share > BEADS.toShare) return inner + thick
+    return (
+      inner +
+      thick +
+      (BEADS.deepMm / 2) * (1 - Math.cos((2 * Math.PI * (v - BEADS.fromShare * view.vMm)) / BEADS.pitchMm))
+    )
+  }
+  const chord = (outer: number, mm: number, u: number) => {
+    const offsetMm = Math.abs(u - middle)
+    return offsetMm < outer && mm > 0 ? wallChordMm(outer, mm, offsetMm) : 0
+  }
+  const ends = [
+    { part: sheetOf(['lid', 'closure']), seamFrom: top, plateAt: -headspaceMm(view) },
+    { part: sheetOf(['base']), seamFrom: bottom - SEAM.heightMm, plateAt: view.vMm },
+  ]
+  const trims = ends.flatMap(({ part, seamFrom, plateAt }) => {
+    if (!part) return []
+    const plateMm = Math.max(part.mm, raster.pitchMm)
+    const outer = inner + thick + SEAM.outMm
+    const mm = mapOf(raster, (u, v) => {
+      const seam = v >= seamFrom && v < seamFrom + SEAM.heightMm ? chord(outer, SEAM.layers * part.mm, u) : 0
+      const plate = Math.abs(v - plateAt) < plateMm / 2 ? chord(inner, inner, u) * (part.mm / plateMm) : 0
+      return seam + plate
+    })
+    return [{ muPerMm: materialAttenuation(part.material), mm }]
+  })
+  if (!wall) return { wall: null, trims }
+  const mm = mapOf(raster, (u, v) => (v < top || v > bottom ? 0 : chord(outerAt(v), thick, u)))
+  return { wall: { muPerMm: materialAttenuation(wall.material), mm }, trims }
+}
+
+/** A jar or tub from the side: body, heel, shoulder, base and closure. */
 function standing(point: Point, view: View, raster: Raster, wall: Part | undefined): ContainerMaps {
   const jar = containerKind(point) === 'jar'
+  if (containerKind(point) === 'can') return can(point, view, raster, wall)
   const base = point.parts.find((p) => p.place === 'base')
   const closure = point.parts.find((p) => p.place === 'closure' || p.place === 'lid')
   const head = closure ? headspaceMm(view) : 0

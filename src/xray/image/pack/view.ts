@@ -60,7 +60,7 @@ export function viewOf(point: Point, beam: 'down' | 'side'): View {
     ? beam === 'down'
       ? 'disc'
       : 'standing cylinder'
-    : point.stage !== 'packed' && granular
+    : point.stage === 'pumped' || (point.stage !== 'packed' && granular)
       ? 'stream'
       : 'box'
   if (outline === 'standing cylinder') return { beam, outline, uMm, vMm, depthMm, edgeMm: 0, cornerMm: 0 }

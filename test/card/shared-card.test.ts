@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest'
+import { parseBrief } from '../../src/brief/index.ts'
+import { beforeCard, CardError, type CardOptions, cardMachines, cardOf } from '../../src/card/card.ts'
+import { type OtherHand, sharedCard } from '../../src/card/shared-card.ts'
+import type { Brief } from '../../src/contract/index.ts'
+import { sampleBrief } from '../xray/image/sample.ts'
+
+/** A hand that writes down what it was asked for, and takes it over as a thread does: copied. */
+function hand() {
+  const asked: string[] = []
+  const other: OtherHand = {
+    before: async (brief, options) => {
+      asked.push(`before ${options.equipment}`)
+      return structuredClone(beforeCard(brief, options))
+    },
+    card: async (brief, options) => {
+      asked.push(`card ${options.equipment}`)
+      return structuredClone(cardOf(brief, options))
+    },
+  }
+  return { asked, other }
+}
+
+describe('a card worked out by two hands', () => {
+  const nuts = sampleBrief('hazelnut')
+  const cases: [string, Brief, CardOptions][] = [
+    ['usual sizes', nuts, { seed: 3 }],
+    [
+      'sizes and voltage asked for',
+      sampleBrief('cheddar'),
+      { kV: { 'xray-dual': 60 }, sizesMm: [[2, 1], null] },
+    ],
+    ['machines in another order', nuts, { seed: 2, equipment: ['xray-dual', 'xray-single'] }],
+  ]
+  it.each(cases)('is the card that one hand makes: %s', async (_name, brief, options) => {
+    const { asked, other } = hand()
+    expect(await sharedCard(brief, options, other)).toEqual(cardOf(brief, options))
+    const ids = cardMachines(brief, options)
+    expect(ids.map((id) => `card ${id}`)).toContain(asked.at(-1))
+    expect(asked.filter((what) => what.startsWith('card'))).toHaveLength(1)
+  })
+
+  it('is made by one hand where there is one machine', async () => {
+    const { asked, other } = hand()
+    const options = { equipment: ['xray-dual'] }
+    expect(await sharedCard(nuts, options, other)).toEqual(cardOf(nuts, options))
+    expect(asked).toEqual([])
+  })
+
+  it('leaves out what cannot be seen, and is refused before anything is drawn where it would be too large', async () => {
+    const { other } = hand()
+    const high = sampleBrief('cheddar', { heightMm: 480 })
+    const { machines } = await sharedCard(high, {}, other)
+    expect(machines.map(({ leftOut }) => leftOut === '')).toEqual(
+      cardOf(high).machines.map((m) => m.leftOut === ''),
+    )
+    const parsed = parseBrief({
+      product: { food: 'cheddar' },
+      points: [{ stage: 'packed', heightMm: 40, widthMm: 390, lengthMm: 3000, speedMPerMin: 10 }],
+      contaminants: [{ material: 'ss316', shape: 'sphere' }],
+    })
+    const { asked, other: second } = hand()
+    if (!parsed.ok) throw new Error('a brief that cannot be')
+    await expect(sharedCard(parsed.brief, {}, second)).rejects.toThrow(CardError)
+    expect(asked.filter((what) => what.startsWith('card'))).toEqual([])
+  })
+})
