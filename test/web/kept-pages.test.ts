@@ -70,6 +70,19 @@ describe('what is kept, on pages', () => {
     expect(both).toContain(packBrief(brief(4)))
     expect(text(both)).toContain('contaminants.stainless steel 316.mustFindMm : 3 → 4')
 
+    // A restore and a taking away that come too late can be asked again, of what was kept meanwhile.
+    for (const [ending, fields] of [
+      ['restore', { restore: '1' }],
+      ['away', {}],
+    ] as const) {
+      const tooLate = await post(`${at}/${ending}`, { ...fields, revision: '1' })
+      expect(tooLate.status).toBe(409)
+      const html = await tooLate.text()
+      expect(html).toContain(`action="${at}/${ending}"`)
+      expect(html).toContain('name="revision" value="2"')
+      expect(unknownLabels(html)).toEqual([])
+    }
+
     await post(`${at}/restore`, { restore: '1', revision: '2' })
     expect(text(await (await get(at)).text())).toContain('restored from 1')
 

@@ -10,15 +10,19 @@ export interface ConflictPageProps {
   readonly token: string
   /** Packed, for a link; null where it is no brief. */
   readonly mine: string | null
-  /** What sends mine once more; empty where it cannot be sent. */
-  readonly fields: Readonly<Record<string, string>>
+  /** What is asked once more, after what was kept meanwhile. */
+  readonly again: {
+    readonly action: string
+    readonly fields: Readonly<Record<string, string>>
+    readonly words: string
+  }
   readonly theirs: Omit<Revision, 'body'> & { readonly packed: string | null }
   /** From theirs to mine. */
   readonly changed: readonly Changed[]
 }
 
 /** Somebody else was first: both versions, and the choice. */
-export function ConflictPage({ id, token, mine, fields, theirs, changed }: ConflictPageProps) {
+export function ConflictPage({ id, token, mine, again, theirs, changed }: ConflictPageProps) {
   return (
     <Page title="Changed meanwhile" packed={mine} here="kept">
       <h1>Changed meanwhile</h1>
@@ -39,14 +43,12 @@ export function ConflictPage({ id, token, mine, fields, theirs, changed }: Confl
       ) : null}
       <h2>From theirs to yours</h2>
       <ChangedList changed={changed} />
-      {Object.keys(fields).length === 0 ? null : (
-        <form method="post" action={`/kept/${id}`}>
-          <HiddenFields fields={fields} />
-          <input type="hidden" name="token" value={token} />
-          <input type="hidden" name="revision" value={String(theirs.revision)} />
-          <button type="submit">Keep yours as the next revision</button>
-        </form>
-      )}
+      <form method="post" action={again.action}>
+        <HiddenFields fields={again.fields} />
+        <input type="hidden" name="token" value={token} />
+        <input type="hidden" name="revision" value={String(theirs.revision)} />
+        <button type="submit">{again.words}</button>
+      </form>
       <p>
         <a href={`/kept/${id}`}>Leave it as it is</a>
       </p>

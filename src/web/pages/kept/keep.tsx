@@ -1,9 +1,9 @@
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
-import { ConflictPage } from '../../../../views/kept/conflict-page.tsx'
+import { ConflictPage, type ConflictPageProps } from '../../../../views/kept/conflict-page.tsx'
 import { KeepRunsPage } from '../../../../views/kept/keep-runs-page.tsx'
 import { difference } from '../../../store/difference.ts'
-import type { Kind, Saved } from '../../../store/kept.ts'
+import type { Saved } from '../../../store/kept.ts'
 import { packBrief } from '../../asked/packed-brief.ts'
 import { refuse } from '../../asked/refusal.ts'
 import { named } from '../../kept-store/bodies.ts'
@@ -33,7 +33,11 @@ export const keep =
       return refuse([{ path: 'what', message: `what is kept here is ${thing.kind}; ${kind} was sent` }])
     const revision = revisionIn(ofRevision ?? said('revision'))
     const saved = await store.save(workspace, onto, revision, { title, body, versions, by: name })
-    return settled(c, visitor, saved, onto, given)
+    return settled(c, visitor, saved, onto, given, {
+      action: `/kept/${onto}`,
+      fields: given.fields,
+      words: 'Keep yours as the next revision',
+    })
   }
 
 /** Test runs on their way to be kept: as new ones, or as the next revision of others. */
@@ -54,7 +58,18 @@ export const restoreRevision: Handler = async (c, store, visitor) => {
   const old = thing && (await store.revision(workspace, id, revisionIn(said('restore'))))
   if (!old || old.unreadable) return notThere()
   const saved = await store.restore(workspace, id, old.revision, revisionIn(said('revision')), name)
-  return settled(c, visitor, saved, id, again(thing.kind, old))
+  return settled(
+    c,
+    visitor,
+    saved,
+    id,
+    { ...old, kind: thing.kind },
+    {
+      action: `/kept/${id}/restore`,
+      fields: { restore: String(old.revision) },
+      words: 'Restore it all the same',
+    },
+  )
 }
 
 export const takeAway: Handler = async (c, store, visitor) => {
@@ -64,23 +79,20 @@ export const takeAway: Handler = async (c, store, visitor) => {
   const thing = await store.get(workspace, id)
   const saved = thing && (await store.takeAway(workspace, id, revisionIn(said('revision')), name))
   if (saved?.ok) return c.redirect('/kept', 303)
-  return saved ? settled(c, visitor, saved, id, again(thing!.kind, saved.theirs)) : notThere()
+  if (!saved) return notThere()
+  const again = { action: `/kept/${id}/away`, fields: {}, words: 'Take it away all the same' }
+  return settled(c, visitor, saved, id, { ...saved.theirs, kind: thing!.kind }, again)
 }
 
-/** A revision to be kept once more; only a brief travels in a form. */
-const again = (
-  kind: Kind,
-  { title, body, versions }: Pick<InHand, 'title' | 'body' | 'versions'>,
-): InHand => ({
-  kind,
-  title,
-  body,
-  versions,
-  fields: kind === 'brief' ? { b: packBrief(body) } : {},
-})
-
 /** Where a save leads; where another was first, to both versions side by side. */
-async function settled(c: Context, { token }: Visitor, saved: Saved | null, id: string, mine: InHand) {
+async function settled(
+  c: Context,
+  { token }: Visitor,
+  saved: Saved | null,
+  id: string,
+  mine: Pick<InHand, 'kind' | 'title' | 'body' | 'versions'>,
+  again: ConflictPageProps['again'],
+) {
   if (!saved) return notThere()
   if (saved.ok) return c.redirect(`/kept/${id}`, 303)
   const { theirs } = saved
@@ -90,7 +102,7 @@ async function settled(c: Context, { token }: Visitor, saved: Saved | null, id: 
     <ConflictPage
       id={id}
       token={token}
-      fields={mine.fields}
+      again={again}
       mine={isBrief ? packBrief(mine.body) : null}
       theirs={{ ...theirs, packed: isBrief && !theirs.unreadable ? packBrief(theirs.body) : null }}
       changed={difference(named(mine.kind, theirs), named(mine.kind, mine))}
