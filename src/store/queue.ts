@@ -47,13 +47,15 @@ export class Queue {
     })
     // What cannot be done now is told to whoever asked; the upkeep tries again by itself.
     boss.on('error', () => {})
-    await boss.start()
-    await make(boss, { name: givenUp(name) })
-    await make(boss, {
-      name,
-      retryLimit: again,
-      expireInSeconds: patienceS,
-      deadLetter: givenUp(name),
+    await oneAtATime(url, async () => {
+      await boss.start()
+      await make(boss, { name: givenUp(name) })
+      await make(boss, {
+        name,
+        retryLimit: again,
+        expireInSeconds: patienceS,
+        deadLetter: givenUp(name),
+      })
     })
     return new Queue(boss, name)
   }
@@ -85,19 +87,21 @@ export class Queue {
   }
 }
 
-/** PostgreSQL ends one of two programs that make their queues at the same moment: that one looks and tries again. */
-const DEADLOCK = '40P01'
-const TRIES = 10
+/** Programs that make their tables at the same moment wait for one another: PostgreSQL would end one with a deadlock. */
+async function oneAtATime(url: string, work: () => Promise<void>): Promise<void> {
+  const { default: pg } = await import('pg')
+  const turn = new pg.Client({ connectionString: url })
+  await turn.connect()
+  try {
+    await turn.query("SELECT pg_advisory_lock(hashtext('gritwise queues'))")
+    await work()
+  } finally {
+    await turn.end()
+  }
+}
 
 async function make(boss: PgBoss, queue: PgBoss.Queue): Promise<void> {
-  for (let left = TRIES - 1; ; left--) {
-    if (await boss.getQueue(queue.name)) return
-    try {
-      return await boss.createQueue(queue.name, queue)
-    } catch (error) {
-      if (left === 0 || (error as { code?: string }).code !== DEADLOCK) throw error
-    }
-  }
+  if (!(await boss.getQueue(queue.name))) await boss.createQueue(queue.name, queue)
 }
 
 const givenUp = (name: string) => `${name}-given-up`
