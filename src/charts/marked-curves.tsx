@@ -30,6 +30,8 @@ interface Props {
   readonly marks: readonly { readonly x: number; readonly words: string; readonly strong?: boolean }[]
   /** Height of the plot itself, px. */
   readonly plotPx?: number
+  /** Width of a letter of a name, per cent of the plot's own width: more where a plot is narrow or its letters large. */
+  readonly letter?: number
 }
 
 const MARK_LINE = 16
@@ -41,7 +43,7 @@ const STRETCH = 1000
 
 /** Curves on even axes with named uprights; told apart by dash and name, text never stretched. */
 export function MarkedCurves(props: Props) {
-  const { id, title, description, x, y, curves, marks, plotPx = 230 } = props
+  const { id, title, description, x, y, curves, marks, plotPx = 230, letter = LETTER } = props
   const all = curves.flatMap(({ points }) => points)
   const xs = all.map(([at]) => at)
   const across = scaleLinear([Math.min(...xs), Math.max(...xs)], [0, 1])
@@ -51,11 +53,10 @@ export function MarkedCurves(props: Props) {
   const left = (value: number) => Number((LEFT + across(value) * WIDTH).toFixed(2))
   const down = (value: number) => Number((top + (1 - up(value)) * plotPx).toFixed(1))
   const xTicks = across.ticks(6)
-  /** The highest point of a curve beneath its name, so that the curve does not run through it. */
-  const highestUnder = ({ words, points }: MarkedCurve, at: number) => {
-    const under = points.filter((point) => Math.abs(left(point[0]) - left(at)) <= (words.length * LETTER) / 2)
-    return Math.max(...under.map(([, value]) => value))
-  }
+  const uprights = marks.map((mark) => left(mark.x))
+  /** The highest point of all curves beneath a name, so that none runs through it. */
+  const highestUnder = (from: number, to: number) =>
+    Math.max(0, ...all.filter(([at]) => left(at) >= from && left(at) <= to).map(([, value]) => value))
   return (
     <svg
       class="marked-curves"
@@ -128,15 +129,9 @@ export function MarkedCurves(props: Props) {
       </g>
       {curves.map((curve) => {
         const [at, value] = namePlace(curve)
+        const { from, to, ...lies } = nameLies(left(at), uprights, curve.words.length * letter)
         return (
-          <text
-            class="name"
-            y={down(Math.max(value, highestUnder(curve, at))) - 8}
-            {...nameLies(
-              left(at),
-              marks.map((mark) => left(mark.x)),
-            )}
-          >
+          <text class="name" y={down(Math.max(value, highestUnder(from, to))) - 8} {...lies}>
             {curve.words}
           </text>
         )
@@ -145,18 +140,24 @@ export function MarkedCurves(props: Props) {
   )
 }
 
-/** Half the room of a name, per cent of the width. */
+/** Half the room of a name at least, per cent of the width. */
 const NAME_HALF = 12
 
 /** A letter of a name, per cent of the width. */
 const LETTER = 1.3
 
-/** A name stands over its hill, but beside an upright that would cross it. */
-function nameLies(at: number, uprights: readonly number[]) {
-  const near = uprights.find((upright) => Math.abs(upright - at) < NAME_HALF)
-  if (near !== undefined)
-    return { x: `${near}%`, dx: at < near ? '-6' : '6', 'text-anchor': at < near ? 'end' : 'start' } as const
-  return { x: `${at}%`, 'text-anchor': at > 85 ? 'end' : at < 15 ? 'start' : 'middle' } as const
+/** A name stands over its hill, but beside an upright that would cross it, and within the plot; from where to where. */
+function nameLies(at: number, uprights: readonly number[], wide: number) {
+  const half = Math.max(NAME_HALF, wide / 2)
+  const near = uprights.find((upright) => Math.abs(upright - at) < half)
+  const end = (x: number, dx: string) =>
+    ({ x: `${x}%`, dx, 'text-anchor': 'end', from: x - wide, to: x }) as const
+  const start = (x: number, dx: string) =>
+    ({ x: `${x}%`, dx, 'text-anchor': 'start', from: x, to: x + wide }) as const
+  if (near !== undefined) return at < near ? end(near, '-6') : start(near, '6')
+  if (at + wide / 2 > LEFT + WIDTH) return end(LEFT + WIDTH, '0')
+  if (at - wide / 2 < LEFT) return start(LEFT, '0')
+  return { x: `${at}%`, dx: '0', 'text-anchor': 'middle', from: at - wide / 2, to: at + wide / 2 } as const
 }
 
 /** Words near the right end stand to the left of their line, long ones from the middle on. */

@@ -13,14 +13,24 @@ interface Props {
   readonly part?: DrawnSheet['frame']
   /** Marks and numbers; a picture without them shows what a person would have to go by. */
   readonly marks?: boolean
+  /** Letters beside the picture: so many of them are as high as its longer side. */
+  readonly letters?: number
   /** Drawn over the picture, in its millimetres. */
   readonly over?: Child
 }
 
 /** A simulated radiograph in its own millimetres; marks around the pieces, numbers of each line beside the picture. */
-export function SheetPicture({ sheet, href, alt, part = sheet.frame, marks = true, over }: Props) {
+export function SheetPicture({
+  sheet,
+  href,
+  alt,
+  part = sheet.frame,
+  marks = true,
+  letters = 26,
+  over,
+}: Props) {
   const { frame, pieces, lines, falseAlarms } = sheet
-  const letter = Math.max(part.widthMm, part.heightMm) / 26
+  const letter = Math.max(part.widthMm, part.heightMm) / letters
   const room = marks ? 4.4 * letter : 0
   const within = (p: CardPiece) => p.v >= part.topMm && p.v <= part.topMm + part.heightMm
   return (

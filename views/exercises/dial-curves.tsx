@@ -15,9 +15,14 @@ interface Props {
 export const mm = (value: number) => value.toFixed(value < 2 ? 2 : 1)
 const percent = (share: number) => `${Math.round(100 * share)} %`
 
+/** A letter beside the curves, per cent of a third of the screen, as a room and as a reader sees them (measured). */
+const ROOM_LETTER = 2.5
+const PAGE_LETTER = 2.1
+
 /** The curve and the hills of one place of the control. */
 export function DialCurves({ curve, hills, pieceMm, chance, note, present }: Props) {
   const plotPx = present ? 190 : 200
+  const letter = present ? ROOM_LETTER : PAGE_LETTER
   return (
     <>
       <figure>
@@ -30,6 +35,7 @@ export function DialCurves({ curve, hills, pieceMm, chance, note, present }: Pro
           curves={[{ words: '', points: curve, filled: false }]}
           marks={[{ x: pieceMm, words: `${mm(pieceMm)} mm` }]}
           plotPx={plotPx}
+          letter={letter}
         />
       </figure>
       <figure>
@@ -45,6 +51,7 @@ export function DialCurves({ curve, hills, pieceMm, chance, note, present }: Pro
           ]}
           marks={[{ x: hills.threshold, words: 'threshold' }]}
           plotPx={plotPx}
+          letter={letter}
         />
         {note ? <figcaption>{note}</figcaption> : null}
       </figure>

@@ -200,6 +200,7 @@ function Radiograph({ state, stop, shown }: { state: DialState; stop: number; sh
         sheet={{ ...sheet, lines: [] }}
         href={`${dialAddress({ ...state, stop, present: false }, '/exercises/dial/picture.png')}&picture=${pictures[0]!.name}`}
         alt={pictures[0]!.alt}
+        letters={15}
       />
       <figcaption>
         {`Pieces of ${sheet.pieces.map((p) => Number(p.sizeMm.toPrecision(2))).join(', ')} mm; corners: found, ring: missed. Part of a pack, simulated.`}

@@ -103,7 +103,7 @@ function SquareGrid({ state, grid, marked }: Props) {
   const looking = state.step === 'look'
   const names = new Set(marked.map(({ name }) => name))
   return (
-    <g class="squares" font-size={sideMm * 0.32}>
+    <g class="squares" font-size={sideMm * 0.45}>
       {squaresOf(grid).map(({ name, column, row }) => {
         const [x, y] = [frame.leftMm + column * sideMm, frame.topMm + row * sideMm]
         const rect = (
@@ -122,12 +122,12 @@ function SquareGrid({ state, grid, marked }: Props) {
         )
       })}
       {Array.from({ length: grid.columns }, (_, column) => (
-        <text x={frame.leftMm + (column + 0.5) * sideMm} y={frame.topMm + 0.36 * sideMm} text-anchor="middle">
+        <text x={frame.leftMm + (column + 0.5) * sideMm} y={frame.topMm + 0.4 * sideMm} text-anchor="middle">
           {squareName(column, 0).slice(0, 1)}
         </text>
       ))}
       {Array.from({ length: grid.rows }, (_, row) => (
-        <text x={frame.leftMm + 0.08 * sideMm} y={frame.topMm + (row + 0.62) * sideMm}>
+        <text x={frame.leftMm + 0.06 * sideMm} y={frame.topMm + (row + 0.65) * sideMm}>
           {row + 1}
         </text>
       ))}

@@ -22,25 +22,22 @@ interface Waiting {
   readonly reject: (error: Error) => void
 }
 
-/** Run from source, the hand first learns to read TypeScript: a thread of a thread is not told by its arguments. */
-function handFile(): URL {
-  if (!import.meta.url.endsWith('.ts')) return new URL('./card-hand.js', import.meta.url)
-  const reader = import.meta.resolve('tsx/esm/api')
-  const hand = new URL('./card-hand.ts', import.meta.url).href
-  const start = `import { register } from '${reader}'; register(); await import('${hand}')`
-  return new URL(`data:text/javascript,${encodeURIComponent(start)}`)
-}
+const handFile = new URL('./card-hand.js', import.meta.url)
 
 /** Memory of the hand, MB: a part of a card takes less than half of it. */
 const LIMITS = { maxOldGenerationSizeMb: 512, maxYoungGenerationSizeMb: 96 }
 
-/** A thread of this one that works out parts of cards. It ends with the thread that started it, and does not keep it alive. */
-export function secondHand(): OtherHand {
+/**
+ * A thread of this one that works out parts of cards. It ends with the thread that started it, and does not keep it
+ * alive. Null where the program runs from its source: a thread of a thread cannot be told there how to read it.
+ */
+export function secondHand(): OtherHand | null {
+  if (import.meta.url.endsWith('.ts')) return null
   const waiting = new Map<number, Waiting>()
   let worker: Worker | null = null
   let last = 0
   const start = () => {
-    const started = new Worker(handFile(), { resourceLimits: LIMITS })
+    const started = new Worker(handFile, { resourceLimits: LIMITS })
     started.unref()
     started.on('message', ({ id, done, failed }: HandAnswer) => {
       const asked = waiting.get(id)

@@ -25,7 +25,8 @@ const pages = dressed(createPages(undefined, overlays).fetch)
 // belongs to the thread that asks; elsewhere this would slow the whole program.
 if (process.platform === 'linux') setPriority(Math.min(LOWEST, getPriority() + BEHIND))
 
-if (drawsCards) helpWithCards(secondHand())
+const hand = drawsCards ? secondHand() : null
+if (hand) helpWithCards(hand)
 
 /** One request answered away from the server's own thread: everything that thinks happens here. */
 export default async function answer(carried: CarriedRequest): Promise<unknown> {

@@ -40,7 +40,7 @@ describe('pages answered in workers', () => {
     expect(problems.map(({ path }) => path)).toContain('product')
   })
 
-  it('draw a card of several machines with two hands, and refuse what no card can be in words', async () => {
+  it('draw a card of several machines, and refuse what no card can be in words', async () => {
     const page = await get(`/card?b=${nuts}`)
     expect(page.status).toBe(200)
     expect((await page.text()).match(/class="sheet-picture"/g)?.length).toBeGreaterThanOrEqual(3)

@@ -5,6 +5,7 @@ import { DialPage, DialPart, type DialProps, type DialState } from '../../../../
 import { type Moved, movedWords } from '../../../../views/exercises/dial-words.ts'
 import { pieceWords } from '../../../../views/words/contaminant.ts'
 import { lineUp } from '../../../advice/assess/line-up.ts'
+import { lateFor } from '../../../card/shows-most.ts'
 import type { Brief } from '../../../contract/index.ts'
 import {
   DIAL_INPUTS,
@@ -74,7 +75,14 @@ function dial(c: Context): DialProps | null {
   const movedAt = (index: number) =>
     lineUp(brief, brief.points[index]!).flatMap(({ machine }) =>
       machine.family === 'xray' || (machine.family === 'coil' && metals.length > 0)
-        ? [{ value: machine.id, words: machine.label ?? machine.id, coil: machine.family === 'coil' }]
+        ? [
+            {
+              value: machine.id,
+              words: machine.label ?? machine.id,
+              coil: machine.family === 'coil',
+              late: machine.family === 'xray' ? lateFor(brief.points[index]!, machine) : 0,
+            },
+          ]
         : [],
     )
   const seen = brief.points.flatMap(({ name }, i) =>
@@ -84,7 +92,7 @@ function dial(c: Context): DialProps | null {
   const wanted = askedIndex(c, 'point', brief.points.length)
   const point = seen.some(({ value }) => value === String(wanted)) ? wanted : Number(seen[0]!.value)
   // An x-ray machine comes first: its picture is what a room looks at.
-  const machines = movedAt(point).sort((a, b) => Number(a.coil) - Number(b.coil))
+  const machines = movedAt(point).sort((a, b) => Number(a.coil) - Number(b.coil) || a.late - b.late)
   const { value: machine, coil } =
     machines.find(({ value }) => value === c.req.query('machine')) ?? machines[0]!
   const chosen = askedIndex(c, 'contaminant', brief.contaminants.length)

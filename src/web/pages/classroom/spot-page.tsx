@@ -3,11 +3,11 @@ import { HTTPException } from 'hono/http-exception'
 import { NoCardPage } from '../../../../views/card/no-card-page.tsx'
 import { SpotPage, type SpotState } from '../../../../views/exercises/spot-page.tsx'
 import { lineUp } from '../../../advice/assess/line-up.ts'
+import { lateFor } from '../../../card/shows-most.ts'
 import type { Brief } from '../../../contract/index.ts'
 import { ofMachine, ofPeople } from '../../../exercises/spot/score.ts'
 import { LEVELS, ROUNDS, type SpotRound, spotRound } from '../../../exercises/spot/spot-round.ts'
 import { gridOver, readSquares } from '../../../exercises/spot/squares.ts'
-import { buildOf } from '../../../xray/beam/exposure.ts'
 import { goodBrief } from '../../asked/asked-brief.ts'
 import { askedWhole } from '../../asked/asked-whole.ts'
 import { Kept } from '../../kept.ts'
@@ -19,7 +19,7 @@ const kept = new Kept<SpotRound | null>(KEPT_BYTES)
 
 const MOST_POINTS = 1000
 
-/** X-ray machines of a point; a standing jar or can is known by its shape from the side, so those stand first. */
+/** X-ray machines of a point, those first that show most of its pack. */
 function xrayAt(brief: Brief, index: number) {
   const point = brief.points[index]!
   return lineUp(brief, point)
@@ -27,9 +27,9 @@ function xrayAt(brief: Brief, index: number) {
     .map((machine) => ({
       value: machine.id,
       words: machine.label ?? machine.id,
-      late: point.outline === 'cylinder' && buildOf(machine).beam === 'down',
+      late: lateFor(point, machine),
     }))
-    .sort((a, b) => Number(a.late) - Number(b.late))
+    .sort((a, b) => a.late - b.late)
 }
 
 /** Round, machine and score of an address; null where the brief has no x-ray machine to play against. */
@@ -74,15 +74,25 @@ function roundOf(brief: Brief, state: SpotState): SpotRound | null {
   return made
 }
 
+/** The round of an address; where its machine finds nothing this brief names, that of the first one that does. */
+function playable({ brief, state, machines }: NonNullable<ReturnType<typeof asked>>) {
+  for (const machine of [state.machine, ...machines.map(({ value }) => value)]) {
+    const round = roundOf(brief, { ...state, machine })
+    if (round) return { round, state: { ...state, machine } }
+  }
+  return null
+}
+
 /** Spot the piece: a pack, the squares people marked, and what the machine made of it. */
 export const spotPage = (c: Context) => {
   const given = asked(c)
-  const round = given && roundOf(given.brief, given.state)
-  if (!given || !round) {
+  const played = given && playable(given)
+  if (!given || !played) {
     const { packed, brief } = goodBrief(c)
     return showPage(c, <NoCardPage title={brief.title} packed={packed} />)
   }
-  const { brief, state, machines } = given
+  const { brief, machines } = given
+  const { round, state } = played
   const grid = gridOver(round.sheet.frame)
   const { squares, unknown } = readSquares(state.squares, grid)
   return showPage(
