@@ -3,6 +3,9 @@ import { materials } from '../reference/index.ts'
 
 const same = (a: string, b: string) => a.trim().toLowerCase() === b.trim().toLowerCase()
 
+/** A name without its article. */
+const bare = (name: string) => name.trim().replace(/^the\s+/i, '')
+
 const BESIDE = /^(?:.*\s)?(before|after|behind)\s+(?:the\s+)?(.+)$/i
 
 /**
@@ -12,7 +15,7 @@ const BESIDE = /^(?:.*\s)?(before|after|behind)\s+(?:the\s+)?(.+)$/i
  */
 export function stepOfPoint(brief: Brief, pointIndex: number): number | null {
   const flow = brief.given.flow ?? []
-  const stepNamed = (name: string) => flow.findIndex(({ step }) => same(step.replace(/^the\s+/i, ''), name))
+  const stepNamed = (name: string) => flow.findIndex(({ step }) => same(bare(step), bare(name)))
   const { name, afterStep } = brief.points[pointIndex]!
   const stoodBehind = afterStep === '' ? -1 : stepNamed(afterStep)
   if (stoodBehind >= 0) return stoodBehind + 0.5

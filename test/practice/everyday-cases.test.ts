@@ -4,9 +4,10 @@ import type { Advice } from '../../src/contract/index.ts'
 import { briefOf, QUICK } from '../advice/demo.ts'
 import { sweep } from '../sweep.ts'
 import { EVERYDAY } from './everyday-briefs.ts'
+import { KNOWN } from './known-briefs.ts'
 import { UNUSUAL } from './unusual-briefs.ts'
 
-const BRIEFS = { ...EVERYDAY, ...UNUSUAL }
+const BRIEFS = { ...EVERYDAY, ...UNUSUAL, ...KNOWN }
 
 /**
  * What somebody with twenty years on these lines would put where, and what would be left to do about each contaminant
@@ -187,6 +188,22 @@ const EXPERT: Readonly<Record<keyof typeof BRIEFS, Says>> = {
     ruledOut: ['coil-single', 'can-closes-field'],
   },
   proteinBars: { put: ['xray-single @ bars'], left: { steel: 'done', ss316: 'done', glass_any: 'done' } },
+  sweets: { put: ['xray-dual @ bags'], left: { steel: 'done', ss316: 'done', glass_any: 'done' } },
+  spaghetti: { put: ['xray-single @ cartons'], left: { steel: 'done', ss316: 'done', glass_any: 'done' } },
+  peasBag: {
+    put: ['xray-dual @ bags'],
+    left: { steel: 'done', stone_any: 'done', wood: 'prevent' },
+    keptOut: { wood: 'keep-wood-out' },
+  },
+  ketchup: { put: ['xray-side @ upright bottles'], left: { steel: 'done', glass_any: 'done' } },
+  oilPipe: { put: ['coil-pipe @ filling line'], left: { steel: 'done', ss316: 'done' } },
+  ironFlakes: { put: ['coil-single @ bags'], left: { steel: 'done', ss316: 'done' } },
+  fishPortions: { put: ['coil-single @ cartons'], left: { steel: 'done', ss316: 'done' } },
+  coffeeBrick: { put: ['xray-dual @ bricks'], ruledOut: ['coil-single', 'foil-closes-coil'] },
+  ham: { put: ['coil-single @ packs'], left: { steel: 'done', ss316: 'done', pe: 'prevent' } },
+  gherkins: { put: ['xray-side-two-views @ capped jars'], left: { steel: 'done' } },
+  loafPlastic: { put: ['xray-dual @ bags'], left: { steel: 'done', pp: 'test' } },
+  loafTwistTie: { put: ['xray-single @ bags'], left: { steel: 'done' } },
 }
 
 /** A few with every run, all of them with `npm run sweeps`. */

@@ -164,6 +164,9 @@ describe('how the inside is shared out', () => {
     expect(circle.between).toBeCloseTo(0.9, 12)
     expect(endShares(samplePoint(box), 100).middle).toBeCloseTo(0.05 * (50 / 60) * (70 / 80), 12)
   })
+  it('a round one by its width alone', () => {
+    expect(endShares({ ...round, lengthMm: 99 }, 100).middle).toBeCloseTo(0.05 * (50 / 60) ** 2, 12)
+  })
   it('a pack of 8 mm is all ends, one of 10 mm across all ring', () => {
     expect(endShares(samplePoint(box), 8).between).toBe(0)
     const narrow = endShares(samplePoint({ ...box, widthMm: 8 }), 100)
@@ -300,6 +303,17 @@ describe('other standing packs', () => {
     expect(more.map((mm, at) => Number((mm - bare[at]!).toFixed(3)))).toEqual([0.6, 0.6, 0.6, 0.6])
     const tilted = told(pot([pp(1, 'base'), pp(0.3, 'sleeve')]), 'side', 60)
     expect(tilted[0]![3]).toBeCloseTo(4 + 1.2, 3)
+  })
+  it('a second wall and a wrap are crossed twice too', () => {
+    const more = told(pot([pp(0.3, 'wall'), pp(0.1, 'wrap')]), 'side').map(([, , , mm]) => mm as number)
+    const bare = told(pot([]), 'side').map(([, , , mm]) => mm as number)
+    expect(more.map((mm, at) => Number((mm - bare[at]!).toFixed(3)))).toEqual([0.8, 0.8, 0.8])
+  })
+  it('a tilted ray that grazes a wall sees its unevenness ÷ cos longer: 0.2 × 31/√61 × 2', () => {
+    const uneven = samplePoint({ ...round, parts: [part('pp', 1, 'wall', 0.2)] })
+    const places = placesOf(uneven, build('side'), packInBeam(uneven, build('side')), 60)
+    const edge = places.find(({ name }) => name === 'wall edge')!
+    expect(edge.pack!.parts[0]!.unevennessMm).toBeCloseTo(((0.2 * 31) / Math.sqrt(61)) * 2, 9)
   })
   it('a can has a seam for a heel and its lid folded there, from above and from the side', () => {
     const can = samplePoint({

@@ -1,7 +1,7 @@
 import type { Advice } from '../../../src/contract/advice.ts'
 import type { Names } from '../../words/contaminant.ts'
 import { changeWords } from './change-words.ts'
-import { WhyLinks } from './why-links.tsx'
+import { ByRule } from './why-links.tsx'
 
 /** The smallest changes of what can be acted on that would alter the answer. */
 export function Changes({
@@ -22,15 +22,16 @@ export function Changes({
       <h2 id="changes">What would change it</h2>
       {advice.changes.length === 0 ? (
         <p>
-          {advice.changesNote}
-          <WhyLinks grounds={advice.changesGrounds} packed={packed} />
+          <ByRule text={advice.changesNote} grounds={advice.changesGrounds} packed={packed} />
         </p>
       ) : (
         <ul>
           {advice.changes.map((change, at) => (
             <li>
-              {changeWords(change, advice, names)}: <strong>{change.effect}</strong>
-              <WhyLinks grounds={change.grounds} packed={packed} />
+              {changeWords(change, advice, names)}:{' '}
+              <strong>
+                <ByRule text={change.effect} grounds={change.grounds} packed={packed} />
+              </strong>
               {change.verified ? '' : ' (not checked through the whole calculation)'}
               {hrefs[at] ? (
                 <>

@@ -25,3 +25,18 @@ export function WhyLinks({
     </>
   )
 }
+
+/** What a rule says as the link to it, where every word of the page counts; plain on paper and where no rule says it. */
+export function ByRule({
+  text,
+  grounds,
+  packed,
+}: {
+  text: string
+  grounds: readonly Traced[]
+  packed: string | null
+}) {
+  const [first] = grounds
+  if (packed === null || !first) return <>{text}</>
+  return <a href={ruleLink(first.rule, packed)}>{text}</a>
+}
