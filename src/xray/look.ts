@@ -2,7 +2,7 @@ import type { Contaminant, Point, Zone } from '../contract/index.ts'
 import type { XraySetting } from './assessment.ts'
 import type { XrayBuild } from './beam/exposure.ts'
 import type { PackInBeam } from './detector/channels.ts'
-import { bestSize, NOT_FOUND, type Picture, pictureOf } from './picture.ts'
+import { bestSize, NOT_FOUND, type Picture, pictureOf, sizeBeside } from './picture.ts'
 import { type PackPlace, slanted } from './places/place.ts'
 import { canLieAt, type Settling, settlesIn } from './places/settling.ts'
 import { type JudgedPlace, placesOf } from './places/zones.ts'
@@ -143,10 +143,12 @@ export function bestRangeAt(
 ): [number, number] | null {
   const { picture } = at
   if (!picture || bestMm === null) return null
-  const middle = bestSize([[picture.idealAt(chosen)]], [1], contaminant, point, null)
-  const low = bestSize([[picture.idealWith('favourable')]], [1], contaminant, point, middle)
-  const high = bestSize([[picture.idealWith('unfavourable')]], [1], contaminant, point, middle)
-  if (middle === null || low === null || high === null) return null
+  const ideal = picture.idealAt(chosen)
+  const middle = bestSize([[ideal]], [1], contaminant, point, bestMm)
+  if (middle === null) return null
+  const low = sizeBeside(ideal, middle, picture.idealWith('favourable'), contaminant, point)
+  const high = sizeBeside(ideal, middle, picture.idealWith('unfavourable'), contaminant, point)
+  if (low === null || high === null) return null
   return [bestMm * Math.min(1, low / middle), bestMm * Math.max(1, high / middle)]
 }
 

@@ -17,6 +17,7 @@ import {
   setScene,
   sizeAt,
 } from './observer/scene.ts'
+import { thresholdOfOne } from './observer/threshold.ts'
 import { AS_STATED } from './observer/variation.ts'
 import { materialAttenuation } from './places/pack-in-beam.ts'
 
@@ -97,9 +98,40 @@ export function bestSize(
     best = size
     at = s
   })
-  return best === null || at === base
-    ? best
-    : crossingOf(seen[at]![0]!, marginIn(seen[at]!, own(seen[at]!)), best)
+  if (best === null || at === base) return best
+  const lift = liftBetween(seen[base]!, seen[at]!, contaminant, best)
+  return crossingOf(
+    seen[at]![0]!,
+    marginIn(seen[at]!, (sizeMm) => lift * lent(sizeMm)),
+    best,
+  )
+}
+
+/** Threshold of one contaminant at a size in one look over that in another. */
+function liftBetween(from: IdealLook, to: IdealLook, contaminant: Contaminant, sizeMm: number): number {
+  const least = (views: IdealLook) =>
+    Math.min(
+      ...views.map((scene) => {
+        const { observer, tail, thresholdZ } = scene
+        return thresholdOfOne(observer, pieceIn(scene, contaminant), sizeMm, tail, thresholdZ)
+      }),
+    )
+  return least(to) / least(from)
+}
+
+/** Size in a scene that differs little from one in which it is known: thresholds are carried over from there. */
+export function sizeBeside(
+  known: Scene,
+  knownMm: number,
+  scene: Scene,
+  contaminant: Contaminant,
+  point: Point,
+): number | null {
+  if (!visible(scene, contaminant, point)) return null
+  const lift = liftBetween([known], [scene], contaminant, knownMm)
+  const { threshold } = pieceIn(known, contaminant)
+  const piece = { ...pieceIn(scene, contaminant), threshold: (sizeMm: number) => lift * threshold(sizeMm) }
+  return crossingOf(scene, marginOf(scene, piece, CHANCE_NINE_IN_TEN), knownMm)
 }
 
 /** Depth ± 10 %, density with attenuation ± 3 %: what the best possible size is uncertain by. */

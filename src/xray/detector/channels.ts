@@ -67,8 +67,8 @@ export function channelsBehind(
 ): Channels {
   let bins = BIN_COUNT
   while (bins > 1 && openBeam[bins - 1] === 0) bins--
-  const exponent = packExponent(pack, bins)
-  const reaching = exponent.map((x, i) => openBeam[i]! * Math.exp(-x))
+  const reaching = packExponent(pack, bins)
+  for (let i = 0; i < bins; i++) reaching[i] = openBeam[i]! * Math.exp(-reaching[i]!)
   const area = objectPixelMm ** 2
   const weights: Float64Array[] = []
   const photonNoise: number[] = []

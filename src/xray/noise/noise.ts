@@ -89,6 +89,28 @@ export function noiseMatrix(
   }
 }
 
+/** {@link noiseMatrix} as a sum of three constant matrices: K = MTF²·(grain·perGrain + unevenness·perUnevenness) + white. */
+export interface NoiseParts {
+  readonly perGrain: readonly number[]
+  readonly perUnevenness: readonly number[]
+  readonly white: readonly number[]
+}
+
+export function noiseParts(channels: Channels, pack: PackInBeam, imaging: Imaging): NoiseParts {
+  const part = new Float64Array(channels.count ** 2)
+  const of = (at: NoiseAt, kinds?: ReadonlySet<NoiseKind>) => {
+    noiseMatrix(part, at, channels, pack, imaging, kinds)
+    return [...part]
+  }
+  return {
+    perGrain: of({ seen: 1, grain: 1, unevenness: 0 }, GRAIN),
+    perUnevenness: of({ seen: 1, grain: 0, unevenness: 1 }, THICKNESSES),
+    white: of({ seen: 1, grain: 0, unevenness: 0 }),
+  }
+}
+const GRAIN: ReadonlySet<NoiseKind> = new Set(['grain'])
+const THICKNESSES: ReadonlySet<NoiseKind> = new Set(['unevenness', 'packaging'])
+
 /** Inverse of a small symmetric positive definite matrix (row by row), in place, by Cholesky factors. */
 export function invertSymmetric(matrix: Float64Array, n: number): void {
   if (n === 1) {

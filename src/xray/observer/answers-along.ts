@@ -1,5 +1,6 @@
 /**
- * Answers of several filters at several places: `into`[j·places + i] = Σ_q filters[j·points + q]·waves[i·points + q].
+ * Answers of several filters at several places: `into`[j·places + i] = Σ_q filters[j·points + q]·waves[i·apart·points + q]
+ * over the first `used` of the points.
  * Two filters at two places at a time, so that what is read is used twice: both counts are even, see {@link evenly}.
  */
 export function answersAlong(

@@ -10,6 +10,7 @@ import {
   looksLikeVoid,
   marginOf,
   objectIn,
+  roughMargin,
   type Scene,
   setScene,
 } from './scene.ts'
@@ -53,11 +54,10 @@ export function sizeQuantile(sizes: readonly (number | null)[], q: number): numb
 
 /** One draw with what it makes of the expected size. */
 interface Draw {
-  readonly variation: Variation
   readonly scene: Scene
   /** d′ over what a chance of nine in ten needs, by size; null where the object looks like a void. */
-  readonly margin: ((sizeMm: number) => number) | null
-  /** ln of the margin at the expected size: how much better than needed the draw does there. */
+  readonly margin: (() => (sizeMm: number) => number) | null
+  /** ln of the margin of the perfect object at the expected size: how much better than needed the draw does there. */
   readonly spare: number
 }
 
@@ -70,49 +70,75 @@ function drawOf(
 ): Draw {
   const mu = spreadAttenuation(contaminant.material, variation.contaminant)
   if (looksLikeVoid(scene, mu, contaminant.placement) && !point.product.voidFree)
-    return { variation, scene, margin: null, spare: Number.NEGATIVE_INFINITY }
+    return { scene, margin: null, spare: Number.NEGATIVE_INFINITY }
   const piece = objectIn(scene, contaminant, mu, (sizeMm) => lift * central(sizeMm))
-  const margin = marginOf(scene, piece, CHANCE_NINE_IN_TEN)
-  return { variation, scene, margin, spare: Math.log(margin(expectedMm)) }
+  const spare = Math.log(roughMargin(scene, piece, CHANCE_NINE_IN_TEN, expectedMm))
+  return { scene, margin: () => marginOf(scene, piece, CHANCE_NINE_IN_TEN), spare }
 }
+
+/** Coordinates of the draws by assumption, in the order of {@link ASSUMPTION_RANGES}. */
+const COORDINATES = ASSUMPTION_RANGES.map(({ key }) => ENSEMBLE.map((draw) => draw[key]))
 
 /** Assumption whose coordinate goes most closely with the margin at the expected size (squared correlation). */
 function widestAssumption(draws: readonly Draw[]): string {
+  const spares = draws.map(({ spare }) => spare)
+  let count = 0
+  let meanY = 0
+  for (const spare of spares)
+    if (Number.isFinite(spare)) {
+      count++
+      meanY += spare
+    }
+  if (count < 8) return ''
+  meanY /= count
   let widest = ''
   let most = 0
-  const rows = draws.filter(({ spare }) => Number.isFinite(spare))
-  if (rows.length < 8) return widest
-  const meanY = rows.reduce((sum, r) => sum + r.spare, 0) / rows.length
-  for (const { key, label } of ASSUMPTION_RANGES) {
-    const meanX = rows.reduce((sum, r) => sum + r.variation[key], 0) / rows.length
+  COORDINATES.forEach((x, which) => {
+    let meanX = 0
+    for (let i = 0; i < x.length; i++) if (Number.isFinite(spares[i])) meanX += x[i]! / count
     let xy = 0
     let xx = 0
-    for (const r of rows) {
-      xy += (r.variation[key] - meanX) * (r.spare - meanY)
-      xx += (r.variation[key] - meanX) ** 2
+    for (let i = 0; i < x.length; i++) {
+      if (!Number.isFinite(spares[i])) continue
+      const d = x[i]! - meanX
+      xy += d * (spares[i]! - meanY)
+      xx += d * d
     }
     const explained = xx > 0 ? (xy * xy) / xx : 0
     if (explained > most) {
       most = explained
-      widest = label
+      widest = ASSUMPTION_RANGES[which]!.label
     }
-  }
+  })
   return widest
 }
 
+/** After so many draws in a row whose size is no larger than the decisive ones, the better ones are left out. */
+const NO_LARGER_IN_A_ROW = 4
+
 /**
  * The quantile of the sizes over the draws. Only the largest sizes decide it, so those of the draws that do worst
- * at the expected size are worked out first; of each other draw it is enough to know that its size is no larger.
+ * at the expected size are worked out first; of the next ones it is enough to know that their size is no larger.
  */
 function quantileOver(draws: readonly Draw[], q: number, nearMm: number): number | null {
   const decisive = draws.length - Math.floor(q * (draws.length - 1))
   const worstFirst = [...draws].sort((a, b) => a.spare - b.spare)
   /** The largest sizes so far, largest first; Infinity: not findable. */
   const largest: number[] = []
-  for (const { scene, margin, spare } of worstFirst) {
+  /** ln of what the spread of a piece's size adds to the spare of the perfect object: that of the last one found. */
+  let beside = 0
+  let noLarger = 0
+  for (const { scene, margin: marginOfDraw, spare } of worstFirst) {
     const least = largest.length < decisive ? 0 : largest[decisive - 1]!
-    if (margin && least > 0 && margin(least) >= 1) continue
-    const size = margin && crossingOf(scene, margin, nearMm * Math.exp(-spare / USUAL_POWER))
+    const margin = marginOfDraw?.()
+    if (margin && least > 0 && margin(least) >= 1) {
+      if (++noLarger === NO_LARGER_IN_A_ROW) break
+      continue
+    }
+    noLarger = 0
+    const guess = nearMm * Math.exp(-(spare + beside) / USUAL_POWER)
+    const size = margin ? crossingOf(scene, margin, guess) : null
+    if (size !== null) beside = USUAL_POWER * Math.log(nearMm / size) - spare
     largest.push(size ?? Number.POSITIVE_INFINITY)
     largest.sort((a, b) => b - a)
     largest.length = Math.min(largest.length, decisive)

@@ -1,7 +1,5 @@
 import { tailPoint } from '../../numerics/tail-point.ts'
 import { roomFor } from '../../numerics/working-room.ts'
-import { modulationTransfer } from '../noise/noise.ts'
-import { grainNoisePower } from '../noise/texture.ts'
 import { objectTransform } from './object-transform.ts'
 import type { Observer } from './observer.ts'
 import { roundAnswers } from './round-in-bed.ts'
@@ -21,29 +19,6 @@ import { wireAnswers } from './wire-in-bed.ts'
 
 /** From this share of the grain on, a piece and a grain can be of one size, where the answer has a peak. */
 const LIKE_A_GRAIN = 0.3
-/** An answer below this share of a standard deviation has no third moment to speak of. */
-const SMALLEST_ANSWER = 0.01
-
-interface Grain {
-  /** MTF² and noise power, mm⁴, at the frequencies of an observer. */
-  readonly seen: Float64Array
-  readonly power: Float64Array
-}
-const grains = new WeakMap<Observer, Grain>()
-
-function grainOf(observer: Observer): Grain {
-  let grain = grains.get(observer)
-  if (!grain) {
-    const { frequencies, pack, imaging } = observer
-    const { grainMm, packing, pathMm } = pack
-    grain = {
-      seen: frequencies.map((f) => modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels) ** 2),
-      power: frequencies.map((f) => imaging.textureScale * grainNoisePower(f, grainMm, packing, pathMm)),
-    }
-    grains.set(observer, grain)
-  }
-  return grain
-}
 
 /** The filter of one object as grain meets it. */
 interface Filter {
@@ -58,10 +33,9 @@ interface Filter {
 const [weightedRoom, squaresRoom] = [roomFor(), roomFor()]
 
 function filterOf(observer: Observer, object: SeenObject, sizeMm: number): Filter {
-  const { frequencies, inverse, channels } = observer
+  const { frequencies, inverse, channels, seen, grain } = observer
   const weights = object.shape === 'wire' ? observer.lineWeights : observer.areaWeights
   const n = channels.count
-  const { seen, power: grain } = grainOf(observer)
   const s = objectTransform(observer, object, sizeMm)
   const weighted = weightedRoom(frequencies.length)
   const squares = squaresRoom(frequencies.length)
@@ -90,7 +64,7 @@ export function grainShare(observer: Observer, object: SeenObject, sizeMm: numbe
 }
 
 /** Point that the filter for one perfect object exceeds in a clean bed with a chance. */
-function pointOfOne(
+export function pointOfOne(
   usual: Observer,
   object: SeenObject,
   sizeMm: number,
@@ -98,31 +72,20 @@ function pointOfOne(
   normalPoint: number,
 ): number {
   const observer = usual.overBed()
-  const grainSizes = sizeMm > LIKE_A_GRAIN * observer.pack.grainMm ? NINE_SIZES : FIVE_SIZES
+  const acrossMm = object.shape === 'flake' ? 2 * Math.sqrt(object.faceMm2 / Math.PI) : sizeMm
+  const grainSizes = acrossMm > LIKE_A_GRAIN * observer.pack.grainMm ? NINE_SIZES : FIVE_SIZES
   const { weighted, squares, grainShare } = filterOf(observer, object, sizeMm)
   if (!(grainShare > 0)) return normalPoint
-  const {
-    answers,
-    numbers,
-    count: all,
-    square,
-  } = object.shape === 'wire'
-    ? wireAnswers(
-        observer,
-        weighted,
-        Math.min(object.lengthMm, Math.max(object.gatheredMm, sizeMm)),
-        grainSizes,
-      )
-    : roundAnswers(observer, weighted, squares, grainSizes)
-  const scale = Math.sqrt(grainShare / square)
-  let count = 0
-  for (let i = 0; i < all; i++) {
-    const h = answers[i]! * scale
-    if (h < SMALLEST_ANSWER && h > -SMALLEST_ANSWER) continue
-    answers[count] = h
-    numbers[count++] = numbers[i]!
-  }
-  return tailPoint({ answers, numbers, count }, tail, normalPoint)
+  const answered =
+    object.shape === 'wire'
+      ? wireAnswers(
+          observer,
+          weighted,
+          Math.min(object.lengthMm, Math.max(object.gatheredMm, sizeMm)),
+          grainSizes,
+        )
+      : roundAnswers(observer, weighted, squares, grainSizes)
+  return tailPoint({ ...answered, scale: Math.sqrt(grainShare / answered.square) }, tail, normalPoint)
 }
 
 /**
@@ -143,26 +106,38 @@ export function bedPoint(
 
 /** Sizes of the grid of {@link bedPointsOf} lie this far apart in ln: two steps of the spread of a piece's size. */
 export const GRID_LN_STEP = 2 * FIVE_LN_STEP
+/** Below this share of a grain the point changes so little with the size that every second step is read between. */
+const FAR_BELOW_A_GRAIN = 0.15
+/** Where the middle size's point falls short of a least one by so much, the mean over its neighbours does too. */
+const WELL_BELOW = 0.9
 
 /**
- * {@link bedPoint} for one kind of piece at the sizes e^(k·GRID_LN_STEP) mm. Each size's spread shares three of its
- * five steps with the next one's, so that they are worked out once.
+ * {@link bedPoint} for one kind of piece at the sizes e^(k·GRID_LN_STEP) mm, or the least point asked for where it is
+ * plainly below that. Each size's spread shares three of its five steps with the next one's, so that they are worked
+ * out once.
  */
 export function bedPointsOf(
   observer: Observer,
   object: SeenObject,
   tail: number,
   normalPoint: number,
-): (k: number) => number {
+): (k: number, least: number) => number {
   const ones = new Map<number, number>()
-  const one = (step: number) => {
+  const one = (step: number): number => {
     let point = ones.get(step)
     if (point === undefined) {
-      point = pointOfOne(observer, object, Math.exp(step * FIVE_LN_STEP), tail, normalPoint)
+      const sizeMm = Math.exp(step * FIVE_LN_STEP)
+      const between = step % 2 !== 0 && sizeMm < FAR_BELOW_A_GRAIN * observer.pack.grainMm
+      point = between
+        ? (one(step - 1) + one(step + 1)) / 2
+        : pointOfOne(observer, object, sizeMm, tail, normalPoint)
       ones.set(step, point)
     }
     return point
   }
   if (object.shape === 'flake') return (k) => one(2 * k)
-  return (k) => FIVE_SIZES.reduce((sum, { weight }, j) => sum + weight * one(2 * k + j - 2), 0)
+  return (k, least) =>
+    one(2 * k) < WELL_BELOW * least
+      ? least
+      : FIVE_SIZES.reduce((sum, { weight }, j) => sum + weight * one(2 * k + j - 2), 0)
 }

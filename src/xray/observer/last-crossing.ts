@@ -59,9 +59,17 @@ export function lastCrossing(dPrime: Detectability, needed: number, limitMm: num
 
 /** d′ grows about as this power of the size near its threshold: where the first guess goes. */
 export const USUAL_POWER = 1.8
+/** A guess goes no further than this in ln size, and where d′ lies far above the needed one, down. */
+const LARGEST_GUESS = 0.4
+const LARGEST_GUESS_DOWN = 1.2
+const GUESSES = 6
+/** A crossing closed in to this in ln d′ moves a size by half of it. */
+const CLOSE_ENOUGH = 1e-4
+
 /**
  * The crossing sought from a neighbouring size, for a d′ that does not fall again: follows the usual power law to it
- * and closes in to 1e-4; where the guesses do not come together, walks the whole range.
+ * and closes in to 1e-4; between a size that reaches it and a smaller one that does not once it has both. Where the
+ * guesses find neither, walks the whole range.
  */
 export function crossingNear(
   dPrime: Detectability,
@@ -72,9 +80,14 @@ export function crossingNear(
   let size = Math.min(nearMm, limitMm)
   let height = Math.log(dPrime(size) / needed)
   let power = USUAL_POWER
-  for (let k = 0; k < 6; k++) {
-    if (Math.abs(height) < 1e-4) return size
-    const step = Math.max(-0.4, Math.min(0.4, -height / power))
+  let below: { size: number; height: number } | null = null
+  let above: { size: number; height: number } | null = null
+  for (let k = 0; k < GUESSES; k++) {
+    if (Math.abs(height) < CLOSE_ENOUGH) return size
+    if (height < 0 && (!below || size > below.size)) below = { size, height }
+    if (height > 0 && (!above || size < above.size)) above = { size, height }
+    const furthest = height > 1 ? LARGEST_GUESS_DOWN : LARGEST_GUESS
+    const step = Math.max(-furthest, Math.min(LARGEST_GUESS, -height / power))
     const next = Math.max(SMALLEST_MM, Math.min(limitMm, size * Math.exp(step)))
     if (next === size) break
     const there = Math.log(dPrime(next) / needed)
@@ -83,7 +96,14 @@ export function crossingNear(
     size = next
     height = there
   }
-  return lastCrossing(dPrime, needed, limitMm)
+  if (!(below && above && below.size < above.size)) return lastCrossing(dPrime, needed, limitMm)
+  const [low, high] = [below.size, above.size]
+  return closeIn(dPrime, needed, {
+    low,
+    high,
+    atLow: needed * Math.exp(below.height),
+    atHigh: needed * Math.exp(above.height),
+  })
 }
 
 /** The crossing between low (below the needed d′) and high (at or above it): Illinois rule, log against log. */

@@ -1,7 +1,7 @@
 import { gaussLegendre } from '../../numerics/gauss-legendre.ts'
 import { recent } from '../../numerics/recent.ts'
 import type { Channels, PackInBeam } from '../detector/channels.ts'
-import { type Imaging, invertSymmetric, modulationTransfer, noiseMatrix } from '../noise/noise.ts'
+import { type Imaging, invertSymmetric, modulationTransfer, noiseParts } from '../noise/noise.ts'
 import { grainKnots, grainNoisePower, UNEVENNESS_LONGEST_MM, unevennessNoisePower } from '../noise/texture.ts'
 
 /**
@@ -17,6 +17,9 @@ export interface Observer {
   /** Quadrature weight × MTF² at each frequency, × 2 for wires and × 2πf for spheres and flakes. */
   readonly lineWeights: Float64Array
   readonly areaWeights: Float64Array
+  /** MTF² and noise power of the grain, mm⁴, at each frequency. */
+  readonly seen: Float64Array
+  readonly grain: Float64Array
   /** K⁻¹ at each frequency, count × count numbers each. */
   readonly inverse: Float64Array
   /** The same observer on finer frequencies, for large objects, whose transforms swing fast; made when asked for. */
@@ -37,10 +40,10 @@ const FINE_PIXEL_MM = 0.5
 /** Points per swing of the largest objects' transforms, and besides, in a panel of the finer observer. */
 const POINTS_PER_SWING = 3
 const POINTS_BESIDES = 4
-/** Points of a panel over the bed: at least, per unit of frequency and mm of grain, and per unit for what lies around. */
-const POINTS_IN_BED = 3
-const POINTS_PER_MM = 1.6
-const POINTS_AROUND = 8
+/** Points over the bed: besides, and per unit of frequency, mm of grain and mm around. */
+const LEAST_OVER_BED = 6
+const PER_GRAIN = 2.8
+const BESIDES_MM = 22
 /** The larger node of the spread of the largest size spoken of, mm. */
 const LARGEST_MM = 36
 
@@ -72,10 +75,27 @@ type Fineness = 'usual' | 'finer' | 'over bed'
 
 const grids = recent<Grid>(24)
 
+/** The grid asked for last: images of one machine and food follow one another. */
+let latest: {
+  fineness: Fineness
+  objectPixelMm: number
+  grainMm: number
+  packing: number
+  grid: Grid
+} | null = null
+
 function gridOf(fineness: Fineness, objectPixelMm: number, { grainMm, packing }: PackInBeam): Grid {
-  return grids([fineness, objectPixelMm, grainMm, packing].join(), () => {
-    const panels = frequencyPanels(1 / (2 * objectPixelMm), grainMm).map(([from, to, points]) => {
-      const rule = gaussLegendre(pointsIn(fineness, to - from, points, grainMm))
+  if (
+    latest?.fineness === fineness &&
+    latest.objectPixelMm === objectPixelMm &&
+    latest.grainMm === grainMm &&
+    latest.packing === packing
+  )
+    return latest.grid
+  const grid = grids([fineness, objectPixelMm, grainMm, packing].join(), () => {
+    const nyquist = 1 / (2 * objectPixelMm)
+    const panels = frequencyPanels(nyquist, grainMm).map(([from, to, points]) => {
+      const rule = gaussLegendre(fineness === 'usual' ? points : finerThan(to - from))
       const middle = (to + from) / 2
       const half = (to - from) / 2
       return {
@@ -83,20 +103,33 @@ function gridOf(fineness: Fineness, objectPixelMm: number, { grainMm, packing }:
         widths: rule.weights.map((w) => 2 * half * w),
       }
     })
-    const frequencies = Float64Array.from(panels.flatMap((panel) => [...panel.frequencies]))
+    const { frequencies, widths } = fineness === 'over bed' ? overAll(nyquist, grainMm) : joined(panels)
     return {
       frequencies,
-      widths: Float64Array.from(panels.flatMap(({ widths }) => [...widths])),
+      widths,
       grainPerMm: frequencies.map((f) => (grainMm > 0 ? grainNoisePower(f, grainMm, packing, 1) : 0)),
       unevenness: frequencies.map((f) => unevennessNoisePower(f, 1)),
     }
   })
+  latest = { fineness, objectPixelMm, grainMm, packing, grid }
+  return grid
 }
 
-function pointsIn(fineness: Fineness, widthPerMm: number, usual: number, grainMm: number): number {
-  if (fineness === 'usual') return usual
-  if (fineness === 'finer') return Math.ceil(POINTS_BESIDES + POINTS_PER_SWING * LARGEST_MM * widthPerMm)
-  return Math.ceil(POINTS_IN_BED + (POINTS_PER_MM * grainMm + POINTS_AROUND) * widthPerMm)
+const finerThan = (widthPerMm: number) =>
+  Math.ceil(POINTS_BESIDES + POINTS_PER_SWING * LARGEST_MM * widthPerMm)
+
+const joined = (panels: { frequencies: Float64Array; widths: Float64Array }[]) => ({
+  frequencies: Float64Array.from(panels.flatMap((panel) => [...panel.frequencies])),
+  widths: Float64Array.from(panels.flatMap((panel) => [...panel.widths])),
+})
+
+/** One rule over all frequencies: its points crowd at the low ones, where food and walls are uneven. */
+function overAll(nyquist: number, grainMm: number) {
+  const rule = gaussLegendre(Math.ceil(LEAST_OVER_BED + nyquist * (PER_GRAIN * grainMm + BESIDES_MM)))
+  return {
+    frequencies: rule.nodes.map((x) => ((x + 1) * nyquist) / 2),
+    widths: rule.weights.map((w) => w * nyquist),
+  }
 }
 
 /** Sets up the observer for one image: channels behind a pack, and how it is imaged. */
@@ -108,17 +141,23 @@ function observerOn(fineness: Fineness, channels: Channels, pack: PackInBeam, im
   const { frequencies, widths, grainPerMm, unevenness } = gridOf(fineness, imaging.objectPixelMm, pack)
   const total = frequencies.length
   const n = channels.count
-  const lineWeights = new Float64Array(total)
-  const areaWeights = new Float64Array(total)
-  const inverse = new Float64Array(total * n * n)
+  const room = new Float64Array(total * (4 + n * n))
+  const [lineWeights, areaWeights, seen, grain] = [0, 1, 2, 3].map((i) =>
+    room.subarray(i * total, (i + 1) * total),
+  ) as [Float64Array, Float64Array, Float64Array, Float64Array]
+  const inverse = room.subarray(4 * total)
   const k = new Float64Array(n * n)
+  const { perGrain, perUnevenness, white } = noiseParts(channels, pack, imaging)
   for (let q = 0; q < total; q++) {
     const f = frequencies[q]!
-    const seen = modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels) ** 2
-    const noise = { seen, grain: grainPerMm[q]! * pack.pathMm, unevenness: unevenness[q]! }
-    lineWeights[q] = widths[q]! * seen
+    const through = modulationTransfer(f, imaging.objectPixelMm, imaging.blurPixels) ** 2
+    seen[q] = through
+    grain[q] = imaging.textureScale * grainPerMm[q]! * pack.pathMm
+    lineWeights[q] = widths[q]! * through
     areaWeights[q] = lineWeights[q]! * Math.PI * f
-    noiseMatrix(k, noise, channels, pack, imaging)
+    const ofGrain = through * grainPerMm[q]! * pack.pathMm
+    const uneven = through * unevenness[q]!
+    for (let i = 0; i < n * n; i++) k[i] = ofGrain * perGrain[i]! + uneven * perUnevenness[i]! + white[i]!
     invertSymmetric(k, n)
     for (let i = 0; i < n * n; i++) inverse[q * n * n + i] = k[i]!
   }
@@ -131,5 +170,18 @@ function observerOn(fineness: Fineness, channels: Channels, pack: PackInBeam, im
   }
   const [finer, overBed] = [madeOnce('finer'), madeOnce('over bed')]
   const large = imaging.objectPixelMm < FINE_PIXEL_MM ? LARGE_AT_FINE_PIXELS : LARGE_AT_OTHERS
-  return { channels, pack, imaging, frequencies, lineWeights, areaWeights, inverse, finer, overBed, large }
+  return {
+    channels,
+    pack,
+    imaging,
+    frequencies,
+    lineWeights,
+    areaWeights,
+    seen,
+    grain,
+    inverse,
+    finer,
+    overBed,
+    large,
+  }
 }

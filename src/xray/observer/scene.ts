@@ -2,12 +2,20 @@ import type { Contaminant, Point } from '../../contract/index.ts'
 import { normalChance, normalUpperQuantile } from '../../numerics/normal.ts'
 import { objectPixelMm, openBeam, type XrayBuild } from '../beam/exposure.ts'
 import { type Channels, channelsBehind, type PackInBeam } from '../detector/channels.ts'
-import { detectability, detectabilityOf } from './detectability.ts'
+import { detectability, detectabilityOf, detectabilityOfOne } from './detectability.ts'
 import { crossingNear, lastCrossing } from './last-crossing.ts'
 import { type Observer, prepareObserver } from './observer.ts'
 import type { PracticeConstants } from './practice.ts'
 import { type DisplacedFood, type SeenObject, seeObject } from './seen-object.ts'
-import { bankThreshold, ownThreshold, type Threshold, tailPerPlace, thresholdZ } from './threshold.ts'
+import {
+  bankIn,
+  bankThreshold,
+  hasGrains,
+  ownThreshold,
+  type Threshold,
+  tailPerPlace,
+  thresholdZ,
+} from './threshold.ts'
 import type { Variation } from './variation.ts'
 
 /** Largest size the model speaks of, mm. */
@@ -36,6 +44,8 @@ export interface Scene {
   readonly thresholdZ: number
   /** Threshold that all filters of the machine share at least: that of the fixed bank, or z where each has its own. */
   readonly commonThreshold: () => number
+  /** Size of the coarsest filter the machine runs, mm; without end where every piece has its own. */
+  readonly coarsestFilterMm: number
   readonly limitMm: number
 }
 
@@ -88,6 +98,10 @@ export function setScene(
       common ??= constants.thresholds === 'one for all' ? bankThreshold(observer, food, tail, z) : z
       return common
     },
+    coarsestFilterMm:
+      constants.thresholds === 'one for all' && hasGrains(seen)
+        ? bankIn(observer)[0]!
+        : Number.POSITIVE_INFINITY,
     limitMm: LARGEST_MM,
   }
 }
@@ -148,10 +162,11 @@ export function objectIn(
     scene.gatheredWireMm,
     contaminant.faceMm2 ?? 0,
   )
-  const { observer, tail, thresholdZ, commonThreshold } = scene
+  const { observer, tail, thresholdZ, commonThreshold, coarsestFilterMm } = scene
   return {
     ...object,
-    threshold: threshold ?? ownThreshold(observer, object, tail, thresholdZ, commonThreshold),
+    threshold:
+      threshold ?? ownThreshold(observer, object, tail, thresholdZ, commonThreshold, coarsestFilterMm),
   }
 }
 
@@ -176,6 +191,12 @@ export function marginOf(scene: Scene, piece: SeenPiece, deviate: number): (size
       ? detectability(finer(), piece, sizeMm) / needed
       : usual
   }
+}
+
+/** The same at one size, for ordering similar scenes: of the perfect object, which carries most of the work once. */
+export function roughMargin(scene: Scene, piece: SeenPiece, deviate: number, sizeMm: number): number {
+  const needed = (piece.threshold(sizeMm) + deviate) / scene.signal
+  return detectabilityOfOne(scene.observer, piece, sizeMm) / needed
 }
 
 /**

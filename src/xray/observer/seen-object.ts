@@ -48,7 +48,9 @@ export function seeObject(
 ): SeenObject {
   return {
     shape,
-    energies: channels.weights.map((w) => weighed(w, muPerMm, food?.muPerMm ?? null, channels.bins)),
+    energies: groupsIn(channels).map((groups, c) =>
+      weighed(channels.weights[c]!, groups, muPerMm, food && foodIn(channels, groups, c, food)),
+    ),
     foodDepthMm: food?.depthMm ?? Number.POSITIVE_INFINITY,
     lengthMm,
     gatheredMm,
@@ -56,31 +58,73 @@ export function seeObject(
   }
 }
 
-function weighed(
-  weights: Float64Array,
-  muPerMm: Float64Array,
-  foodMuPerMm: Float64Array | null,
-  bins: number,
-): WeighedEnergies {
-  const deltaMuPerMm: number[] = []
-  const foodAlong: number[] = []
+/** Energy bins taken together in one channel: the first of each and the one behind it, and its share in the signal. */
+interface Groups {
+  readonly from: readonly number[]
+  readonly to: readonly number[]
+  readonly shares: readonly number[]
+}
+const grouped = new WeakMap<Channels, readonly Groups[]>()
+
+function groupsIn(channels: Channels): readonly Groups[] {
+  let groups = grouped.get(channels)
+  if (!groups) {
+    groups = channels.weights.map((w) => groupsOf(w, channels.bins))
+    grouped.set(channels, groups)
+  }
+  return groups
+}
+
+function groupsOf(weights: Float64Array, bins: number): Groups {
+  const starts: number[] = []
+  const ends: number[] = []
   const shares: number[] = []
   for (let from = 0, to = 0; from < bins; from = to) {
     let share = 0
-    let sum = 0
-    let displaced = 0
     to = Math.min(bins, from + (from < HIGH_FROM_BIN ? BINS_PER_ENERGY : BINS_PER_HIGH_ENERGY))
-    for (let i = from; i < to; i++) {
-      share += weights[i]!
-      sum += weights[i]! * muPerMm[i]!
-      if (foodMuPerMm) displaced += weights[i]! * foodMuPerMm[i]!
-    }
+    for (let i = from; i < to; i++) share += weights[i]!
     if (share < SMALLEST_SHARE) continue
+    starts.push(from)
+    ends.push(to)
     shares.push(share)
-    foodAlong.push(displaced / share)
-    deltaMuPerMm.push((sum - displaced) / share)
   }
-  return { deltaMuPerMm, foodMuPerMm: foodAlong, shares }
+  return { from: starts, to: ends, shares }
+}
+
+/** μ as the groups of one channel weigh it. */
+function inGroups(weights: Float64Array, { from, to, shares }: Groups, muPerMm: Float64Array): number[] {
+  const along: number[] = []
+  for (let g = 0; g < shares.length; g++) {
+    let sum = 0
+    for (let i = from[g]!; i < to[g]!; i++) sum += weights[i]! * muPerMm[i]!
+    along.push(sum / shares[g]!)
+  }
+  return along
+}
+
+const foods = new WeakMap<Channels, { readonly food: DisplacedFood; readonly along: number[][] }>()
+
+/** The displaced food as one channel weighs it; the same for every object in a scene. */
+function foodIn(channels: Channels, groups: Groups, channel: number, food: DisplacedFood): number[] {
+  let kept = foods.get(channels)
+  if (kept?.food !== food) {
+    kept = { food, along: [] }
+    foods.set(channels, kept)
+  }
+  kept.along[channel] ??= inGroups(channels.weights[channel]!, groups, food.muPerMm)
+  return kept.along[channel]
+}
+
+function weighed(
+  weights: Float64Array,
+  groups: Groups,
+  muPerMm: Float64Array,
+  food: number[] | null,
+): WeighedEnergies {
+  const { shares } = groups
+  const deltaMuPerMm = inGroups(weights, groups, muPerMm)
+  if (food) for (let g = 0; g < shares.length; g++) deltaMuPerMm[g]! -= food[g]!
+  return { deltaMuPerMm, foodMuPerMm: food ?? shares.map(() => 0), shares }
 }
 
 /**

@@ -1,3 +1,4 @@
+import { evenly } from './answers-along.ts'
 import { LN_SIZE_SPREAD } from './detectability.ts'
 
 /** One step of a spread of sizes: ratio to the middle size, and its share. */
@@ -21,14 +22,17 @@ export const FIVE_SIZES = spreadOver([-2.4, -1.2, 0, 1.2, 2.4])
 
 /** Beyond the rim of the largest grain by so much, mm, its shadow leaves nothing in a filter beyond a second moment. */
 const BEYOND_RIM_MM = 4
-/** Distance of the places looked at, in object pixels. */
-const PLACE_STEP = 0.45
-const FEWEST_PLACES = 16
+/** Distance of the places looked at, in halves of the shortest wave. */
+const PLACE_STEP = 0.4
 
-/** How far from the middle of a grain its shadow is followed, mm, and in how many places. */
-export function placesAround(grainMm: number, objectPixelMm: number): { reachMm: number; places: number } {
-  const reachMm = (NINE_SIZES.at(-1)!.ratio * grainMm) / 2 + BEYOND_RIM_MM
-  return { reachMm, places: Math.max(FEWEST_PLACES, Math.ceil(reachMm / (PLACE_STEP * objectPixelMm))) }
+/** How far from its middle the shadow of a grain of a size is followed, mm. */
+const reachMm = (grainMm: number, size: SizeStep) => (size.ratio * grainMm) / 2 + BEYOND_RIM_MM
+
+/** Where the shadows of grains are followed: equal steps from their middles, mm; an even number of them for each size. */
+export function placesAround(grainMm: number, objectPixelMm: number) {
+  const stepMm = PLACE_STEP * objectPixelMm
+  const placesOf = (size: SizeStep) => evenly(Math.ceil(reachMm(grainMm, size) / stepMm) + 1)
+  return { stepMm, placesOf, places: placesOf(NINE_SIZES.at(-1)!) }
 }
 
 /** Transform of the chords of a ball of diameter D, mm³: 4πR³(sin k − k·cos k)/k³, k = 2πfR. */

@@ -2,7 +2,7 @@ import type { Point } from '../../contract/index.ts'
 import { normalUpperQuantile } from '../../numerics/normal.ts'
 import { objectPixelMm, type XrayBuild } from '../beam/exposure.ts'
 import { materialAttenuation, projectedAreaMm2 } from '../places/pack-in-beam.ts'
-import { bedPoint, bedPointsOf, GRID_LN_STEP } from './grain-threshold.ts'
+import { bedPoint, bedPointsOf, GRID_LN_STEP, pointOfOne } from './grain-threshold.ts'
 import type { Observer } from './observer.ts'
 import { BED_FACTOR } from './practice.ts'
 import { type DisplacedFood, type SeenObject, seeObject } from './seen-object.ts'
@@ -31,8 +31,9 @@ export function hasGrains({ grainMm, packing }: { grainMm: number; packing: numb
 }
 
 /**
- * T = max(least, c·point of the bed's tail) of the filter for each size, worked out on a grid and read linearly in ln size between. Where a size needs no more than the least,
- * smaller ones are taken to need no more either: the finer a filter, the less a grain looks like its piece.
+ * T = max(least, c·point of the bed's tail) of the filter for each size, worked out on a grid and read linearly in ln
+ * size between. Pieces coarser than the coarsest filter a machine runs are left to that one: beyond half a grain a filter
+ * would be taught on the grains themselves.
  */
 export function ownThreshold(
   observer: Observer,
@@ -40,28 +41,41 @@ export function ownThreshold(
   tail: number,
   z: number,
   least: () => number,
+  coarsestMm: number,
 ): Threshold {
   if (!hasGrains(observer.pack) || observer.channels.count === 0) return () => z
   const points = bedPointsOf(observer, object, tail, z)
   const knots = new Map<number, number>()
-  let settledUpTo = Number.NEGATIVE_INFINITY
   const knot = (k: number) => {
-    if (k <= settledUpTo) return least()
     const known = knots.get(k)
     if (known !== undefined) return known
-    const own = BED_FACTOR * points(k)
-    if (own <= least()) settledUpTo = k
-    knots.set(k, Math.max(least(), own))
-    return knots.get(k)!
+    const own = Math.max(least(), BED_FACTOR * points(k, least() / BED_FACTOR))
+    knots.set(k, own)
+    return own
   }
   // Nothing of a flake's filter but its strength depends on the thickness.
   if (object.shape === 'flake') return () => knot(0)
   return (sizeMm) => {
-    const at = Math.log(sizeMm) / GRID_LN_STEP
+    const at = Math.log(Math.min(sizeMm, coarsestMm)) / GRID_LN_STEP
     const low = Math.floor(at)
     const above = knot(low + 1)
     return above + (low + 1 - at) * (knot(low) - above)
   }
+}
+
+/**
+ * Threshold that the filter for one size needs for itself: what carries the thresholds of a kind of piece over to a
+ * similar scene is how this one changes.
+ */
+export function thresholdOfOne(
+  observer: Observer,
+  object: SeenObject,
+  sizeMm: number,
+  tail: number,
+  z: number,
+): number {
+  if (!hasGrains(observer.pack) || observer.channels.count === 0) return z
+  return Math.max(z, BED_FACTOR * pointOfOne(observer, object, sizeMm, tail, z))
 }
 
 /** Sizes of the quartz balls whose filters a machine is taken to run whatever it is looking for, mm. */
