@@ -15,6 +15,20 @@ const WITH_PICTURES = [`?b=${jar}&`, `/dial?b=${jar}&`, `/spot?b=${jar}&step=mar
   (path) => `/exercises${path}present=1`,
 )
 
+/** Run in the page. */
+const MEASURE = `({
+  heightPx: document.documentElement.scrollHeight,
+  widthPx: document.documentElement.scrollWidth,
+  lettersPx: [...document.querySelectorAll('main svg text')].map(
+    (text) => Number.parseFloat(getComputedStyle(text).fontSize) * (text.getScreenCTM()?.a ?? 1),
+  ),
+})`
+interface Seen {
+  readonly heightPx: number
+  readonly widthPx: number
+  readonly lettersPx: readonly number[]
+}
+
 describe.skipIf(!hasBrowser)('a screen before a room, 1920 by 1080', () => {
   const { open } = openHouse()
 
@@ -23,13 +37,7 @@ describe.skipIf(!hasBrowser)('a screen before a room, 1920 by 1080', () => {
     await page.setViewportSize({ width: 1920, height: 1080 })
     for (const path of [...ANSWERED, ...WITH_PICTURES]) {
       await page.goto(new URL(path, page.url()).href)
-      const seen = await page.evaluate(() => ({
-        heightPx: document.documentElement.scrollHeight,
-        widthPx: document.documentElement.scrollWidth,
-        lettersPx: [...document.querySelectorAll<SVGTextElement>('main svg text')].map(
-          (text) => Number.parseFloat(getComputedStyle(text).fontSize) * (text.getScreenCTM()?.a ?? 1),
-        ),
-      }))
+      const seen = (await page.evaluate(MEASURE)) as Seen
       expect([seen.heightPx, seen.widthPx], path).toEqual([1080, 1920])
       expect(Math.min(...seen.lettersPx, 99), path).toBeGreaterThanOrEqual(20)
     }
