@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import type { XrayMachine } from '../../src/contract/index.ts'
 import { type DialInput, dialAt, dialValues } from '../../src/exercises/dial/dial.ts'
 import { type MetalInput, metalAt, metalStops } from '../../src/exercises/dial/metal-dial.ts'
 import { briefOf } from '../../src/exercises/practice.ts'
+import { sizesAt } from '../../src/trade-offs/sizes-at.ts'
 import { sampleBrief } from '../xray/image/sample.ts'
 
 const brief = sampleBrief('cheddar')
@@ -34,6 +36,16 @@ describe('one live control', () => {
 
   it('lowers the threshold where more false rejects are accepted', () => {
     expect(at('false-rejects', 8).hills.threshold).toBeLessThan(at('false-rejects', 0).hills.threshold)
+  })
+
+  it('chooses voltage and sizes at every place as the trade-offs do, which work out more', () => {
+    const values = dialValues(brief, asked('height'))!
+    for (const stop of [0, 4, 8]) {
+      const changed = values.input.at(values.setup, values.values[stop]!, values.now)
+      const machine = changed.machine as XrayMachine
+      const sizes = sizesAt({ ...changed, machine }, brief.contaminants, 0, false)
+      expect([at('height', stop).kV, at('height', stop).expectedMm]).toEqual([sizes.kV, sizes.expectedMm])
+    }
   })
 
   it('has no grain to move in a block', () => {

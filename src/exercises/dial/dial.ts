@@ -1,3 +1,4 @@
+import { remembered } from '../../advice/assess/remembered.ts'
 import { xrayMachines } from '../../card/card-bench.ts'
 import { type CardPicture, type DrawnSheet, drawnSheets, pngPictures } from '../../card/drawn-sheet.ts'
 import { taughtOn } from '../../card/taught-on.ts'
@@ -17,6 +18,7 @@ import { PRACTICE } from '../../xray/observer/practice.ts'
 import { chanceOf, objectIn, positionsOf, setScene } from '../../xray/observer/scene.ts'
 import { materialAttenuation, packInBeam } from '../../xray/places/pack-in-beam.ts'
 import { type Settling, settlingOf } from '../../xray/places/settling.ts'
+import { expectedSizes } from '../../xray/quick-sizes.ts'
 import { cleanDensity, pieceDensity } from '../proof/threshold-hills.ts'
 import { stopsOf } from './stops.ts'
 
@@ -76,6 +78,21 @@ export interface DialShown {
   }
 }
 
+/** Setups whose sizes are kept: every place of every thing that can be moved starts from them. */
+const KEPT = 32
+const sizesNow = remembered(
+  ({ point, machine, contaminants, contaminant }: Now) =>
+    sizesAt({ point, machine }, contaminants, contaminant, false),
+  KEPT,
+)
+
+interface Now {
+  readonly point: Point
+  readonly machine: XrayMachine
+  readonly contaminants: Brief['contaminants']
+  readonly contaminant: number
+}
+
 /** The values the control can take, the brief's own among them. Null where it has none here. */
 export function dialValues(brief: Brief, asked: Omit<DialAsked, 'stop'>) {
   const point = brief.points[asked.point]!
@@ -83,7 +100,8 @@ export function dialValues(brief: Brief, asked: Omit<DialAsked, 'stop'>) {
   const input = knownInput(asked.input)
   const setup = { point, machine: machine! }
   if (!isSized(machine!) || !input.appliesAt(point)) return null
-  const now = sizesAt({ point, machine: machine! }, brief.contaminants, asked.contaminant, false)
+  const { contaminants } = brief
+  const now = sizesNow({ point, machine: machine!, contaminants, contaminant: asked.contaminant })
   const stops = stopsOf(input, setup, now)
   return stops && { setup, input, now, ...stops }
 }
@@ -96,14 +114,10 @@ export function dialAt(brief: Brief, asked: DialAsked): DialShown | null {
   const value = values[Math.min(asked.stop, values.length - 1)]!
   const changed = input.at(setup, value, now)
   const machine = changed.machine as XrayMachine
-  const { kV, mA, expectedMm, gap } = sizesAt(
-    { ...changed, machine },
-    brief.contaminants,
-    asked.contaminant,
-    false,
-  )
-  if (kV === null || mA === null || (gap !== null && gap !== 'above-limit' && gap !== 'looks-like-void'))
-    return null
+  const sizes = expectedSizes({ machine, point: changed.point, contaminants: brief.contaminants })
+  if (sizes.refusals.length > 0) return null
+  const expectedMm = sizes.expectedMm[asked.contaminant]!
+  const { kV, mA } = sizes.setting
   const exposed = exposePack(machine, buildOf(machine), changed.point, { kV, mA })
   if (exposed.channels.count === 0) return null
   const pieceMm = now.expectedMm ?? expectedMm ?? USUAL_PIECE_MM

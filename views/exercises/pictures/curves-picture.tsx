@@ -13,7 +13,7 @@ interface Props {
 }
 
 /** In front of a room the whole figure keeps one height, however many marks stand above the plot. */
-const ROOM_PX = 285
+const ROOM_PX = 272
 const LINE_PX = 16
 const AROUND_PX = 64
 
