@@ -13,7 +13,7 @@ export function factsOfMiss(
   const { contaminant, expectedMm, cautiousMm, mustFindMm, note } = finding
   write.computed('miss.kind', kind)
   write.computed('miss.pieces', wordList([contaminant, ...others].map((one) => nameWords(brief, one))))
-  write.computed('miss.note', note)
+  write.computed('miss.note', note === '' ? 'Nothing else is noted of it' : note.replace(/\.$/, ''))
   if (mustFindMm !== null) write.computed('miss.asked', mm(mustFindMm))
   if (expectedMm !== null) write.computed('miss.expected', mm(expectedMm))
   if (cautiousMm !== null) write.computed('miss.promise', mm(cautiousMm))

@@ -11,7 +11,7 @@ export const missedSizes = (misses: readonly Missed[], said: readonly LineOutcom
       contaminant,
       others: [...others],
       gapMm,
-      text: joined(mine).trim(),
+      text: joined(mine),
       grounds: mine.map(saidOf),
     }
   })
