@@ -76,7 +76,7 @@ const NOTES: readonly string[] = [
   'Plain pictures of machines that look the same way share one grey scale: millimetres of solid food that let through as much.',
   'Not drawn: scatter, folds, seams and clips, charge sharing, belt joins, operator error.',
   'A card on the pack flatters light plastics: inside, a piece no denser than the food looks like a void.',
-  'The threshold takes the noise for Gaussian. In coarse grain, pieces of food that lie on one another give more false alarms than it allows; a machine would be set blunter until they stop.',
+  'The threshold is computed, not taught pack by pack: that of normal noise, or in a bed of grains that of pieces of food that lie on one another, whichever is larger. Long and flat pieces of food can give more false alarms than it allows; a machine would be set blunter until they stop.',
 ]
 
 /** The brief as a card asks it, where it is asked and which machines stand there. Throws CardError where that cannot be. */

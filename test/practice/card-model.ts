@@ -108,3 +108,10 @@ export function stepsOff(one: Predicted): number {
   if (one.halfMm === null) return Number.POSITIVE_INFINITY
   return Math.round((cardReading(one.piece, one.halfMm) - one.readMm) / CARD[one.piece].stepMm)
 }
+
+/** How far a predicted size lies outside the step of its reading, in card steps; 0 within it. */
+export function outsideBy(one: Predicted): number {
+  if (one.halfMm === null) return Number.POSITIVE_INFINITY
+  const inSteps = (one.halfMm - one.readMm) / CARD[one.piece].stepMm
+  return Math.max(0, inSteps, -1 - inSteps)
+}

@@ -8,7 +8,7 @@ import { parseBrief } from '../../src/brief/index.ts'
 import { textTable } from '../../src/commands/text/text-table.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
 import { normalUpperQuantile } from '../../src/numerics/normal.ts'
-import { archetypes } from '../../src/reference/index.ts'
+import { archetypes, figuresOf } from '../../src/reference/index.ts'
 import { buildOf } from '../../src/xray/beam/exposure.ts'
 import { settingAt } from '../../src/xray/beam/settings.ts'
 import { CARD_BED } from '../../src/xray/image/food/grain-tile.ts'
@@ -54,8 +54,7 @@ export interface Taught {
 }
 
 function machineOf(id: string): XrayMachine {
-  const { stages: _s, ranked: _r, basis: _b, sources: _o, mark: _m, ...figures } = archetypes.get(id)!
-  return machineSchema.parse(figures) as XrayMachine
+  return machineSchema.parse(figuresOf(archetypes.get(id)!)) as XrayMachine
 }
 
 /** Quantile above which a share of the values lies. */
