@@ -20,8 +20,8 @@ import { shortAddresses } from '../../src/web/serving/short-address.ts'
 import { startBrowser } from '../browser/chromium.ts'
 import { sheetsOf } from '../browser/on-paper.ts'
 import { tabStops } from '../browser/tab-stops.ts'
-import { BRIEFS } from '../practice/expert-briefs.ts'
-import { UNSEEN } from '../practice/unseen-briefs.ts'
+import { BRIEFS } from '../practice/briefs/expert.ts'
+import { UNSEEN } from '../practice/briefs/unseen.ts'
 
 interface Budget {
   readonly desk?: number

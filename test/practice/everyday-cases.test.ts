@@ -3,9 +3,9 @@ import { advise } from '../../src/advise.ts'
 import type { Advice } from '../../src/contract/index.ts'
 import { briefOf, QUICK } from '../advice/demo.ts'
 import { sweep } from '../sweep.ts'
-import { EVERYDAY } from './everyday-briefs.ts'
-import { KNOWN } from './known-briefs.ts'
-import { UNUSUAL } from './unusual-briefs.ts'
+import { EVERYDAY } from './briefs/everyday.ts'
+import { KNOWN } from './briefs/known.ts'
+import { UNUSUAL } from './briefs/unusual.ts'
 
 const BRIEFS = { ...EVERYDAY, ...UNUSUAL, ...KNOWN }
 

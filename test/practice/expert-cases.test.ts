@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { BRIEFS } from './expert-briefs.ts'
+import { BRIEFS } from './briefs/expert.ts'
 import { look } from './look.ts'
 
 /**

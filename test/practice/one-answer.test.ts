@@ -5,8 +5,8 @@ import { demos } from '../../src/brief/demos.ts'
 import type { Advice, AnswerRow, Option } from '../../src/contract/index.ts'
 import { briefOf, QUICK } from '../advice/demo.ts'
 import { sweep } from '../sweep.ts'
-import { BRIEFS } from './expert-briefs.ts'
-import { UNSEEN } from './unseen-briefs.ts'
+import { BRIEFS } from './briefs/expert.ts'
+import { UNSEEN } from './briefs/unseen.ts'
 
 /** Two lines at once: what a jar needs and what a pouch needs are two answers. */
 const SOUP = {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { TRADE } from './briefs/trade.ts'
 import { look } from './look.ts'
-import { TRADE } from './trade-briefs.ts'
 
 /**
  * What somebody with twenty years on these lines would say. Common practice, no source: briefs and judgements are our

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { UNSEEN } from './briefs/unseen.ts'
 import { look } from './look.ts'
-import { UNSEEN } from './unseen-briefs.ts'
 
 /**
  * Fifteen products the rules were not written for, and what somebody with years on these lines would say of each.

@@ -1,4 +1,4 @@
-import type { BriefInput } from '../../src/contract/index.ts'
+import type { BriefInput } from '../../../src/contract/index.ts'
 
 /**
  * Everyday lines of the food trade, told as a factory would tell them. Own inventions with plausible numbers (common

@@ -1,5 +1,5 @@
-import type { BriefInput } from '../../src/contract/index.ts'
-import { belt, CARTON, fall, find, foil, line, pack, pipe, plastic, TIN } from './everyday-briefs.ts'
+import type { BriefInput } from '../../../src/contract/index.ts'
+import { belt, CARTON, fall, find, foil, line, pack, pipe, plastic, TIN } from './everyday.ts'
 
 /**
  * Less usual lines of the trade, told as a factory would tell them. Own inventions with plausible numbers (common

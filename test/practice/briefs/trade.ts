@@ -1,4 +1,4 @@
-import type { BriefInput } from '../../src/contract/index.ts'
+import type { BriefInput } from '../../../src/contract/index.ts'
 
 /** Own inventions with plausible numbers (common practice, no source), written before what they try. */
 type Asked = BriefInput['contaminants']

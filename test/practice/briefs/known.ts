@@ -1,5 +1,5 @@
-import type { BriefInput } from '../../src/contract/index.ts'
-import { CARTON, find, foil, line, pack, pipe, plastic } from './everyday-briefs.ts'
+import type { BriefInput } from '../../../src/contract/index.ts'
+import { CARTON, find, foil, line, pack, pipe, plastic } from './everyday.ts'
 
 const glass = (mm: number, place: 'wall' | 'base') => ({ material: 'glass_container', mm, place }) as const
 

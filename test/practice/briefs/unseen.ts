@@ -1,4 +1,4 @@
-import type { BriefInput } from '../../src/contract/index.ts'
+import type { BriefInput } from '../../../src/contract/index.ts'
 
 /** Own inventions with plausible numbers (common practice, no source), written after the rules they try. */
 type Asked = NonNullable<BriefInput['contaminants']>
