@@ -1,4 +1,4 @@
-import type { Brief, BriefInput, Machine, Option } from '../../contract/index.ts'
+import type { Advice, Brief, BriefInput, Machine, Option } from '../../contract/index.ts'
 import { isPromised } from '../assess/meets.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import type { Pair } from './change-targets.ts'
@@ -69,9 +69,10 @@ export const sizeOf = (moves: readonly Move[]): number =>
     ),
   )
 
-/** Every lever of a pair pulled as little as meets it, the pair looked at alone. */
+/** Every lever of a pair pulled as little as meets it, the pair looked at alone; a larger size where nothing there meets this one. */
 export async function changesFor(
   brief: Brief,
+  { options }: Pick<Advice['points'][number], 'options'>,
   pair: Pair,
   named: Named,
   advise: AdviseGiven,
@@ -83,7 +84,8 @@ export async function changesFor(
     const advice = await advise(moved(alone, atFirstPoint(moves)))
     return trialOf(advice?.points[0]?.options[0], 0)
   }
-  const larger = askedSize(brief, pair)
+  const isMet = options.some((option) => trialOf(option, pair.contaminant).met)
+  const larger = isMet ? null : askedSize(brief, pair)
   const found: Found[] = larger ? [{ moves: larger, whole: larger, pair, words: '' }] : []
   for (const lever of leversAt(brief.points[pair.point]!, pair.point, named.machine)) {
     const moves = await smallestShare(lever, trialOf(pair.option, pair.contaminant), tryOut)

@@ -47,7 +47,8 @@ export async function whatWouldChange(
   const all = blockingPairs(brief, points, unmet)
   const pairs = all.slice(0, MOST_PAIRS)
   const found: Found[] = []
-  for (const pair of pairs) found.push(...(await changesFor(brief, pair, machineOf(pair), tryOut, allowance)))
+  for (const pair of pairs)
+    found.push(...(await changesFor(brief, points[pair.point]!, pair, machineOf(pair), tryOut, allowance)))
   found.sort((a, b) => sizeOf(a.moves) - sizeOf(b.moves))
 
   /** The option after the moves, with everything it must find; null where the size is missed or another lost. */
