@@ -8,6 +8,7 @@ import type { InputId } from '../../src/trade-offs/input.ts'
 import { INPUTS, knownInput } from '../../src/trade-offs/inputs.ts'
 import { sizesAt } from '../../src/trade-offs/sizes-at.ts'
 import { type Series, sizeAgainst, sizedMachinesAt } from '../../src/trade-offs/trade-offs.ts'
+import { sweep } from '../sweep.ts'
 
 function read(input: BriefInput): Brief {
   const parsed = parseBrief(input)
@@ -177,8 +178,9 @@ describe('a place without a size', () => {
   }
 
   it('carries its reason and is never zero', () => {
-    for (const input of ['height', 'speed', 'unevenness', 'pixel', 'false-rejects', 'opening'] as const)
-      for (const contaminant of [0, 1, 2]) sound(every(all, contaminant, input))
+    const inputs = ['height', 'speed', 'unevenness', 'pixel', 'false-rejects', 'opening'] as const
+    for (const [at, input] of inputs.entries())
+      for (const contaminant of sweep([at % 3], [0, 1, 2])) sound(every(all, contaminant, input))
   })
 
   it('says what it is: a bubble, no metal, too high, larger than the model speaks of', () => {

@@ -7,6 +7,7 @@ import { advise } from '../../../src/advise.ts'
 import { demos } from '../../../src/brief/demos.ts'
 import { entersBehind } from '../../../src/brief/entry.ts'
 import type { Advice, Brief, Option } from '../../../src/contract/index.ts'
+import { sweep } from '../../sweep.ts'
 import { briefOf, demoBrief, demoInput, quickGiven } from '../demo.ts'
 
 const searched = new Map<string, Promise<Advice>>()
@@ -124,10 +125,12 @@ describe('every change of every demo', () => {
       expect(traced.length).toBeGreaterThan(0)
       expect(traced.filter(({ trace }) => !known.has(trace))).toEqual([])
     })
-    it('applied to the whole brief, does what it says and loses nothing', async () => {
+    // With every run the machine it speaks of, in a sweep all machines of the brief.
+    it('applied to the brief, does what it says and loses nothing', async () => {
       for (const { inputs, equipment, effect } of advice.changes) {
         if (/^points\.\d+$/.test(inputs[0]!.path)) continue
-        const after = (await quickGiven(moved(brief.given, inputs)))!
+        const whole = moved(brief.given, inputs)
+        const after = (await quickGiven(sweep({ ...whole, equipment: [equipment] }, whole)))!
         const at = /^points\.(\d+)\./.exec(inputs[0]!.path)?.[1]
         const held = advice.points.flatMap(({ options }, point) => {
           const now = after.points[point]!.options.find((o) => o.equipment === equipment)

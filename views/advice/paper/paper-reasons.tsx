@@ -30,10 +30,12 @@ export function PaperReasons({
       ...removals.flatMap(({ label, reasons }) => reasons.map((reason) => ({ reason, name: label }))),
     ].map(({ reason, name }): Said => ({ reason, where: several ? `${name} (point ${at + 1})` : name })),
   )
-  // Thousands of rules were asked; of a few dozen the page tells what settled them.
+  // Thousands of rules were asked, a few dozen fired; of those the page tells what settled them.
   const told = new Set(said.map(({ reason }) => reason.trace))
   const traces = new Map(
-    advice.trace.rules.filter(({ key }) => told.has(key)).map((rule) => [rule.key, rule] as const),
+    advice.trace.rules
+      .filter(({ key, outcome }) => outcome === 'fired' && told.has(key))
+      .map((rule) => [rule.key, rule] as const),
   )
   return (
     <section aria-labelledby="reasons">
