@@ -35,4 +35,16 @@ describe.skipIf(!hasBrowser)('the report on paper', () => {
     },
     60_000,
   )
+
+  it('a drill sheet is one sheet, on A4 and on Letter', async () => {
+    // The bag has five pieces at two places, the most of the demo briefs.
+    for (const [name, point] of [
+      ['bag', 1],
+      ["infants' powder", 0],
+    ] as const) {
+      const page = await open(`/checks/drill?b=${packBrief(FOUR_BRIEFS[name]!)}&point=${point}`)
+      for (const format of ['A4', 'Letter']) expect(await sheetsPrinted(page, format), name).toHaveLength(1)
+      await page.context().close()
+    }
+  }, 60_000)
 })

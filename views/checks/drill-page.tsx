@@ -25,7 +25,8 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
         <h1>Check at “{check.point}”</h1>
         <p class="line-head">
           {title}. {capital(check.label)}. {every}, at start and end of the run, at every change of product,
-          pack or setting, after every longer stop and every repair. Setting number: ................
+          pack or setting, after every repair and every stop of more than ........ minutes. Setting number:
+          ................
         </p>
         <p class="line-safe">
           <strong>Keep safe.</strong> {check.careful.map(({ text }) => text).join(' ')}
@@ -49,7 +50,7 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
             <ul>
               {pieces.map((piece) => (
                 <li>
-                  {piece.routineMm} mm {lineWords(piece)}: number ........
+                  {piece.routineMm} mm {lineWords(piece)}: {numbersWords(piece)}
                   {alike ? null : (
                     <>
                       <br />
@@ -81,6 +82,12 @@ export function DrillPage({ check, pack, title, packed, releasedBy }: SheetProps
     </Page>
   )
 }
+
+/** Blanks for the numbers of a piece: one pack for each place. */
+const numbersWords = ({ positions }: CheckPoint['pieces'][number]): string =>
+  positions.length === 1
+    ? 'number ........'
+    : `numbers ${positions.map((_, at) => `........ (place ${at + 1})`).join(', ')}`
 
 const placesWords = ({ positions }: CheckPoint['pieces'][number]): string =>
   `${positions.length === 1 ? 'Place' : 'Each piece once at each place'}: ${positions.map(({ name }, at) => `${at + 1} ${name}`).join(', ')}`
