@@ -1,5 +1,15 @@
 import type { Finding, Option } from '../../../src/contract/index.ts'
 
+/** A point at which nothing of the pack itself decides. */
+export const bag = {
+  stage: 'packed',
+  heightMm: 50,
+  widthMm: 180,
+  lengthMm: 250,
+  speedMPerMin: 30,
+  parts: [{ material: 'pe', mm: 0.06, place: 'wrap' }],
+}
+
 /** A finding with chosen sizes, mm; meets follows from them unless given. */
 export function finding(contaminant: number, over: Partial<Finding> = {}): Finding {
   const base: Finding = {

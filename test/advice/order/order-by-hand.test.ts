@@ -14,16 +14,8 @@ import {
 import type { Standing } from '../../../src/advice/stages.ts'
 import type { Finding } from '../../../src/contract/index.ts'
 import { sampleBrief } from '../sample.ts'
-import { finding, option } from './options-by-hand.ts'
+import { bag, finding, option } from './options-by-hand.ts'
 
-const bag = {
-  stage: 'packed',
-  heightMm: 50,
-  widthMm: 180,
-  lengthMm: 250,
-  speedMPerMin: 30,
-  parts: [{ material: 'pe', mm: 0.06, place: 'wrap' }],
-}
 const brief = sampleBrief({
   points: [
     { name: 'first', ...bag },

@@ -9,16 +9,8 @@ import { rowsOf } from '../../../src/advice/order/rows.ts'
 import { seenTwice } from '../../../src/advice/order/seen-twice.ts'
 import type { Finding, Option, Zone } from '../../../src/contract/index.ts'
 import { sampleBrief } from '../sample.ts'
-import { finding, option } from './options-by-hand.ts'
+import { bag, finding, option } from './options-by-hand.ts'
 
-const bag = {
-  stage: 'packed',
-  heightMm: 50,
-  widthMm: 180,
-  lengthMm: 250,
-  speedMPerMin: 30,
-  parts: [{ material: 'pe', mm: 0.06, place: 'wrap' }],
-}
 const brief = sampleBrief({
   points: [
     { name: 'first', ...bag },
