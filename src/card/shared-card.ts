@@ -27,14 +27,14 @@ export async function sharedCard(brief: Brief, options: CardOptions, other: Othe
   if (ids.length < 2 || !apart) return cardOf(brief, options)
   const of = (equipment: readonly string[]): CardOptions => ({ ...options, equipment })
   const there = ids.filter((_, i) => i % 2 === 1)
-  const elsewhere = other.before(brief, of(there))
+  const elsewhere = heard(other.before(brief, of(there)))
   const here = beforeCard(brief, of(ids.filter((id) => !there.includes(id))))
   const before = inOrder(ids, [...here, ...(await elsewhere)])
   boundCard(before)
   const sizesMm = rowSizes(brief, options, before)
   const [mine, theirs] = halves(before)
   if (theirs.length === 0) return cardOf(brief, { ...of(ids), sizesMm })
-  const part = other.card(brief, { ...of(theirs), sizesMm })
+  const part = heard(other.card(brief, { ...of(theirs), sizesMm }))
   const own = cardOf(brief, { ...of(mine), sizesMm })
   const rest = await part
   return {
@@ -42,6 +42,12 @@ export async function sharedCard(brief: Brief, options: CardOptions, other: Othe
     machines: inOrder(ids, [...own.machines, ...rest.machines]),
     notes: [...new Set([...own.notes, ...rest.notes])],
   }
+}
+
+/** Where this hand fails first, nobody asks for the other's part any more; that it failed too must not end the program. */
+function heard<Part>(part: Promise<Part>): Promise<Part> {
+  part.catch(() => {})
+  return part
 }
 
 const inOrder = <One extends { readonly equipment: string }>(ids: readonly string[], all: readonly One[]) =>

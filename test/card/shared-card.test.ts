@@ -64,4 +64,13 @@ describe('a card worked out by two hands', () => {
     await expect(sharedCard(parsed.brief, {}, second)).rejects.toThrow(CardError)
     expect(asked.filter((what) => what.startsWith('card'))).toEqual([])
   })
+
+  it('fails by itself, not with the program, where both hands fail', async () => {
+    const gone = new CardError('the other hand has gone')
+    const other: OtherHand = { before: () => Promise.reject(gone), card: () => Promise.reject(gone) }
+    const broken = { ...nuts, contaminants: [{ ...nuts.contaminants[0]!, material: 'of no table' }] }
+    await expect(sharedCard(broken, {}, other)).rejects.not.toBe(gone)
+    // What nobody listens to is told when the turn is over; vitest fails for it.
+    await new Promise((resolve) => setImmediate(resolve))
+  })
 })
