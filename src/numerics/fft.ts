@@ -92,6 +92,24 @@ export function fft2d(
   const sign = backwards ? -1 : 1
   const space = Array.from({ length: 4 }, () => new Float64Array(LANES * Math.max(columns, rows)))
   const [laneRe, laneIm, spareRe, spareIm] = space as [Float64Array, Float64Array, Float64Array, Float64Array]
+  for (let first = 0; first < columns; first += LANES) {
+    const lanes = Math.min(LANES, columns - first)
+    for (let p = 0; p < rows; p++) {
+      const from = p * columns + first
+      for (let q = 0; q < lanes; q++) {
+        laneRe[p * lanes + q] = re[from + q]!
+        laneIm[p * lanes + q] = im[from + q]!
+      }
+    }
+    transformLanes(laneRe, laneIm, rows, lanes, sign, spareRe, spareIm)
+    for (let p = 0; p < rows; p++) {
+      const from = p * columns + first
+      for (let q = 0; q < lanes; q++) {
+        re[from + q] = laneRe[p * lanes + q]!
+        im[from + q] = laneIm[p * lanes + q]!
+      }
+    }
+  }
   for (let first = 0; first < rows; first += LANES) {
     const lanes = Math.min(LANES, rows - first)
     for (let q = 0; q < lanes; q++) {
@@ -107,22 +125,6 @@ export function fft2d(
       for (let p = 0; p < columns; p++) {
         re[from + p] = laneRe[p * lanes + q]!
         im[from + p] = laneIm[p * lanes + q]!
-      }
-    }
-  }
-  for (let first = 0; first < columns; first += LANES) {
-    const lanes = Math.min(LANES, columns - first)
-    for (let p = 0; p < rows; p++) {
-      for (let q = 0; q < lanes; q++) {
-        laneRe[p * lanes + q] = re[p * columns + first + q]!
-        laneIm[p * lanes + q] = im[p * columns + first + q]!
-      }
-    }
-    transformLanes(laneRe, laneIm, rows, lanes, sign, spareRe, spareIm)
-    for (let p = 0; p < rows; p++) {
-      for (let q = 0; q < lanes; q++) {
-        re[p * columns + first + q] = laneRe[p * lanes + q]!
-        im[p * columns + first + q] = laneIm[p * lanes + q]!
       }
     }
   }

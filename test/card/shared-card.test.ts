@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { parseBrief } from '../../src/brief/index.ts'
 import { beforeCard, CardError, type CardOptions, cardMachines, cardOf } from '../../src/card/card.ts'
+import { practiceCard } from '../../src/card/practice-card.ts'
 import { type OtherHand, sharedCard } from '../../src/card/shared-card.ts'
 import type { Brief } from '../../src/contract/index.ts'
 import { sampleBrief } from '../xray/image/sample.ts'
@@ -72,5 +73,16 @@ describe('a card worked out by two hands', () => {
     await expect(sharedCard(broken, {}, other)).rejects.not.toBe(gone)
     // What nobody listens to is told when the turn is over; vitest fails for it.
     await new Promise((resolve) => setImmediate(resolve))
+  })
+})
+
+describe('the card drawn for practice', () => {
+  it('goes through what takes the time of a card: grain, two energies, balls and a wire on three machines', () => {
+    const { brief, options } = practiceCard()
+    const card = cardOf(brief, options)
+    expect(card.machines.map(({ leftOut, pieces }) => [leftOut, pieces > 0])).toEqual(
+      card.machines.map(() => ['', true]),
+    )
+    expect(card.machines).toHaveLength(3)
   })
 })

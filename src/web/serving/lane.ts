@@ -4,7 +4,7 @@ import { Piscina } from 'piscina'
 import { logFault } from '../watched/log.ts'
 
 /** Source and build lie side by side in shape: the worker's file ends as this one does. */
-const fromSource = import.meta.url.endsWith('.ts')
+export const fromSource = import.meta.url.endsWith('.ts')
 const workerFile = new URL(fromSource ? './worker.ts' : './worker.js', import.meta.url)
 
 /** Run from source, a worker has to be told how to read TypeScript. */

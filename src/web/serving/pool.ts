@@ -6,7 +6,7 @@ import type { LaneFigures } from '../watched/metrics.ts'
 import { Answered, keyOf } from './answered.ts'
 import { Busy } from './busy.ts'
 import { answerOf, type CarriedAnswer, type CarriedRequest, carryRequest } from './carried.ts'
-import { startLane } from './lane.ts'
+import { fromSource, startLane } from './lane.ts'
 import { workforceOf } from './workforce.ts'
 
 export interface PoolSettings {
@@ -16,12 +16,15 @@ export interface PoolSettings {
   readonly queue: number
   /** Time a request may wait and be worked on, ms. */
   readonly budgetMs: number
+  /** Pictures are practised before anybody asks for one. */
+  readonly practises?: boolean
 }
 
 export const usualSettings = (): PoolSettings => ({
   threads: Math.max(2, availableParallelism()),
   queue: 128,
   budgetMs: 20_000,
+  practises: !fromSource,
 })
 
 export interface Pool {
@@ -60,6 +63,8 @@ export function startPool(overlays: readonly string[] = [], settings: PoolSettin
   const pictures = startLane({ threads: 1, overlays, drawsCards: true })
   const answered = new Answered()
   let closing = false
+  // One that is ended in the middle of it has nobody to tell.
+  if (settings.practises) pictures.run({}, { name: 'practise' }).catch(() => {})
   return {
     workforce: workforceOf(pages, settings.threads),
     answer: async (request) => {

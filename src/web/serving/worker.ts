@@ -2,6 +2,8 @@ import { getPriority, setPriority } from 'node:os'
 import { workerData } from 'node:worker_threads'
 import { move, transferableSymbol, valueSymbol } from 'piscina'
 import { advise } from '../../advise.ts'
+import { practiceCard } from '../../card/practice-card.ts'
+import { sharedCard } from '../../card/shared-card.ts'
 import { adviseBatch, type Batch, type Worked } from '../../lines/advise-row.ts'
 import { under } from '../advisor.ts'
 import { createPages } from '../app.ts'
@@ -27,6 +29,12 @@ if (process.platform === 'linux') setPriority(Math.min(LOWEST, getPriority() + B
 
 const hand = drawsCards ? secondHand() : null
 if (hand) helpWithCards(hand)
+
+/** Draws something small before anybody asks, so that the first card takes no longer than the next. */
+export async function practise(): Promise<void> {
+  const { brief, options } = practiceCard()
+  for (const seed of [1, 2]) if (hand) await sharedCard(brief, { ...options, seed }, hand)
+}
 
 /** One request answered away from the server's own thread: everything that thinks happens here. */
 export default async function answer(carried: CarriedRequest): Promise<unknown> {

@@ -1,3 +1,5 @@
+import { quickselect } from 'd3-array'
+
 /** Which values of a picture become white and which black; between them the grey is linear. */
 export interface GreyWindow {
   readonly white: number
@@ -41,7 +43,7 @@ export function greyOf(window: GreyWindow, value: number): number {
 export function noiseWidth(values: Float32Array, mask: Uint8Array): number {
   const sample: number[] = []
   for (let i = 0; i < values.length; i += SAMPLED) if (mask[i] === 1) sample.push(values[i]!)
-  const middleOf = (list: number[]) => Float64Array.from(list).sort()[list.length >> 1] ?? 0
+  const middleOf = (list: number[]) => quickselect(list, list.length >> 1)[list.length >> 1] ?? 0
   const middle = middleOf(sample)
   return 1.4826 * middleOf(sample.map((value) => Math.abs(value - middle)))
 }

@@ -33,10 +33,12 @@ export function pieceShadow(
   const longest = piece.sizeMm
   const tables = weights.map((w) => {
     const rule = discreteGauss(delta, w, exposed.channels.bins, EXPONENTIALS)
-    return Float64Array.from({ length: CHORD_STEPS + 2 }, (_, i) => {
-      const chord = (i / CHORD_STEPS) * longest
-      return rule.nodes.reduce((sum, mu, k) => sum + rule.weights[k]! * Math.exp(-mu * chord), 0)
-    })
+    const table = new Float64Array(CHORD_STEPS + 2)
+    for (let k = 0; k < rule.nodes.length; k++) {
+      const perStep = Math.exp((-rule.nodes[k]! * longest) / CHORD_STEPS)
+      for (let i = 0, left = rule.weights[k]!; i < table.length; i++, left *= perStep) table[i]! += left
+    }
+    return table
   })
   const { alongMm, acrossMm } = halfExtents(piece)
   const cosine = Math.abs(Math.cos(piece.angle))
@@ -66,16 +68,15 @@ export function pieceShadow(
           const at = (chordMm(piece, du, dv) / longest) * CHORD_STEPS
           if (at > 0) covered = true
           const low = Math.floor(at)
-          tables.forEach((table, c) => {
+          for (let c = 0; c < tables.length; c++) {
+            const table = tables[c]!
             sums[c]! += table[low]! + (at - low) * (table[low + 1]! - table[low]!)
-          })
+          }
         }
       }
       if (!covered) continue
       cells.push(row * columns + column)
-      share.forEach((list, c) => {
-        list.push(sums[c]! / (places * places))
-      })
+      for (let c = 0; c < share.length; c++) share[c]!.push(sums[c]! / (places * places))
     }
   }
   return { cells: Int32Array.from(cells), share: share.map((list) => Float64Array.from(list)) }

@@ -1,4 +1,4 @@
-import { fftOfTwo } from '../../../numerics/fft.ts'
+import { fft2d } from '../../../numerics/fft.ts'
 import type { ReadArea } from './read-area.ts'
 
 /**
@@ -56,24 +56,10 @@ export function measureNoise(area: ReadArea, usable: Uint8Array, robust: boolean
       const patch = takePatch(area, usable, left, top, side, hann)
       if (!patch) continue
       const { weight, pictures } = patch
-      const re: Float64Array[] = []
-      const im: Float64Array[] = []
-      for (let c = 0; c < n; c += 2) {
-        const first = { re: pictures[c]!, im: pictures[c + 1] ?? new Float64Array(side * side) }
-        const second = fftOfTwo(first.re, first.im, side, side)
-        re.push(first.re, second.re)
-        im.push(first.im, second.im)
-      }
-      const rows = new Float64Array(rings * n * n)
+      for (let c = 0; c < n; c += 2) fft2d(pictures[c]!, pictures[c + 1]!, side, side)
+      const rows = ringSums(pictures, n, side, ringOf, rings)
       const scale = (pitchMm * pitchMm) / weight
-      for (let i = 0; i < n; i++) {
-        for (let j = 0; j <= i; j++) {
-          const [ar, ai, br, bi] = [re[i]!, im[i]!, re[j]!, im[j]!]
-          const entry = i * n + j
-          for (let at = 0; at < side * side; at++)
-            rows[ringOf[at]! * n * n + entry]! += scale * (ar[at]! * br[at]! + ai[at]! * bi[at]!)
-        }
-      }
+      for (let at = 0; at < rows.length; at++) rows[at]! *= scale
       spectra.push(rows)
       weights.push(weight)
     }
@@ -93,6 +79,42 @@ export function measureNoise(area: ReadArea, usable: Uint8Array, robust: boolean
   return { channels: n, stepPerMm: 1 / (side * pitchMm), rings, covariance }
 }
 
+/**
+ * Products of the channels' transforms summed over rings, [ring][i][j ≤ i]. Two channels stand in one transform, as its
+ * real and its imaginary part (the last alone where their number is odd); half of the frequencies stand for the other half.
+ */
+function ringSums(
+  packed: readonly Float64Array[],
+  n: number,
+  side: number,
+  ringOf: Uint16Array,
+  rings: number,
+): Float64Array {
+  const sums = new Float64Array(rings * n * n)
+  const re = new Float64Array(n + 1)
+  const im = new Float64Array(n + 1)
+  for (let y = 0; y < side; y++) {
+    const mirrorRow = ((side - y) % side) * side
+    for (let x = 0; x <= side / 2; x++) {
+      const at = y * side + x
+      const mirror = mirrorRow + ((side - x) % side)
+      for (let c = 0; c < n; c += 2) {
+        const [one, other] = [packed[c]!, packed[c + 1]!]
+        const [a, b, p, q] = [one[at]!, other[at]!, one[mirror]!, other[mirror]!]
+        re[c] = (a + p) / 2
+        im[c] = (b - q) / 2
+        re[c + 1] = (b + q) / 2
+        im[c + 1] = (p - a) / 2
+      }
+      const twice = x === 0 || 2 * x === side ? 1 : 2
+      const ring = ringOf[at]! * n * n
+      for (let i = 0; i < n; i++)
+        for (let j = 0; j <= i; j++) sums[ring + i * n + j]! += twice * (re[i]! * re[j]! + im[i]! * im[j]!)
+    }
+  }
+  return sums
+}
+
 /** Where patches start along one axis: even steps of at most `step`, whatever the length. */
 function starts(length: number, side: number, step: number): number[] {
   if (length <= side) return [Math.floor((length - side) / 2)]
@@ -100,7 +122,7 @@ function starts(length: number, side: number, step: number): number[] {
   return Array.from({ length: steps + 1 }, (_, i) => Math.round(((length - side) * i) / steps))
 }
 
-/** A windowed patch of every channel, its own mean taken off, and the window's weight; null where too little is usable. */
+/** A windowed patch of every channel (and an empty one that makes them even), its own mean taken off, and the window's weight; null where too little is usable. */
 function takePatch(
   area: ReadArea,
   usable: Uint8Array,
@@ -142,6 +164,7 @@ function takePatch(
     for (let at = 0; at < window.length; at++) values[at] = window[at]! * (values[at]! - mean)
     return values
   })
+  if (pictures.length % 2 === 1) pictures.push(new Float64Array(side * side))
   return { weight, pictures }
 }
 

@@ -35,7 +35,7 @@ export function scoreMaps(
   const maps: ScoreMap[] = []
   for (let i = 0; i < filters.length; i += 2) {
     const pair = filters.slice(i, i + 2)
-    answerPair(re, im, new Answer(pair[0]!, inverse), pair[1] ? new Answer(pair[1], inverse) : null, picture)
+    for (const template of pair) addAnswer(re, im, template, inverse, picture, template !== pair[0])
     fft2d(re, im, columns, rows, true)
     pair.forEach((template, second) => {
       maps.push({ template, ...inNoise(second === 1 ? im : re, columns, area, usable) })
@@ -57,85 +57,77 @@ function inNoise(answer: Float64Array, columns: number, area: ReadArea, usable: 
   return { scores, sigma }
 }
 
-/** A filter K⁻¹S, read per frequency; a round one from a table over |f|. */
-class Answer {
-  readonly filter: Float64Array
-  readonly #template: Template
-  readonly #inverse: NoiseInverse
-  readonly #round: Float64Array | null
-
-  constructor(template: Template, inverse: NoiseInverse) {
-    const n = inverse.channels
-    this.filter = new Float64Array(n)
-    this.#template = template
-    this.#inverse = inverse
-    this.#round = null
-    if (template.alongMm !== null) return
-    const table = new Float64Array((inverse.steps + 1) * n)
-    for (let step = 0; step <= inverse.steps; step++) {
-      this.at(step, step * inverse.stepPerMm, 0)
-      table.set(this.filter, step * n)
-    }
-    this.#round = table
-  }
-
-  /** Sets `filter` to K⁻¹S at a frequency (1/mm), the noise being read at its step. */
-  at(step: number, fu: number, fv: number): void {
-    const { filter } = this
-    const n = filter.length
-    const round = this.#round
-    if (round) {
-      for (let c = 0; c < n; c++) filter[c] = round[step * n + c]!
-      return
-    }
-    const { values } = this.#inverse
-    filter.fill(0)
+/** A round filter is read from a table over |f|, [step][channel]; a wire's is worked out at every frequency. */
+function roundAnswer(template: Template, inverse: NoiseInverse): Float64Array {
+  const { channels: n, steps, stepPerMm, values } = inverse
+  const table = new Float64Array((steps + 1) * n)
+  for (let step = 0; step <= steps; step++) {
     for (let j = 0; j < n; j++) {
-      const s = templateAt(this.#template, j, fu, fv)
-      for (let c = 0; c < n; c++) filter[c]! += values[(step * n + c) * n + j]! * s
+      const s = templateAt(template, j, step * stepPerMm, 0)
+      for (let c = 0; c < n; c++) table[step * n + c]! += values[(step * n + c) * n + j]! * s
     }
   }
+  return table
 }
 
 /**
- * Transform of A + i·B, A and B the answers of two filters: one way back then gives A as its real and B as
- * its imaginary part. Filters are real and so are pictures: half of the frequencies stand for the other half.
+ * Adds a filter's answer to the transform of A + i·B, A and B the answers of two filters, as A or (turned) as B: one way
+ * back then gives A as its real and B as its imaginary part. Filters are real and so are pictures: half of the
+ * frequencies stand for the other half.
  */
-function answerPair(
+function addAnswer(
   re: Float64Array,
   im: Float64Array,
-  one: Answer,
-  other: Answer | null,
+  template: Template,
+  inverse: NoiseInverse,
   picture: PictureTransform,
+  turned: boolean,
 ): void {
   const { columns, rows, frequencyU, frequencyV, channels, stepOf } = picture
   const n = channels.length
+  const round = template.alongMm === null ? roundAnswer(template, inverse) : null
+  const { values } = inverse
+  const filter = new Float64Array(n)
   for (let row = 0; row <= rows >> 1; row++) {
     const fv = frequencyV[row]!
     const mirrorRow = (rows - row) % rows
     for (let column = 0; column < columns; column++) {
-      const fu = frequencyU[column]!
       const at = row * columns + column
-      const step = stepOf[at]!
-      let [aRe, aIm, bRe, bIm] = [0, 0, 0, 0]
-      one.at(step, fu, fv)
-      for (let c = 0; c < n; c++) {
-        aRe += one.filter[c]! * channels[c]!.re[at]!
-        aIm += one.filter[c]! * channels[c]!.im[at]!
-      }
-      if (other) {
-        other.at(step, fu, fv)
+      const from = stepOf[at]! * n
+      let [a, b] = [0, 0]
+      if (round) {
         for (let c = 0; c < n; c++) {
-          bRe += other.filter[c]! * channels[c]!.re[at]!
-          bIm += other.filter[c]! * channels[c]!.im[at]!
+          const f = round[from + c]!
+          a += f * channels[c]!.re[at]!
+          b += f * channels[c]!.im[at]!
+        }
+      } else {
+        filter.fill(0)
+        for (let j = 0; j < n; j++) {
+          const s = templateAt(template, j, frequencyU[column]!, fv)
+          for (let c = 0; c < n; c++) filter[c]! += values[(from + c) * n + j]! * s
+        }
+        for (let c = 0; c < n; c++) {
+          a += filter[c]! * channels[c]!.re[at]!
+          b += filter[c]! * channels[c]!.im[at]!
         }
       }
-      re[at] = aRe - bIm
-      im[at] = aIm + bRe
+      if (turned) {
+        re[at]! -= b
+        im[at]! += a
+      } else {
+        re[at] = a
+        im[at] = b
+      }
       if (mirrorRow === row) continue
       const mirror = mirrorRow * columns + (column === 0 ? 0 : columns - column)
-      re[mirror] = aRe + bIm
-      im[mirror] = bRe - aIm
+      if (turned) {
+        re[mirror]! += b
+        im[mirror]! += a
+      } else {
+        re[mirror] = a
+        im[mirror] = -b
+      }
     }
   }
 }
