@@ -46,8 +46,8 @@ export function DialCurves({ curve, hills, pieceMm, chance, note, present }: Pro
           x={{ words: 'reading', unit: 'noise widths', bare: false }}
           y={{ words: 'how often', unit: '', bare: true }}
           curves={[
-            { words: 'clean packs', points: hills.clean, filled: true },
-            { words: 'with the piece', points: hills.piece, filled: true },
+            { words: 'clean', points: hills.clean, filled: true },
+            { words: 'piece', points: hills.piece, filled: true },
           ]}
           marks={[{ x: hills.threshold, words: 'threshold' }]}
           plotPx={plotPx}
