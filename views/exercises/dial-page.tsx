@@ -211,7 +211,7 @@ function Radiograph({ state, stop, shown }: { state: DialState; stop: number; sh
         sheet={{ ...sheet, lines: [] }}
         href={`${dialAddress({ ...state, stop, present: false }, '/exercises/dial/picture.png')}&picture=${pictures[0]!.name}${shown.draft ? '&draft=1' : ''}`}
         alt={pictures[0]!.alt}
-        letters={15}
+        letters={24}
       />
       <figcaption>
         {`Pieces of ${sizesMm.map((size) => Number(size.toPrecision(2))).join(', ')} mm; `}
