@@ -1,6 +1,9 @@
 import type { RecordProps } from './record-page.tsx'
 import { scoreWords } from './tally.tsx'
 
+/** With more exercises a sheet of paper lies on its side. */
+const PORTRAIT_MOST = 14
+
 /** Lines where no names were given. */
 const ROOM_FOR = 12
 
@@ -19,7 +22,7 @@ export function ClassTable({ scores, people, pass, room, today }: RecordProps) {
         ))}
       </ol>
       <section class="scroll" tabindex={0} aria-labelledby="class">
-        <table class="record class-record">
+        <table class={`record class-record${scores.length > PORTRAIT_MOST ? ' wide' : ''}`}>
           <caption id="class">The class of {today}</caption>
           <thead>
             <tr>

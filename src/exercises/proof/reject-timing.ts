@@ -172,7 +172,7 @@ function fullBin({ say }: Voice): Question {
       value: hours,
       unit: 'h',
       within: 1.1,
-      others: [hours / 12.5, hours * 4, hours * 10],
+      others: [hours / 10, hours / 2, hours * 10],
     },
     outcome: `${perHour.toFixed(1)} packs an hour into a bin for ${BIN_HOLDS}.`,
     reason: [

@@ -16,8 +16,8 @@ const NAMES = ['one bag', 'two, one on the other', 'three'] as const
 /** Packs that lie on each other before an x-ray machine. */
 export const overlap: Exercise = {
   id: 'overlap',
-  title: () => 'One bag on the other',
-  about: () => 'Bags of rice that lie on each other under an x-ray machine.',
+  title: () => 'After the curve',
+  about: () => 'Bags of rice before an x-ray machine, behind a curve of the belt.',
   teaches: ({ say }) =>
     say(
       'A size is promised for one pack alone; where packs overlap it does not hold, so spacing is part of the machine.',

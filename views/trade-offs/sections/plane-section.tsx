@@ -39,7 +39,7 @@ export function PlaneSection({ picture, print }: { picture: MetalPicture; print:
 const spot = ({ reactiveMm3, resistiveMm3 }: Response, kHz: number, ring: boolean, scale = 1) => ({
   x: resistiveMm3 * scale,
   y: reactiveMm3 * scale,
-  words: `${valueWords(kHz)} kHz`,
+  words: `${kHz.toLocaleString('en-GB', { maximumSignificantDigits: 4 })} kHz`,
   ring,
 })
 
