@@ -83,7 +83,7 @@ describe.skipIf(!hasBrowser)('three sittings', () => {
     expect(await page.locator('.judged').textContent()).toContain('was right')
     await enter(page, /^All exercises$/)
     await enter(page, /^Thin and fast, or thick and slow$/)
-    await tabTo(page, /^It gets larger$/)
+    await tabTo(page, /^It gets larger, by more than a twentieth$/)
     await page.keyboard.press('ArrowDown')
     await page.keyboard.press('ArrowDown')
     await page.keyboard.press('ArrowDown')
