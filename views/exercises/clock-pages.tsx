@@ -98,10 +98,10 @@ export function SummaryPage(props: SummaryPageProps) {
             {questions.map((question, at) => (
               <tr>
                 <th scope="row">{question.ask}</th>
-                <td>{stepWords(question, guesses[at] ?? null)}</td>
-                <td>{rightWords(question)}</td>
+                <td data-head="You">{stepWords(question, guesses[at] ?? null)}</td>
+                <td data-head="Right">{rightWords(question)}</td>
                 {sitting.present ? null : (
-                  <td class="prose">
+                  <td class="prose" data-head="Why">
                     {question.outcome} {question.reason.join(' ')}
                   </td>
                 )}

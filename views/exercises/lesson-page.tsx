@@ -104,8 +104,8 @@ export function LessonPage({ sitting, rows, problems, first, minutes, proposed }
               </tr>
             </thead>
             <tbody>
-              {rows.map((row) => (
-                <tr>
+              {[...rows].sort(byPlace).map((row) => (
+                <tr class={row.order === '' ? 'not-taken' : 'taken'}>
                   <td data-head="Place">
                     <Box
                       id={`order-${row.id}`}
@@ -146,6 +146,11 @@ export function LessonPage({ sitting, rows, problems, first, minutes, proposed }
     </Page>
   )
 }
+
+/** What is taken stands first, in its order; the rest as it is listed. */
+const byPlace = (a: LessonRow, b: LessonRow) => placeOf(a) - placeOf(b)
+const NOT_TAKEN = 1000
+const placeOf = ({ order }: LessonRow) => (/^\d+$/.test(order) ? Number(order) : NOT_TAKEN)
 
 interface BoxProps {
   readonly id: string
