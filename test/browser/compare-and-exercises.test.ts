@@ -40,6 +40,9 @@ describe.skipIf(!hasBrowser)('comparison and exercises in a browser', () => {
     ['handout', '/exercises?handout=1&answers=0'],
     ['handout with answers', '/exercises?handout=1&answers=1'],
     ['record', '/exercises/record?done=jar-heel_base'],
+    ['a plan', '/exercises/lesson?lesson=jar-heel!8!Bring a jar~routine-check'],
+    ['a live control', `/exercises/dial?b=${jar}`],
+    ['record of a class', '/exercises/record?class=1'],
     ['record for paper', '/exercises/record?print=1'],
   ] as const
 
