@@ -108,7 +108,7 @@ export function ResponsePlane({ id, title, description, along, up, curves }: Pro
         {curves.map(({ mark, places: own }) => {
           const end = own.at(-1)
           return end ? (
-            <text x={x(end.x)} y={y(end.y) + 34} text-anchor="middle">
+            <text x={x(end.x)} y={markFoot(y(end.y))} text-anchor="middle">
               {mark}
             </text>
           ) : null
@@ -163,6 +163,9 @@ function placedWords(spots: readonly Spot[], curve: readonly Spot['at'][], axisY
       }),
   )
 }
+
+/** A curve's letter stands beneath its end; above it where the numbers of the axis would lie under it. */
+const markFoot = (end: number) => (end + 34 > SIDE - ROOM.bottom + 4 ? end - 12 : end + 34)
 
 const tickWords = (value: number) => String(Number(value.toPrecision(3))).replace('-', '−')
 
