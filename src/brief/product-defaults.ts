@@ -60,7 +60,7 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
     const near = nearestWord(input.food, foods)
     return stop(
       'food',
-      `${JSON.stringify(input.food)} is not a listed food${near ? `; did you mean ${near}?` : ''} Listed foods are on the reference list; any other is "custom" with its composition`,
+      `${JSON.stringify(input.food)} is not a listed food${near ? `; did you mean ${near}?` : `. Listed: ${foods.join(', ')}.`} Any other is "custom" with its composition`,
     )
   }
   if (custom && !input.composition) {

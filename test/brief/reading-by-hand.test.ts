@@ -355,6 +355,9 @@ describe('a food where little is said', () => {
       /^product.food: "almnd" is not a listed food; did you mean almond\?/,
     )
     expect(stopped({ food: 'steel' })).toHaveLength(1)
+    expect(stopped({ food: 'kohlrabi' })[0]).toMatch(
+      /"kohlrabi" is not a listed food\. Listed: almond, .*potato.*\. Any other is "custom"/,
+    )
     expect(stopped({ food: 'cheddar', packing: 0.9 })[0]).toBe(
       'product.packing: a solid food fills its space: packing must be 1 or left out; 0.9 was given',
     )
