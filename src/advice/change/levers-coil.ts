@@ -43,7 +43,7 @@ export function pipe(point: Point, path: string): Lever | null {
     at: (share) => {
       const to = Math.max(up(least, 1), down(from - share * (from - least), 1))
       const narrower = (field: 'heightMm' | 'widthMm') =>
-        point[field] === from ? [{ path: `${path}.${field}`, from, to }] : []
+        point[field] > to ? [{ path: `${path}.${field}`, from: point[field], to }] : []
       return [
         { path: `${path}.pipeDiameterMm`, from, to },
         {

@@ -75,6 +75,12 @@ describe('a narrower pipe', () => {
     for (const share of SHARES) expect(flow(pulled(share))).toBeGreaterThanOrEqual(flow(before))
     expect(pulled(1).heightMm).toBe(pulled(1).pipeDiameterMm)
   })
+  it('narrows a stream that would not fit it, and leaves one that does', () => {
+    const pipe = { pipeDiameterMm: 76, heightMm: 74, widthMm: 30 }
+    const { pulled } = lever('mince', 0, 'pipe', undefined, pipe)
+    expect(pulled(1).heightMm).toBe(pulled(1).pipeDiameterMm)
+    expect(pulled(1).widthMm).toBe(30)
+  })
 })
 
 describe('another wrapping', () => {
