@@ -85,10 +85,10 @@ describe('a narrower pipe', () => {
 
 describe('another wrapping', () => {
   it('takes the place of foil, for a coil alone', () => {
-    const { pulled } = lever('chocolate', 1, 'packaging', COIL)
+    const { pulled } = lever('chocolate', 1, 'metallised-film', COIL)
     expect(pulled(1).parts.map(({ material }) => material)).not.toContain('aluminium_foil')
-    expect(lever('chocolate', 1, 'packaging').found).toBeUndefined()
-    expect(lever('hazelnuts', 1, 'packaging', COIL).found).toBeUndefined()
+    expect(lever('chocolate', 1, 'plain-film').found).toBeUndefined()
+    expect(lever('hazelnuts', 1, 'plain-film', COIL).found).toBeUndefined()
   })
 })
 
