@@ -61,6 +61,21 @@ describe('what cannot be true of the world', () => {
     ])
     expect(said(samplePoint({ massG: 600, outline: 'cylinder' }))[0]).toMatch(/at most about 498 g/)
   })
+  it('a stream wider or higher than the pipe it runs in; a belt knows no pipe', () => {
+    const stream = { heightMm: 60, widthMm: 60, packsPerMin: null, pipeDiameterMm: 60 }
+    for (const stage of ['pumped', 'free-fall'] as const) {
+      expect(said(samplePoint({ ...stream, stage }))).toEqual([])
+      expect(said(samplePoint({ ...stream, stage, widthMm: 61 }))).toEqual([
+        'points.0.widthMm: a stream 61 mm wide does not fit its pipe of 60 mm; allowed here: 1 to 60 mm',
+      ])
+      expect(said(samplePoint({ ...stream, stage, heightMm: 80 }))).toEqual([
+        'points.0.heightMm: a stream 80 mm high does not fit its pipe of 60 mm; allowed here: 1 to 60 mm',
+      ])
+      expect(said(samplePoint({ ...stream, stage, heightMm: 80, pipeDiameterMm: null }))).toEqual([])
+    }
+    for (const stage of ['packed', 'loose'] as const)
+      expect(said(samplePoint({ ...stream, stage, widthMm: 200 }))).toEqual([])
+  })
   it('a layer of more than half the pack', () => {
     const parts = [
       { material: 'pp', mm: 1, place: 'wall' },
