@@ -57,6 +57,17 @@ export function MarkedCurves(props: Props) {
   /** The highest point of all curves beneath a name, so that none runs through it. */
   const highestUnder = (from: number, to: number) =>
     Math.max(0, ...all.filter(([at]) => left(at) >= from && left(at) <= to).map(([, value]) => value))
+  const names: { words: string; y: number; from: number; to: number; lies: NameLies }[] = []
+  for (const curve of curves) {
+    if (curve.words === '') continue
+    const [at, value] = namePlace(curve)
+    const { from, to, ...lies } = nameLies(left(at), uprights, curve.words.length * letter)
+    let y = down(Math.max(value, highestUnder(from, to))) - 8
+    // Where hills lie on each other, a name stands above the one before it.
+    for (const other of names)
+      if (other.from < to && other.to > from && Math.abs(other.y - y) < NAME_LINE) y = other.y - NAME_LINE
+    names.push({ words: curve.words, y, from, to, lies })
+  }
   return (
     <svg
       class="marked-curves"
@@ -127,15 +138,11 @@ export function MarkedCurves(props: Props) {
           </g>
         ))}
       </g>
-      {curves.map((curve) => {
-        const [at, value] = namePlace(curve)
-        const { from, to, ...lies } = nameLies(left(at), uprights, curve.words.length * letter)
-        return (
-          <text class="name" y={down(Math.max(value, highestUnder(from, to))) - 8} {...lies}>
-            {curve.words}
-          </text>
-        )
-      })}
+      {names.map(({ words, y, lies }) => (
+        <text class="name" y={y} {...lies}>
+          {words}
+        </text>
+      ))}
     </svg>
   )
 }
@@ -143,8 +150,13 @@ export function MarkedCurves(props: Props) {
 /** Half the room of a name at least, per cent of the width. */
 const NAME_HALF = 12
 
+/** From one name to one above it, px. */
+const NAME_LINE = 17
+
 /** A letter of a name, per cent of the width. */
 const LETTER = 1.3
+
+type NameLies = Omit<ReturnType<typeof nameLies>, 'from' | 'to'>
 
 /** A name stands over its hill, but beside an upright that would cross it, and within the plot; from where to where. */
 function nameLies(at: number, uprights: readonly number[], wide: number) {

@@ -25,6 +25,8 @@ export function OpeningPicture({ id, title, description, widthMm, heightMm, food
   const y = (share: number) => EDGE + high / 2 - share * high
   const rows = [...new Set(places.map(({ up }) => up))].sort((a, b) => a - b)
   const tight = rows.length > 1 && (rows[1]! - rows[0]!) * high < ROW
+  /** The foot of words at a height: near a wall they stand inside of it. */
+  const foot = (share: number) => Math.max(EDGE + 17, Math.min(EDGE + high - 7, y(share) + 5))
   const fits = ({ up }: { up: number }) => !tight || rows.indexOf(up) % 2 === 0
   const foodWide = Math.min(food.widthMm, widthMm) * scale
   const foodHigh = Math.min(food.heightMm, heightMm) * scale
@@ -46,7 +48,7 @@ export function OpeningPicture({ id, title, description, widthMm, heightMm, food
         height={foodHigh.toFixed(1)}
       />
       {places.filter(fits).map(({ across, up, words }) => (
-        <text x={x(across).toFixed(1)} y={(y(up) + 5).toFixed(1)} text-anchor="middle">
+        <text x={x(across).toFixed(1)} y={foot(up).toFixed(1)} text-anchor="middle">
           {words}
         </text>
       ))}

@@ -26,8 +26,8 @@ interface Props {
 }
 
 const SIDE = 440
-/** Width of the words beside a spot. */
-const LABEL = 64
+/** Width of a letter and height of a line of the words beside a spot. */
+const LETTER = { wide: 8, high: 14 }
 const ROOM = { left: 46, right: 40, top: 34, bottom: 46 }
 
 /** A plane with the same scale on both axes, so that angles are true; the origin is always in it. */
@@ -41,6 +41,11 @@ export function ResponsePlane({ id, title, description, along, up, curves }: Pro
     .x((place) => x(place.x))
     .y((place) => y(place.y))
     .digits(1)
+  const placed = placedWords(
+    curves.flatMap((curve) => curve.spots.map((spot) => ({ spot, at: [x(spot.x), y(spot.y)] as const }))),
+    places.map((place) => [x(place.x), y(place.y)] as const),
+    y(0),
+  )
   const steps = (from: number) => ticks(from, from + span.size, 5)
   return (
     <svg class="plane" role="img" aria-labelledby={`${id}-title ${id}-desc`} viewBox={`0 0 ${SIDE} ${SIDE}`}>
@@ -79,9 +84,8 @@ export function ResponsePlane({ id, title, description, along, up, curves }: Pro
       ))}
       {curves.map((curve) => (
         <g class="dots">
-          {curve.spots.map((spot, at) => {
-            const right = x(spot.x) > SIDE - ROOM.right - LABEL
-            const low = isCrowded(curve.spots.slice(0, at), spot, (one) => [x(one.x), y(one.y)])
+          {curve.spots.map((spot) => {
+            const words = placed.get(spot)
             return (
               <g>
                 <circle
@@ -90,13 +94,11 @@ export function ResponsePlane({ id, title, description, along, up, curves }: Pro
                   cy={y(spot.y)}
                   r={spot.ring ? 5.5 : 2.6}
                 />
-                <text
-                  x={x(spot.x) + (right ? -8 : 8)}
-                  y={y(spot.y) + (low ? 20 : -8)}
-                  text-anchor={right ? 'end' : 'start'}
-                >
-                  {spot.words}
-                </text>
+                {words ? (
+                  <text x={words.x} y={words.y} text-anchor={words.anchor}>
+                    {spot.words}
+                  </text>
+                ) : null}
               </g>
             )
           })}
@@ -116,17 +118,50 @@ export function ResponsePlane({ id, title, description, along, up, curves }: Pro
   )
 }
 
-/** True where the words of an earlier spot stand in the way above this one. */
-function isCrowded(
-  before: readonly PlaneSpot[],
-  spot: PlaneSpot,
-  at: (spot: PlaneSpot) => readonly [number, number],
-): boolean {
-  const [x, y] = at(spot)
-  return before.some((other) => {
-    const [left, top] = at(other)
-    return other.words !== '' && Math.abs(left - x) < LABEL + 20 && Math.abs(top - y) < 16
-  })
+type Spot = { readonly spot: PlaneSpot; readonly at: readonly [x: number, y: number] }
+type Box = { readonly left: number; readonly right: number; readonly top: number; readonly foot: number }
+
+/** Where words may stand about a spot: beside it, above or beneath, ever farther away. */
+const SIDES = [14, 30, 46].flatMap((away) =>
+  [-1, 1].flatMap((down) => [1, -1].map((aside) => ({ aside, down: down * away }))),
+)
+
+/** The words of each spot where least lies beneath them: curves, rings, the axis and the words before them. */
+function placedWords(spots: readonly Spot[], curve: readonly Spot['at'][], axisY: number) {
+  const taken: Box[] = []
+  const inBox = (box: Box, [x, y]: Spot['at'], room: number) =>
+    x > box.left - room && x < box.right + room && y > box.top - room && y < box.foot + room
+  return new Map(
+    spots
+      .filter(({ spot }) => spot.words !== '')
+      .map(({ spot, at: [x, y] }) => {
+        const width = LETTER.wide * spot.words.length
+        const tries = SIDES.map(({ aside, down }) => {
+          const foot = y + down + (down < 0 ? 6 : 4)
+          const left = aside > 0 ? x + 8 : x - 8 - width
+          const box = { left, right: left + width, top: foot - LETTER.high, foot: foot + 3 }
+          const outside = box.left < 0 || box.right > SIDE || box.top < 0 || box.foot > SIDE - ROOM.bottom
+          const cost =
+            (outside ? 1000 : 0) +
+            100 *
+              taken.filter(
+                (o) => o.left < box.right && o.right > box.left && o.top < box.foot && o.foot > box.top,
+              ).length +
+            100 * spots.filter((other) => inBox(box, other.at, other.spot.ring ? 6 : 3)).length +
+            10 * Math.min(5, curve.filter((place) => inBox(box, place, 1)).length) +
+            (axisY > box.top && axisY < box.foot ? 5 : 0) +
+            Math.abs(down) / 20
+          return {
+            box,
+            cost,
+            words: { x: aside > 0 ? x + 8 : x - 8, y: foot, anchor: aside > 0 ? 'start' : 'end' },
+          }
+        })
+        const best = tries.reduce((a, b) => (b.cost < a.cost ? b : a))
+        taken.push(best.box)
+        return [spot, best.words] as const
+      }),
+  )
 }
 
 const tickWords = (value: number) => String(Number(value.toPrecision(3))).replace('-', '−')

@@ -2,17 +2,17 @@ import type { Answer } from './exercise.ts'
 
 /** Steps a size may change by, as a room of people can vote on them; each begins where the one before it ends. */
 const SMALLER = [
-  { id: 'larger', upTo: Number.POSITIVE_INFINITY, words: 'It gets larger' },
+  { id: 'larger', upTo: Number.POSITIVE_INFINITY, words: 'It gets larger, by more than a twentieth' },
   { id: 'same', upTo: 1.05, words: 'It stays the same, within a twentieth' },
-  { id: 'a-little', upTo: 0.95, words: 'Smaller, by less than a fifth' },
+  { id: 'a-little', upTo: 0.95, words: 'Smaller, by a twentieth to a fifth' },
   { id: 'a-third', upTo: 0.8, words: 'Smaller, by a fifth to two fifths' },
   { id: 'half', upTo: 0.6, words: 'Smaller, by more than two fifths' },
 ] as const
 
 const LARGER = [
-  { id: 'smaller', from: 0, words: 'It gets smaller' },
+  { id: 'smaller', from: 0, words: 'It gets smaller, by more than a twentieth' },
   { id: 'same', from: 0.95, words: 'It stays the same, within a twentieth' },
-  { id: 'larger', from: 1.05, words: 'Larger, but not by half' },
+  { id: 'larger', from: 1.05, words: 'Larger, by a twentieth to a half' },
   { id: 'much-larger', from: 1.5, words: 'One and a half times to three times as large' },
   { id: 'huge', from: 3, words: 'More than three times as large, or not found at all' },
 ] as const

@@ -5,6 +5,10 @@ import { amount, written } from './numbers.ts'
 /** How a prediction stands to what was worked out. */
 export type Judged = 'right' | 'wrong' | 'too-low' | 'too-high' | 'none'
 
+/** A predicted number as typed; "5,600" is read as the pages write it. */
+export const readNumber = (typed: string) =>
+  readMeasure(/^\s*[1-9]\d{0,2}(?:,\d{3})+\s*$/.test(typed) ? typed.replaceAll(',', '') : typed, '')
+
 /** Stands for "no prediction" in an address. */
 export const NO_GUESS = '-'
 
@@ -15,7 +19,7 @@ export function judge({ answer }: Question, guess: string | null): Judged {
     if (!answer.choices.some(({ id }) => id === guess)) return 'none'
     return guess === answer.right ? 'right' : 'wrong'
   }
-  const reading = readMeasure(guess, '')
+  const reading = readNumber(guess)
   if (!reading.ok) return 'none'
   if (reading.value < answer.value / answer.within) return 'too-low'
   return reading.value > answer.value * answer.within ? 'too-high' : 'right'
@@ -25,7 +29,7 @@ export function judge({ answer }: Question, guess: string | null): Judged {
 export function guessWords({ answer }: Question, guess: string | null): string {
   if (guess === null || guess === NO_GUESS) return ''
   if (answer.kind === 'choice') return answer.choices.find(({ id }) => id === guess)?.words ?? ''
-  const reading = readMeasure(guess, '')
+  const reading = readNumber(guess)
   return reading.ok ? `${written(reading.value)} ${answer.unit}`.trim() : ''
 }
 

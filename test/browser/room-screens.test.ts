@@ -9,6 +9,9 @@ const ANSWERED = [
   'routine-check?guess=c0',
   'turning-a-wire?guess=along',
   'bone-by-age?guess=n0',
+  'bone-by-age?guess=hands.1.2.3.0.0',
+  'failed-check?began=1&ended=99000&g=again_all_lay_one_bin_short',
+  'misconceptions?guess=hands.1.2',
   'voltage-too-high?guess=smaller',
 ].map((path) => `/exercises/${path}&present=1`)
 const WITH_PICTURES = [`?b=${jar}&`, `/dial?b=${jar}&`, `/spot?b=${jar}&step=marks&squares=C3&`].map(

@@ -45,6 +45,53 @@ describe('the response plane', () => {
   })
 })
 
+describe('words in the response plane', () => {
+  it('stand clear of each other, of rings and of the curve', () => {
+    const svg = String(
+      <ResponsePlane
+        id="q"
+        title="Plane"
+        description="a wire"
+        along="loss"
+        up="in step"
+        curves={[
+          {
+            mark: 'A',
+            dash: 0,
+            places: Array.from({ length: 60 }, (_, i) => ({ x: i / 170, y: 0.056 - 0.06 * (i / 59) ** 2 })),
+            spots: [
+              { x: 0.001, y: 0.056, words: '10 kHz', ring: false },
+              { x: 59 / 170, y: -0.004, words: '1000 kHz', ring: false },
+              { x: 0.303, y: 0.012, words: '850 kHz', ring: true },
+            ],
+          },
+        ]}
+      />,
+    )
+    const rings = [...svg.matchAll(/<circle[^>]* cx="([\d.]+)" cy="([\d.]+)"/g)].map(([, x, y]) => [
+      Number(x),
+      Number(y),
+    ])
+    const boxes = [
+      ...svg.matchAll(/<text x="([\d.]+)" y="([\d.]+)" text-anchor="(start|end)">([^<]*kHz)/g),
+    ].map(([, x, y, anchor, words]) => {
+      const wide = 8 * words!.length
+      const left = anchor === 'start' ? Number(x) : Number(x) - wide
+      return { left, right: left + wide, top: Number(y) - 12, foot: Number(y) + 2 }
+    })
+    expect(boxes).toHaveLength(3)
+    const path = [...(/class="curve[^>]* d="M([^"]*)"/.exec(svg)?.[1] ?? '').split('L')].map((pair) =>
+      pair.split(',').map(Number),
+    )
+    boxes.forEach((a, i) => {
+      for (const b of boxes.slice(i + 1))
+        expect(a.left < b.right && b.left < a.right && a.top < b.foot && b.top < a.foot).toBe(false)
+      for (const [x, y] of [...rings, ...path])
+        expect(x! > a.left && x! < a.right && y! > a.top && y! < a.foot, `${i}`).toBe(false)
+    })
+  })
+})
+
 describe('the opening', () => {
   it('is drawn in proportion, each number at its place', () => {
     const svg = String(

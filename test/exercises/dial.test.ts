@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { XrayMachine } from '../../src/contract/index.ts'
-import { type DialInput, dialAt, dialValues } from '../../src/exercises/dial/dial.ts'
+import { type DialInput, dialAt, dialValues, isSlow } from '../../src/exercises/dial/dial.ts'
 import { type MetalInput, metalAt, metalStops } from '../../src/exercises/dial/metal-dial.ts'
 import { briefOf } from '../../src/exercises/practice.ts'
 import { sizesAt } from '../../src/trade-offs/sizes-at.ts'
@@ -46,6 +46,20 @@ describe('one live control', () => {
       const sizes = sizesAt({ ...changed, machine }, brief.contaminants, 0, false)
       expect([at('height', stop).kV, at('height', stop).expectedMm]).toEqual([sizes.kV, sizes.expectedMm])
     }
+  })
+
+  it('draws a draft of the same numbers, and calls nothing found or missed in it', () => {
+    const nuts = sampleBrief('hazelnut')
+    const place = { ...asked('height'), stop: 5 }
+    const [draft, whole] = [dialAt(nuts, place, true)!, dialAt(nuts, place)!]
+    for (const key of ['kV', 'expectedMm', 'pieceMm', 'chance', 'curve', 'hills', 'sizesMm'] as const)
+      expect(draft[key], key).toEqual(whole[key])
+    expect([draft.draft, whole.draft]).toEqual([true, false])
+    expect(draft.sheet.pieces).toEqual([])
+    expect(draft.sheet.frame).toEqual(whole.sheet.frame)
+    expect(whole.sheet.pieces).toHaveLength(whole.sizesMm.length)
+    expect(isSlow(nuts.points[0]!)).toBe(true)
+    expect(isSlow(brief.points[0]!)).toBe(false)
   })
 
   it('has no grain to move in a block', () => {

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { ANSWER } from '../../src/exercises/exercise.ts'
 import { readHands, rightAt, roomScore, scoreOf, votable, writeHands } from '../../src/exercises/hands.ts'
 import { guessWords, judge, rightWords } from '../../src/exercises/judge.ts'
 import { EXERCISES } from '../../src/exercises/list.ts'
 import { readDone, writeDone } from '../../src/exercises/sitting.ts'
 import { VOICES } from '../../src/exercises/voice.ts'
+import { writtenValue } from '../../views/exercises/pictures/written-value.ts'
 
 const all = EXERCISES.map((exercise) => [exercise.id, exercise] as const)
 
@@ -123,6 +125,49 @@ describe('nothing is answered before it is asked', () => {
     })
   })
 
+  it('failed-check tells on no later step what was right on an earlier one', () => {
+    const questions = all.find(([id]) => id === 'failed-check')![1].questions(VOICES.full)
+    const TELLING = [
+      /\bstop|\bstood\b|\bstands\b/i,
+      /5,200/,
+      /cable|broken|\brepair(?!ed, line)/i,
+      /test piece|full check/i,
+      /opened|locked/i,
+    ]
+    questions.slice(0, TELLING.length).forEach((own, at) => {
+      for (const later of questions.slice(at + 1)) {
+        const texts = [
+          later.situation,
+          later.ask,
+          ...later.facts.flatMap(({ words, value }) => [words, value]),
+        ]
+        expect(texts.join(' '), `${at + 1}`).not.toMatch(TELLING[at]!)
+      }
+      expect(own.facts.map(({ words }) => words).join(' ')).not.toMatch(TELLING[at]!)
+    })
+  })
+
+  it.each(all)('%s has no choice that its digits give away', (_, exercise) => {
+    for (const { answer } of exercise.questions(VOICES.full)) {
+      if (answer.kind !== 'choice') continue
+      const numbers = answer.choices.flatMap(({ words }) => /^[\d.]+ %$/.exec(words)?.[0] ?? [])
+      if (numbers.length === answer.choices.length)
+        expect(new Set(numbers.map((text) => text.includes('.'))).size, numbers.join()).toBe(1)
+    }
+  })
+
+  it.each(all)('%s writes an answer in figures as its bar does', (_, exercise) => {
+    for (const question of exercise.questions(VOICES.full)) {
+      if (question.answer.kind !== 'number') continue
+      const { unit } = question.answer
+      const drawn = question.pictures.flatMap((picture) =>
+        picture.kind === 'bars' ? picture.bars.filter(({ choice }) => choice === ANSWER) : [],
+      )
+      expect(drawn).toHaveLength(1)
+      expect(writtenValue(drawn[0]!.value!, unit)).toBe(rightWords(question))
+    }
+  })
+
   it.each(all)('%s does not say the answer twice', (_, exercise) => {
     for (const question of exercise.questions(VOICES.full))
       expect(
@@ -193,6 +238,9 @@ describe('a prediction', () => {
     expect(judge(number!, '90')).toBe('too-low')
     expect(judge(number!, '1000')).toBe('too-high')
     expect(judge(number!, 'many')).toBe('none')
+    const [held] = EXERCISES.find(({ id }) => id === 'hold-and-interval')!.questions(VOICES.full)
+    for (const typed of ['5600', '5,600', '5 600']) expect(judge(held!, typed), typed).toBe('right')
+    expect(guessWords(held!, '5600')).toBe('5,600 packs')
     expect(rightWords(number!)).toBe('115 packs')
   })
 })

@@ -3,6 +3,7 @@ import { advise } from '../../src/advise.ts'
 import { demos } from '../../src/brief/demos.ts'
 import { parseBrief } from '../../src/brief/index.ts'
 import type { Exercise } from '../../src/exercises/exercise.ts'
+import { rightWords } from '../../src/exercises/judge.ts'
 import type { OwnCase } from '../../src/exercises/own/own-case.ts'
 import { ownExercises } from '../../src/exercises/own/own-exercises.ts'
 import { readDone, readGuesses, withDone, writeDone } from '../../src/exercises/sitting.ts'
@@ -11,7 +12,11 @@ import { VOICES } from '../../src/exercises/voice.ts'
 async function caseOf(id: string): Promise<OwnCase> {
   const parsed = parseBrief(demos.find((demo) => demo.id === id)!.brief)
   if (!parsed.ok) throw new Error('a demo is no brief')
-  const advice = await advise(parsed.brief, { withoutChanges: true })
+  const advice = await advise(parsed.brief, {
+    withoutChanges: true,
+    withoutMissing: true,
+    withoutRecords: true,
+  })
   return { brief: parsed.brief, advice, pieces: parsed.brief.contaminants.map(({ material }) => material) }
 }
 
@@ -30,8 +35,12 @@ describe('exercises made of a brief', () => {
     if (answer.kind !== 'choice') throw new Error('a choice was expected')
     const zones = jar.advice.points[0]!.options.find(({ rank }) => rank === 1)!.findings[0]!.zones
     expect(answer.choices).toHaveLength(zones.length)
-    const sizes = zones.map(({ sizes: { expectedMm } }) => expectedMm ?? Number.POSITIVE_INFINITY)
-    const worst = zones[sizes.indexOf(Math.max(...sizes))]!
+    // Glass sinks: the wall hides it better than the base, but there it does not stay.
+    const lying = zones.filter(({ canLieThere }) => canLieThere)
+    const sizes = lying.map(({ sizes: { expectedMm } }) => expectedMm ?? Number.POSITIVE_INFINITY)
+    const worst = lying[sizes.indexOf(Math.max(...sizes))]!
+    expect(lying.length).toBeLessThan(zones.length)
+    expect(question!.ask).toMatch(/^Where it comes to rest/)
     expect(answer.right).toBe(worst.name.replace(' ', '-'))
   })
 
@@ -67,6 +76,28 @@ describe('exercises made of a brief', () => {
 
   it('hold as many questions as they say', () => {
     for (const exercise of made) expect(exercise.questions(VOICES.full)).toHaveLength(exercise.count)
+  })
+
+  it.each(demos.map(({ id }) => [id]))('ask nothing twice for one answer, and no tie: %s', async (id) => {
+    for (const exercise of ownExercises(await caseOf(id))) {
+      const questions = exercise.questions(VOICES.full)
+      const answered = questions.map(
+        (question) => `${question.ask} ${question.situation.split(':')[0]} ${rightWords(question)}`,
+      )
+      expect(new Set(answered).size, exercise.id).toBe(answered.length)
+      if (exercise.id !== 'own-weak-place') continue
+      for (const { answer, pictures, outcome } of questions) {
+        const [picture] = pictures
+        if (answer.kind !== 'choice' || picture?.kind !== 'bars') throw new Error('bars were expected')
+        const right = picture.bars.find(({ choice }) => choice === answer.right)!
+        const rest = picture.bars.some(({ words }) => words.includes('comes to rest'))
+        const others = picture.bars.filter(
+          (bar) => bar !== right && (!rest || bar.words.includes('comes to rest')),
+        )
+        for (const { value } of others) expect(value).toBeLessThan(right.value ?? Number.POSITIVE_INFINITY)
+        expect(outcome).not.toContain('null')
+      }
+    }
   })
 })
 

@@ -162,12 +162,16 @@ describe('in front of a room', () => {
 describe('on paper', () => {
   it('asks without answering, or answers all', async () => {
     const questions = (await get('/exercises?handout=1&answers=0')).html
-    expect(questions).not.toMatch(/class="answer"|<svg|☒/)
+    expect(questions).not.toMatch(/class="answer"|bar-table|☒|◀/)
+    expect(questions.match(/<svg class="plane/g)!.length).toBeGreaterThanOrEqual(5)
+    expect(text(questions)).not.toContain('comes to rest here')
     expect(questions.match(/☐/g)!.length).toBeGreaterThan(40)
     const answers = (await get('/exercises?handout=1&answers=1')).html
     const ids = [...answers.matchAll(/ id="([^"]+)"/g)].map(([, one]) => one)
     expect(ids.filter((one, at) => ids.indexOf(one) !== at)).toEqual([])
     expect(answers.match(/☒/g)!.length).toBeGreaterThan(20)
+    // "Is that right?" is nothing without the saying it asks about.
+    expect(text(answers)).toContain('Half the belt speed finds stones of half the size.')
     expect(answers).not.toMatch(/<a href="\/(?!assets)|<button/)
   })
 
@@ -206,7 +210,7 @@ describe('a trainer', () => {
     )
     const { html } = await get(sent.location!)
     expect(text(html)).toContain('Your lesson: 2 exercises, 8 minutes')
-    expect(html).toContain('value="Bring a jar"')
+    expect(html).toContain('>Bring a jar</textarea>')
     const begin = hrefs(html).find((href) => href.startsWith('/exercises/routine-check?'))!
     expect(begin).toContain('present=1')
     const last = await get(`${begin}&q=2&guess=c2&s=why`)

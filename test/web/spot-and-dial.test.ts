@@ -41,6 +41,33 @@ describe('a standing jar in the classroom', () => {
   })
 })
 
+describe('a place of the live control that is not at hand', () => {
+  const nuts = packBrief(demo('hazelnuts'))
+  const part = `/exercises/dial/part?b=${nuts}&input=height&stop=7`
+
+  it('is shown as a draft that says so and fetches the whole; asked without drafts it is whole', async () => {
+    const draft = await page(`${part}&draft=1`)
+    expect(draft).toContain('a draft, not read yet')
+    const picture = /href="(\/exercises\/dial\/picture\.png[^"]*)"/.exec(draft)![1]!.replaceAll('&amp;', '&')
+    expect((await pages.request(picture)).headers.get('content-type')).toBe('image/png')
+    expect(draft).not.toMatch(/class="sheet-marks"><(?!\/g>)/)
+    const href = /hx-get="([^"]+)" hx-trigger="load"/.exec(draft)![1]!.replaceAll('&amp;', '&')
+    expect(href).not.toContain('draft')
+    const whole = await page(href)
+    expect(whole).toContain('corners: found, ring: missed')
+    expect(whole).not.toMatch(/draft|hx-trigger/)
+    const said = (html: string) => /<p class="dial-said">.*?<\/p>/.exec(html)![0]
+    expect(said(draft)).toBe(said(whole))
+    expect(await page(`${part}&draft=1`)).not.toContain('a draft')
+  })
+
+  it('is whole at once where nothing takes long, and on the page itself', async () => {
+    const cheese = packBrief(demo('cheddar'))
+    expect(await page(`/exercises/dial/part?b=${cheese}&input=speed&stop=2&draft=1`)).not.toContain('a draft')
+    expect(await page(`/exercises/dial?b=${nuts}&input=height&stop=3&draft=1`)).not.toContain('a draft')
+  })
+})
+
 describe('food in a pipe', () => {
   it('runs out of its picture at either end: all along it can be read', () => {
     const parsed = parseBrief(demo('mince'))

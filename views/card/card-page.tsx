@@ -49,7 +49,8 @@ export function CardPage(props: Props) {
       <p>
         <strong>Corners</strong> stand around a piece that was found, a <strong>broken ring</strong> around
         one that was missed, a <strong>triangle</strong> around a false alarm. The numbers beside a picture
-        are those of the list.
+        are those of the list. A spot lighter than the food is food that is lacking: a light plastic, a bubble
+        and a gap look the same, so none of them counts as found.
       </p>
       <Chooser {...props} />
       <ul class="acts">

@@ -31,7 +31,7 @@ export function SheetPicture({
 }: Props) {
   const { frame, pieces, lines, falseAlarms } = sheet
   const letter = Math.max(part.widthMm, part.heightMm) / letters
-  const room = marks ? 4.4 * letter : 0
+  const room = marks && lines.length > 0 ? 4.4 * letter : 0
   const within = (p: CardPiece) => p.v >= part.topMm && p.v <= part.topMm + part.heightMm
   return (
     <svg

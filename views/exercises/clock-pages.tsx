@@ -27,7 +27,13 @@ export function StartPage({ sitting, id, title, about, of }: Common & { of: numb
         {of} questions in a row; the answers come after the last one. The clock starts when you follow the
         link, and stops with your last answer.
       </p>
-      {sitting.present ? null : (
+      {sitting.present ? (
+        <p class="start-clock">
+          <a href={start} class="onward">
+            Start the clock
+          </a>
+        </p>
+      ) : (
         <ul class="acts">
           <li>
             <a href={start} class="onward">
@@ -77,7 +83,7 @@ export function SummaryPage(props: SummaryPageProps) {
         {new Intl.NumberFormat('en-GB', { maximumFractionDigits: 0 }).format(packsGoneBy)} packs would have
         gone by.
       </p>
-      <section class="scroll" tabindex={0} aria-labelledby="steps">
+      <section class="scroll steps" tabindex={0} aria-labelledby="steps">
         <table>
           <caption id="steps">Step by step</caption>
           <thead>

@@ -16,12 +16,12 @@ export const mm = (value: number) => value.toFixed(value < 2 ? 2 : 1)
 const percent = (share: number) => `${Math.round(100 * share)} %`
 
 /** A letter beside the curves, per cent of a third of the screen, as a room and as a reader sees them (measured). */
-const ROOM_LETTER = 2.5
+const ROOM_LETTER = 2.2
 const PAGE_LETTER = 2.1
 
 /** The curve and the hills of one place of the control. */
 export function DialCurves({ curve, hills, pieceMm, chance, note, present }: Props) {
-  const plotPx = present ? 190 : 200
+  const plotPx = present ? 80 : 200
   const letter = present ? ROOM_LETTER : PAGE_LETTER
   return (
     <>
@@ -46,8 +46,8 @@ export function DialCurves({ curve, hills, pieceMm, chance, note, present }: Pro
           x={{ words: 'reading', unit: 'noise widths', bare: false }}
           y={{ words: 'how often', unit: '', bare: true }}
           curves={[
-            { words: 'clean packs', points: hills.clean, filled: true },
-            { words: 'with the piece', points: hills.piece, filled: true },
+            { words: 'clean', points: hills.clean, filled: true },
+            { words: 'piece', points: hills.piece, filled: true },
           ]}
           marks={[{ x: hills.threshold, words: 'threshold' }]}
           plotPx={plotPx}

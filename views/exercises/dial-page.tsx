@@ -153,9 +153,20 @@ export function DialPart(props: DialProps) {
         <DialCurves {...shown} note={noteOf(shown)} present={state.present} />
       </div>
       <DialNumbers curve={shown.curve} />
+      {shown.kind === 'x-ray' && shown.draft ? <Whole state={{ ...state, stop }} /> : null}
     </>
   )
 }
+
+/** Fetches the whole answer in the place of a draft, unless the control has been moved on. */
+const Whole = ({ state }: { state: DialState }) => (
+  <div
+    hx-get={dialAddress(state, '/exercises/dial/part')}
+    hx-trigger="load"
+    hx-target="#dial"
+    hx-sync="#dial-stop:replace"
+  />
+)
 
 const SETTLED = {
   sinks: 'At the bottom, where it sinks to,',
@@ -193,17 +204,25 @@ function noteOf(shown: DialShown | MetalShown): string {
 
 /** A part of the pack as the x-ray machine sees it. */
 function Radiograph({ state, stop, shown }: { state: DialState; stop: number; shown: DialShown }) {
-  const { sheet, pictures } = shown
+  const { sheet, pictures, sizesMm } = shown
   return (
     <figure class="dial-picture">
       <SheetPicture
         sheet={{ ...sheet, lines: [] }}
-        href={`${dialAddress({ ...state, stop, present: false }, '/exercises/dial/picture.png')}&picture=${pictures[0]!.name}`}
+        href={`${dialAddress({ ...state, stop, present: false }, '/exercises/dial/picture.png')}&picture=${pictures[0]!.name}${shown.draft ? '&draft=1' : ''}`}
         alt={pictures[0]!.alt}
-        letters={15}
+        letters={24}
       />
       <figcaption>
-        {`Pieces of ${sheet.pieces.map((p) => Number(p.sizeMm.toPrecision(2))).join(', ')} mm; corners: found, ring: missed. Part of a pack, simulated.`}
+        {`Pieces of ${sizesMm.map((size) => Number(size.toPrecision(2))).join(', ')} mm; `}
+        {shown.draft ? (
+          <>
+            <strong>picture: a draft, not read yet</strong>, its grains still lie in one another. The numbers
+            and curves are final.
+          </>
+        ) : (
+          'corners: found, ring: missed. Part of a pack, simulated.'
+        )}
       </figcaption>
     </figure>
   )

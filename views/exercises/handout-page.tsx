@@ -1,4 +1,4 @@
-import type { Question } from '../../src/exercises/exercise.ts'
+import type { Picture, Question } from '../../src/exercises/exercise.ts'
 import { rightWords } from '../../src/exercises/judge.ts'
 import { Page } from '../page.tsx'
 import { PicturePart } from './picture.tsx'
@@ -57,23 +57,33 @@ export function HandoutPage({ exercises, answers, pictures, withRests, printedOn
                   rests={withRests && number === exercise.questions.length - 1 ? exercise.rests : null}
                 />
               ) : (
-                <QuestionPart question={question} which={which} />
+                <QuestionPart
+                  question={question}
+                  which={which}
+                  id={pictureId(exercise.id, number + 1, 'scene')}
+                />
               )
             })}
           </section>
         ))}
       </div>
-      <p class="versions">Printed on {printedOn}.</p>
+      <p class="versions ends-paper">
+        Printed on {printedOn}. A prediction and no approval: a test on the real product decides.
+      </p>
     </Page>
   )
 }
 
+/** A scene that shows what the choices speak of; one that only shows a pack is left to the screen. */
+const tellsPlaces = (scene: Picture) => scene.kind !== 'opening' || scene.places.length > 0
+
 /** A question to fill in. */
-function QuestionPart({ question, which }: { question: Question; which: string }) {
-  const { answer } = question
+function QuestionPart({ question, which, id }: { question: Question; which: string; id: string }) {
+  const { answer, scene } = question
   return (
     <article class="handout-question">
       <Situation question={question} />
+      {scene && tellsPlaces(scene) ? <PicturePart picture={scene} id={id} /> : null}
       <p>
         <strong>
           {which} {question.ask}
@@ -108,11 +118,11 @@ interface AnswerProps {
   readonly rests: string | null
 }
 
-/** Its answer and reason; the situation stands on the handout, unless this is printed alone. */
+/** Its answer and reason; the situation stands on the handout, unless this is printed alone or the question is nothing without it. */
 function AnswerPart({ exercise, question, number, which, pictures, rests }: AnswerProps) {
   return (
     <article class="handout-question">
-      {pictures ? <Situation question={question} /> : null}
+      {pictures || question.facts.length === 0 ? <Situation question={question} /> : null}
       <p>
         <strong>
           {which} {question.ask}

@@ -1,4 +1,5 @@
 import type { Problem } from '../../src/contract/brief.ts'
+import { MOST_NOTE } from '../../src/exercises/lesson.ts'
 import { ErrorSummary } from '../brief/error-summary.tsx'
 import { Page } from '../page.tsx'
 import {
@@ -105,7 +106,7 @@ export function LessonPage({ sitting, rows, problems, first, minutes, proposed }
             <tbody>
               {rows.map((row) => (
                 <tr>
-                  <td>
+                  <td data-head="Place">
                     <Box
                       id={`order-${row.id}`}
                       words={`Place of ${row.title}`}
@@ -124,7 +125,7 @@ export function LessonPage({ sitting, rows, problems, first, minutes, proposed }
                       <p class="small">{row.teaches}</p>
                     </details>
                   </th>
-                  <td>
+                  <td data-head="Minutes">
                     <Box
                       id={`minutes-${row.id}`}
                       words={`Minutes for ${row.title}`}
@@ -132,14 +133,8 @@ export function LessonPage({ sitting, rows, problems, first, minutes, proposed }
                       wrong={wrong}
                     />
                   </td>
-                  <td>
-                    <Box
-                      id={`note-${row.id}`}
-                      words={`Note on ${row.title}`}
-                      value={row.note}
-                      wrong={wrong}
-                      long
-                    />
+                  <td data-head="Note to yourself">
+                    <Note id={`note-${row.id}`} words={`Note on ${row.title}`} value={row.note} />
                   </td>
                 </tr>
               ))}
@@ -157,10 +152,9 @@ interface BoxProps {
   readonly words: string
   readonly value: string
   readonly wrong: ReadonlySet<string>
-  readonly long?: boolean
 }
 
-function Box({ id, words, value, wrong, long = false }: BoxProps) {
+function Box({ id, words, value, wrong }: BoxProps) {
   return (
     <input
       type="text"
@@ -169,8 +163,15 @@ function Box({ id, words, value, wrong, long = false }: BoxProps) {
       value={value}
       aria-label={words}
       autocomplete="off"
-      {...(long ? { maxlength: 200, size: 28 } : { inputmode: 'numeric' as const, size: 3 })}
+      inputmode="numeric"
+      size={3}
       {...(wrong.has(id) ? { 'aria-invalid': 'true' as const } : {})}
     />
   )
 }
+
+const Note = ({ id, words, value }: Omit<BoxProps, 'wrong'>) => (
+  <textarea id={id} name={id} rows={2} maxlength={MOST_NOTE} aria-label={words}>
+    {value}
+  </textarea>
+)

@@ -120,7 +120,7 @@ function OneRecord({ scores, questions, total, reached, room, name, today, pass 
         </p>
       ) : null}
       {questions.length > 0 ? <QuestionTable questions={questions} /> : null}
-      <section aria-labelledby="competence">
+      <section class="competence" aria-labelledby="competence">
         <h2 id="competence">Statement of competence</h2>
         <p>
           {name || <span class="rule" />} answered the exercises above on {today}. The trainer has talked

@@ -95,6 +95,7 @@ function RoomScreen(props: RevealPageProps) {
           {why ? 'Why' : 'What comes out'}
           {of > 1 ? `, ${number} of ${of}` : ''}
         </p>
+        <p class="asked">{question.facts.length === 0 ? question.situation : question.ask}</p>
       </div>
       {why ? null : <Outcome {...props} />}
       {why ? (

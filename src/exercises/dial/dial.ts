@@ -9,7 +9,7 @@ import { isSized, sizesAt } from '../../trade-offs/sizes-at.ts'
 import { buildOf } from '../../xray/beam/exposure.ts'
 import type { CardRow, CardSheet } from '../../xray/image/card/card-layout.ts'
 import { cardPacks, runCard } from '../../xray/image/card/test-card.ts'
-import { DRAFT_BED } from '../../xray/image/food/grain-tile.ts'
+import { DRAFT_BED, HAND_BED } from '../../xray/image/food/grain-tile.ts'
 import { type ExposedPack, exposePack } from '../../xray/image/pack/exposed-pack.ts'
 import { halfExtents } from '../../xray/image/pack/piece.ts'
 import { READ_MARGIN_MM, viewOf } from '../../xray/image/pack/view.ts'
@@ -20,6 +20,7 @@ import { materialAttenuation, packInBeam } from '../../xray/places/pack-in-beam.
 import { type Settling, settlingOf } from '../../xray/places/settling.ts'
 import { expectedSizes } from '../../xray/quick-sizes.ts'
 import { cleanDensity, pieceDensity } from '../proof/threshold-hills.ts'
+import { draftPicture } from './draft-picture.ts'
 import { stopsOf } from './stops.ts'
 
 /** What the control may move: inputs of the trade-offs that an x-ray picture shows. */
@@ -54,6 +55,9 @@ type Curve = readonly (readonly [x: number, y: number])[]
 /** One place of the control: the picture, the curve and the hills that belong together. */
 export interface DialShown {
   readonly kind: 'x-ray'
+  /** The picture is a draft and not read; all numbers, the curve and the hills are those of the whole answer. */
+  readonly draft: boolean
+  readonly sizesMm: readonly number[]
   readonly values: readonly number[]
   readonly unit: string
   readonly present: number
@@ -106,8 +110,20 @@ export function dialValues(brief: Brief, asked: Omit<DialAsked, 'stop'>) {
   return stops && { setup, input, now, ...stops }
 }
 
-/** What is seen, and how likely a piece is found, with the control at a stop. Null where the machine sees nothing there. */
-export function dialAt(brief: Brief, asked: DialAsked): DialShown | null {
+/** True where drawing takes long: food in grains, which are moved apart. */
+export const isSlow = ({ product }: Point): boolean => product.grainMm > 0
+
+/** Places whose numbers are kept: the whole answer follows a draft, and starts from them. */
+const KEPT_NUMBERS = 8
+
+/** Everything at a stop but the picture. */
+const numbersAt = remembered(
+  ({ brief, asked }: { readonly brief: Brief; readonly asked: DialAsked }) => numbersOf(brief, asked),
+  KEPT_NUMBERS,
+  ({ brief, asked }) => [brief.given, asked],
+)
+
+function numbersOf(brief: Brief, asked: DialAsked) {
   const dial = dialValues(brief, asked)
   if (!dial) return null
   const { setup, input, now, values, present } = dial
@@ -121,8 +137,8 @@ export function dialAt(brief: Brief, asked: DialAsked): DialShown | null {
   const exposed = exposePack(machine, buildOf(machine), changed.point, { kV, mA })
   if (exposed.channels.count === 0) return null
   const pieceMm = now.expectedMm ?? expectedMm ?? USUAL_PIECE_MM
-  return {
-    kind: 'x-ray',
+  const shown = {
+    kind: 'x-ray' as const,
     values,
     unit: input.unit,
     present,
@@ -130,13 +146,24 @@ export function dialAt(brief: Brief, asked: DialAsked): DialShown | null {
     expectedMm,
     settles: settlingOf(changed.point, brief.contaminants[asked.contaminant]!),
     pieceMm,
-    ...pictured(brief, asked, exposed, pieceMm),
     ...computed(brief, asked, exposed, pieceMm),
   }
+  return { exposed, shown }
+}
+
+/**
+ * What is seen, and how likely a piece is found, with the control at a stop. As a draft, the picture is drawn
+ * roughly and not read. Null where the machine sees nothing there.
+ */
+export function dialAt(brief: Brief, asked: DialAsked, draft = false): DialShown | null {
+  const numbers = numbersAt({ brief, asked })
+  if (!numbers) return null
+  const { exposed, shown } = numbers
+  return { ...shown, draft, ...pictured(brief, asked, exposed, shown.pieceMm, draft) }
 }
 
 /** A patch of the pack with a row of pieces around one size, drawn and read. */
-function pictured(brief: Brief, asked: DialAsked, exposed: ExposedPack, pieceMm: number) {
+function pictured(brief: Brief, asked: DialAsked, exposed: ExposedPack, pieceMm: number, draft: boolean) {
   const what = brief.contaminants[asked.contaminant]!
   const { point, build } = exposed
   const patch: Point =
@@ -151,9 +178,10 @@ function pictured(brief: Brief, asked: DialAsked, exposed: ExposedPack, pieceMm:
     .slice(0, PIECES)
     .map((f) => Math.round(100 * f * pieceMm) / 100)
   const row: CardRow = { contaminant: asked.contaminant, what, placement: what.placement, sizesMm }
-  const packs = cardPacks(patch, build.beam, 1, [row], DRAFT_BED)
+  const packs = cardPacks(patch, build.beam, 1, [row], draft ? DRAFT_BED : HAND_BED)
   const view = viewOf(patch, build.beam)
   const sheet = inOneRow(row, view.uMm, view.vMm) ?? packs.sheets[0]
+  if (draft && sheet) return { sizesMm, ...draftPicture(exposed, packs, sheet, brief.title) }
   const done = runCard(
     exposed,
     { ...packs, sheets: sheet ? [sheet] : [] },
@@ -171,6 +199,7 @@ function pictured(brief: Brief, asked: DialAsked, exposed: ExposedPack, pieceMm:
     },
   )
   return {
+    sizesMm,
     sheet: drawnSheets(done.sheets, packs, done.threshold)[0]!,
     pictures: pngPictures(done.sheets, 'dial', 1, brief.title),
   }

@@ -76,7 +76,7 @@ export const centreOrEdge: Exercise = {
         pictures: [
           {
             kind: 'opening',
-            title: 'How strongly the ball is heard, the centre being 1',
+            title: 'The same in the opening',
             widthMm: OPENING.widthM * 1000,
             heightMm: OPENING.heightM * 1000,
             food: FOOD,
@@ -84,8 +84,8 @@ export const centreOrEdge: Exercise = {
           },
           {
             kind: 'bars',
-            title: 'How strongly the ball is heard',
-            unit: 'times',
+            title: 'How strongly the ball is heard, the centre being 1',
+            unit: '',
             bars: PLACES.map(({ id, words }, at) => ({ words, value: strengths[at]!, choice: id })),
           },
         ],

@@ -36,7 +36,8 @@ function inTheBin({ say, share }: Voice): Question {
     ),
     answer: {
       kind: 'choice',
-      choices: shares.map((value, at) => ({ id: `c${at}`, words: share(value) })),
+      // Whole numbers all: digits behind the point would tell which one was worked out.
+      choices: shares.map((value, at) => ({ id: `c${at}`, words: share(Math.round(100 * value) / 100) })),
       right: 'c3',
     },
     outcome: `About ${count(realOnes)} a day with a piece, among ${count(falseOnes)} good ones.`,
@@ -88,8 +89,8 @@ function runAgain({ say, share }: Voice): Question {
       right: noise ** 3 < 1 - threeTimes ? 'pack' : 'chance',
     },
     outcome: say(
-      `By chance a good pack is rejected three times more ${oneIn(noise ** 3)}; a piece found ${share(piece)} of the time gives ${share(threeTimes)}.`,
-      `A good pack is thrown out by mistake ${oneIn(noise)} times. Three mistakes in a row on the same pack hardly happen.`,
+      `By chance a good pack is rejected three times more once in ${count(noise ** -3)}; a piece found ${share(piece)} of the time gives ${share(threeTimes)}.`,
+      `A good pack is thrown out by mistake once in ${count(1 / noise)} times. Three mistakes in a row on the same pack hardly happen.`,
     ),
     reason: [
       say(
@@ -163,8 +164,8 @@ function afterAStop({ say }: Voice): Question {
     pictures: [
       {
         kind: 'bars',
-        title: 'Signal of the ham at 300 kHz, against 2 °C',
-        unit: 'times',
+        title: 'Signal of the ham at 300 kHz, that at 2 °C being 1',
+        unit: '',
         bars: TEMPERATURES_C.map((temperatureC, at) => ({
           words: `${temperatureC} °C`,
           value: found[at]! / found[0]!,

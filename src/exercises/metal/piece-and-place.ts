@@ -122,7 +122,7 @@ export const pieceAndPlace: Exercise = {
           ],
           right: `n${found.length}`,
         },
-        outcome: `A ball of ${mm(shown)} against ${checked.map(({ words, size }) => `${mm(size)} for ${words}`).join(', ')}.`,
+        outcome: `The ball had ${mm(shown)}. It takes, of ${checked.map(({ words, size }) => `${words}: ${mm(size)}`).join('; ')}.`,
         reason: [
           say(
             'A year of good checks was a year of asking the easiest question. The machine may be as good as promised; the record does not show it.',

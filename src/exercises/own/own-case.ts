@@ -10,5 +10,8 @@ export interface OwnCase {
 /** What the answers of a brief's own exercises rest on. */
 export const OWN_RESTS = 'Your brief and its advice.'
 
+/** Two sizes closer than this share are no question: nobody can be right by more than luck. */
+export const TOO_CLOSE = 0.05
+
 /** Most questions one exercise makes of a brief. */
 export const MOST_QUESTIONS = 4

@@ -49,7 +49,10 @@ export function sizeAsked({ advice, pieces }: OwnCase): Exercise | null {
             choices: Object.entries(CHOICES).map(([id, [full, plain]]) => ({ id, words: say(full, plain) })),
             right: finding.meets,
           },
-          outcome: `Expected ${mm(finding.expectedMm)}; safe to promise: ${mm(finding.cautiousMm)}.`,
+          outcome:
+            finding.expectedMm === null
+              ? 'No size is expected to be found, and none can be promised.'
+              : `Expected ${mm(finding.expectedMm)}; safe to promise: ${mm(finding.cautiousMm)}.`,
           reason: [
             say(
               `${finding.note} ${chance === null ? '' : `The chance of finding ${finding.mustFindMm} mm is ${share(chance)} as expected. `}${finding.widest === '' ? '' : `What widens the range most: ${finding.widest}.`}`.trim(),

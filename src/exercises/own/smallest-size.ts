@@ -2,12 +2,9 @@ import type { Option } from '../../contract/index.ts'
 import type { Exercise, Question } from '../exercise.ts'
 import { mm } from '../numbers.ts'
 import type { Voice } from '../voice.ts'
-import { MOST_QUESTIONS, OWN_RESTS, type OwnCase } from './own-case.ts'
+import { MOST_QUESTIONS, OWN_RESTS, type OwnCase, TOO_CLOSE } from './own-case.ts'
 
 const MOST_CHOICES = 5
-
-/** Two sizes closer than this share are no question: nobody can be right by more than luck. */
-const TOO_CLOSE = 0.05
 
 interface Ask {
   readonly pointName: string

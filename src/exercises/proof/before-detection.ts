@@ -71,7 +71,10 @@ export const beforeDetection: Exercise = {
           choices: all.map(({ id, words }) => ({ id, words })),
           right: best.id,
         },
-        outcome: `Taken out: ${range(best.share)}; the others surely: ${[...others].join(', ')}${others.size === 1 ? ' each' : ''}.`,
+        outcome: say(
+          `Taken out: ${range(best.share)}; the others surely: ${[...others].join(', ')}${others.size === 1 ? ' each' : ''}.`,
+          `It takes out ${range(best.share)} chips; each of the others surely: ${[...others].join(', ')}.`,
+        ),
         reason: [
           say(
             'Wood is lighter than nuts and lets x-rays through: to the machine it is a gap between kernels. Through the sieve it falls with the nuts, for it is smaller. But it is light, and air lifts it where nuts stay.',

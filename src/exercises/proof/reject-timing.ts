@@ -240,8 +240,7 @@ function airFails({ say }: Voice): Question {
 export const rejectTiming: Exercise = {
   id: 'reject-timing',
   title: () => 'Found, but thrown out?',
-  about: ({ say }) =>
-    say('The way from the detector to the locked bin, in five steps.', 'From the beep to the bin.'),
+  about: ({ say }) => say('The way from the detector to the locked bin.', 'From the beep to the bin.'),
   teaches: ({ say }) =>
     say(
       'A piece found is not a pack in the bin: right pack, two in a row, room in the bin and air are each proved for themselves.',

@@ -37,7 +37,7 @@ export const routineCheck: Exercise = {
         ),
         facts: [{ words: 'Found', value: '10 of 10 runs' }],
         ask: say(
-          'Of such pieces in good earnest, how many at least does the machine find? (95 % sure)',
+          'How many of such pieces does the machine find at the least? (95 % sure)',
           'Of 100 real pieces like it, how many are surely found at the least?',
         ),
         answer: { kind: 'choice', choices, right: 'c1' },

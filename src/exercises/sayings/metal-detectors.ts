@@ -13,7 +13,7 @@ const biscuits = withCoil({
 
 /** A wire as thin as a hair, mm. */
 const HAIR_MM = 0.1
-const BALL_MM = 1
+const BALL_MM = 1.2
 
 const wired = withCoil({
   product: { food: 'biscuit' },
@@ -21,7 +21,7 @@ const wired = withCoil({
   contaminants: [
     { material: 'ss304', mustFindMm: BALL_MM, basis: 'customer' },
     { material: 'ss304', shape: 'wire', lengthMm: 10, mustFindMm: HAIR_MM, basis: 'customer' },
-    { material: 'ss304', shape: 'wire', lengthMm: 1, mustFindMm: HAIR_MM, basis: 'customer' },
+    { material: 'ss304', shape: 'wire', lengthMm: BALL_MM, mustFindMm: HAIR_MM, basis: 'customer' },
   ],
 })
 const salt = (saltPct: number) => ({
@@ -83,8 +83,8 @@ export const saltAndTheCoil: Saying = {
 
 export const ballSizeForWires: Saying = {
   claim: [
-    'A detector that finds a stainless ball of 1 mm also finds a hair-thin stainless wire 1 mm long.',
-    'It finds a steel ball of 1 mm, so it finds a bit of thin steel wire 1 mm long.',
+    `A detector that finds a stainless ball of ${BALL_MM} mm also finds a hair-thin stainless wire ${BALL_MM} mm long.`,
+    `It finds a steel ball of ${BALL_MM} mm, so it finds a bit of thin steel wire ${BALL_MM} mm long.`,
   ],
   check: ({ say, share }) => {
     const [ball, long, hair] = wired().assessment.findings.map(
@@ -93,17 +93,20 @@ export const ballSizeForWires: Saying = {
     const wire = expected(wired(), 1)
     return {
       holds: hair! >= 0.9,
-      outcome: `In dry biscuits the ball of ${BALL_MM} mm is found ${share(ball!)}, the wire of 1 mm ${share(hair!)}.`,
+      outcome: say(
+        `In dry biscuits the ball of ${BALL_MM} mm is found ${share(ball!)} of the time, the wire ${BALL_MM} mm long ${share(hair!)}.`,
+        `In dry biscuits: of the balls ${share(ball!)} are found, of the wires ${share(hair!)}.`,
+      ),
       because: say(
-        `A ball size speaks of balls. A wire needs metal in two ways, thickness and length; one that is a millimetre long and hair-thin holds a fraction of the metal of the ball. Even 10 mm long it must be ${mm(wire)} thick to be found in its weaker lie. Ask for wires as wires.`,
-        'A wire 1 mm long holds far less metal than a ball of 1 mm. Test wires with wires.',
+        `A ball size speaks of balls. A wire needs metal in two ways, thickness and length; one so short and hair-thin holds a fraction of the metal of the ball. Even 10 mm long it must be ${mm(wire)} thick to be found in its weaker lie. Ask for wires as wires.`,
+        'A short thin wire holds far less metal than a ball as wide as it is long. Test wires with wires.',
       ),
       title: say('Stainless steel 304 in dry biscuits: found', 'Steel in dry biscuits: found of 100'),
       unit: say('%', ''),
       bars: [
         { words: `ball of ${BALL_MM} mm`, value: ball! * 100 },
         { words: `wire 10 mm long, ${HAIR_MM} mm thick`, value: long! * 100 },
-        { words: `wire 1 mm long, ${HAIR_MM} mm thick`, value: hair! * 100 },
+        { words: `wire ${BALL_MM} mm long, ${HAIR_MM} mm thick`, value: hair! * 100 },
       ],
     }
   },

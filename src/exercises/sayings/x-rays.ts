@@ -23,7 +23,7 @@ const bare = withXray({
 const bones = withXray({
   product: { food: 'chicken_breast' },
   point: { heightMm: 25 },
-  contaminants: [{ material: 'bone_poultry_soft' }, { material: 'bone_hard' }],
+  contaminants: [{ material: 'bone_poultry_soft' }, { material: 'bone_poultry' }],
 })
 
 export const halfSpeedHalfSize: Saying = {
@@ -77,23 +77,23 @@ export const foilAsIfNotThere: Saying = {
 
 export const hardBoneShows: Saying = {
   claim: [
-    'Bone of an old hen shows better to x-rays than bone of a young chicken.',
+    'A rib of a grown bird shows better to x-rays than the young rib of a chicken.',
     'Hard old bone shows better than soft young bone.',
   ],
   check: ({ say }) => {
     const [soft, hard] = [expected(bones(), 0), expected(bones(), 1)]
     return {
       holds: hard !== null && (soft === null || hard < soft / SAME),
-      outcome: `Soft young bone ${mm(soft)}, hard bone ${mm(hard)}.`,
+      outcome: `Soft young bone ${mm(soft)}, rib of a grown bird ${mm(hard)}.`,
       because: say(
-        'It is the calcium that shows. Young bone has little of it and much water; cartilage has none and is not found at all.',
+        'It is the calcium that shows. Young bone has little of it and much water; cartilage has next to none.',
         'What shows is the chalk in the bone. Young bone has little of it.',
       ),
       title: 'Smallest piece of bone expected to be found in a fillet',
       unit: 'mm',
       bars: [
         { words: 'soft young bone', value: soft, none: 'not found' },
-        { words: 'hard bone', value: hard, none: 'not found' },
+        { words: 'rib of a grown bird', value: hard, none: 'not found' },
       ],
     }
   },

@@ -59,8 +59,8 @@ export const boneByAge: Exercise = {
         outcome: `Less often: ${BONES.flatMap(({ words }, at) => (chances[at]! < 0.9 ? [`${words.toLowerCase()} (${share(chances[at]!)})`] : [])).join('; ')}.`,
         reason: [
           say(
-            'Bone stops x-rays by its calcium, and calcium comes with age and load: cartilage has none, a young rib little, a leg of cattle a quarter of its mass. Meat and cartilage are water to x-rays.',
-            'What shows is the chalk in the bone. Young bone has little, cartilage none.',
+            'Bone stops x-rays by its calcium, and calcium comes with age and load: cartilage has next to none, a young rib little, a leg of cattle a quarter of its mass. Meat and cartilage are water to x-rays.',
+            'What shows is the chalk in the bone. Young bone has little, cartilage hardly any.',
           ),
           say(
             `Smallest found: ${BONES.map(({ words }, at) => `${words.toLowerCase()} ${mm(expectedMm[at] ?? null)}`).join('; ')}. So the test piece is named with its kind, and soft bone is a matter of cutting and feeling as well.`,

@@ -42,7 +42,7 @@ const chances = once(() => {
 /** A splinter of glass, lying flat or as it falls. */
 export const flakeLyingFlat: Exercise = {
   id: 'flake-lying-flat',
-  title: () => 'A splinter lying flat',
+  title: () => 'A thin splinter',
   about: () => 'A thin splinter of glass in sauce, and how it lies.',
   teaches: ({ say }) =>
     say(

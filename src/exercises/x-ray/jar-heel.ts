@@ -43,6 +43,8 @@ export const jarHeel: Exercise = {
     const worst = zones
       .filter(({ canLieThere }) => canLieThere)
       .reduce((a, b) => ((b.sizes.expectedMm ?? 99) > (a.sizes.expectedMm ?? 99) ? b : a))
+    const elsewhere = zones.filter(({ state, canLieThere }) => state === 'blind' && !canLieThere)
+    const blind = elsewhere.map(({ name }) => `the ${name}`).join(' and ')
     return [
       {
         situation: say(
@@ -63,7 +65,7 @@ export const jarHeel: Exercise = {
           choices: zones.map(({ name }) => ({ id: name.replace(/\s/g, '-'), words: `The ${name}` })),
           right: worst.name.replace(/\s/g, '-'),
         },
-        outcome: `${worst.sizes.expectedMm === null ? 'Nothing is found there at any size computed' : `Found there: ${mm(worst.sizes.expectedMm)}`}; in the body ${mm(middle?.sizes.expectedMm ?? null)}.`,
+        outcome: `${worst.sizes.expectedMm === null ? 'Nothing is found there at any size computed' : `Found there: ${mm(worst.sizes.expectedMm)}`}; in the body ${mm(middle?.sizes.expectedMm ?? null)}.${blind ? ` Blind as well: ${blind}, but glass sinks.` : ''}`,
         reason: [
           say(
             `${worst.why.charAt(0).toUpperCase()}${worst.why.slice(1)}. In the heel the beam crosses about ${heel?.pathMm} mm of glass against ${middle?.pathMm} mm in the body, and the unevenness of the glass looks like the splinter itself: ${mm(heel?.sizes.expectedMm ?? null)} there.`,

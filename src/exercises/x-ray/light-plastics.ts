@@ -48,7 +48,7 @@ export const lightPlastics: Exercise = {
           choices: sizes.map(({ material }) => ({ id: material, words: nameOf(material) })),
           right: best.material,
         },
-        outcome: `Found from ${mm(best.size)} on; not at all: ${lost.join(', ')}.`,
+        outcome: `Found from ${mm(best.size)} on; not at all: ${lost.join('; ')}.`,
         reason: [
           say(
             'What counts is the attenuation against the food it takes the place of. PVC carries chlorine, PTFE fluorine at a high density; polyethylene and wood are lighter than the cheese, and where they lie the picture gets brighter: a bubble looks the same.',

@@ -2,10 +2,9 @@ import type { AskPageProps } from '../../../views/exercises/ask-page.tsx'
 import type { StartPage, SummaryPageProps } from '../../../views/exercises/clock-pages.tsx'
 import { exerciseLink, listLink, type Screen, type Sitting } from '../../../views/exercises/links.ts'
 import type { RevealPageProps } from '../../../views/exercises/reveal-page.tsx'
-import { readMeasure } from '../../brief/form/measure.ts'
 import type { Exercise, Question } from '../../exercises/exercise.ts'
 import { MOST_HANDS, readHands, votable, writeHands } from '../../exercises/hands.ts'
-import { NO_GUESS } from '../../exercises/judge.ts'
+import { NO_GUESS, readNumber } from '../../exercises/judge.ts'
 import { DRILL_LINE } from '../../exercises/proof/failed-check.ts'
 import { readGuesses, withDone, writeDone } from '../../exercises/sitting.ts'
 import { type AskedSitting, handsOf } from './exercise-sitting.ts'
@@ -46,7 +45,7 @@ function readGuess({ answer }: Question, typed: string): { guess: string } | { p
       ? { guess: typed }
       : { problem: 'Choose one of the answers' }
   }
-  const reading = readMeasure(typed, '')
+  const reading = readNumber(typed)
   if (!reading.ok) return { problem: reading.because.charAt(0).toUpperCase() + reading.because.slice(1) }
   return reading.value >= 0
     ? { guess: String(Number(reading.value.toPrecision(6))) }

@@ -8,7 +8,6 @@ const whole = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 0 })
 export function writtenValue(value: number, unit: string): string {
   if (unit === 'mm') return `${value >= 10 && Number.isInteger(value) ? value : sizeWords(value)} mm`
   if (unit === '%') return `${chanceNumber(value)} %`
-  if (unit === 'times') return `${value.toFixed(2)} times`
   if (unit === 'packs' || unit === 'bags') return `${count(value)} ${value === 1 ? unit.slice(0, -1) : unit}`
   const number = value >= 100 ? whole.format(value) : grouped.format(value)
   return unit ? `${number} ${unit}` : number

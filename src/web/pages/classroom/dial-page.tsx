@@ -13,6 +13,7 @@ import {
   type DialShown,
   dialAt,
   dialValues,
+  isSlow,
 } from '../../../exercises/dial/dial.ts'
 import {
   METAL_INPUTS,
@@ -35,17 +36,23 @@ const KEPT_BYTES = 8 * 1024 * 1024
 type Shown = DialShown | MetalShown
 const kept = new Kept<{ shown: Shown | null }>(KEPT_BYTES)
 
-function shownAt(brief: Brief, state: DialState, stop: number): Shown | null {
+/** What a place shows; as a draft where that may be, takes long and is not at hand. */
+function shownAt(brief: Brief, state: DialState, stop: number, mayDraft: boolean): Shown | null {
   const { point, machine, contaminant, input } = state
-  const key = JSON.stringify([brief.given, point, machine, contaminant, input, stop])
-  const found = kept.get(key)
+  const key = (draft: boolean) =>
+    JSON.stringify([brief.given, point, machine, contaminant, input, stop, ...(draft ? ['draft'] : [])])
+  const found = kept.get(key(false))
   if (found) return found.shown
   const asked = { point, machine, contaminant, stop }
-  const shown = isCoil(brief, point, machine)
+  const coil = isCoil(brief, point, machine)
+  const draft = mayDraft && !coil && isSlow(brief.points[point]!)
+  const drafted = draft ? kept.get(key(true)) : undefined
+  if (drafted) return drafted.shown
+  const shown = coil
     ? metalAt(brief, { ...asked, input: input as MetalInput })
-    : dialAt(brief, { ...asked, input: input as DialInput })
+    : dialAt(brief, { ...asked, input: input as DialInput }, draft)
   const pictures = shown?.kind === 'x-ray' ? shown.pictures : []
-  kept.set(key, { shown }, 20_000 + pictures.reduce((sum, { png }) => sum + png.byteLength, 0))
+  kept.set(key(draft), { shown }, 20_000 + pictures.reduce((sum, { png }) => sum + png.byteLength, 0))
   return shown
 }
 
@@ -69,7 +76,7 @@ const stopsFor = (
     : dialValues(brief, { ...asked, input: input as DialInput })
 
 /** The choice in the address; null where no machine that can be moved stands anywhere in the brief. */
-function dial(c: Context): DialProps | null {
+function dial(c: Context, mayDraft = false): DialProps | null {
   const { packed, brief } = goodBrief(c)
   const metals = metalsOf(brief)
   const movedAt = (index: number) =>
@@ -123,7 +130,7 @@ function dial(c: Context): DialProps | null {
     inputs: inputs.map((id) => ({ value: id, words: movedWords(id) })),
     stop,
     stops,
-    shown: shownAt(brief, state, stop),
+    shown: shownAt(brief, state, stop, mayDraft),
     pieceWords: pieceWords(brief.contaminants[contaminant]!, materialNames),
   }
 }
@@ -136,17 +143,17 @@ export const dialPage = (c: Context) => {
   return showPage(c, <NoCardPage title={brief.title} packed={packed} />)
 }
 
-/** The same for the place on the page that follows the control. */
+/** The same for the place on the page that follows the control; draft=1: as a draft first, where the whole takes long. */
 export const dialPart = (c: Context) => {
-  const props = dial(c)
+  const props = dial(c, c.req.query('draft') === '1')
   if (!props) throw new HTTPException(404, { message: 'No machine of this brief sees a pack.' })
-  sameAgain(c)
+  if (!(props.shown?.kind === 'x-ray' && props.shown.draft)) sameAgain(c)
   return showPage(c, <DialPart {...props} />)
 }
 
 /** The picture at one place of the control. */
 export const dialPicture = (c: Context) => {
-  const shown = dial(c)?.shown
+  const shown = dial(c, c.req.query('draft') === '1')?.shown
   const pictures = shown?.kind === 'x-ray' ? shown.pictures : []
   const picture = pictures.find(({ name }) => name === c.req.query('picture'))
   if (!picture) throw new HTTPException(404, { message: 'There is no such picture.' })

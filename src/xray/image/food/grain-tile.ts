@@ -16,11 +16,15 @@ const LONGEST_GRAINS = 3
 export interface Bed {
   readonly seed: number
   readonly mostSweeps: number
+  /** Of the grains a tile has, how many; all unless given. */
+  readonly share?: number
 }
 /** The bed every card shows. */
 export const CARD_BED: Bed = { seed: 20, mostSweeps: 250 }
-/** The same grains, moved apart in a tenth of the time: for a picture that follows a hand. */
-export const DRAFT_BED: Bed = { seed: 20, mostSweeps: 20 }
+/** Fewer grains, moved apart less: for a small picture that follows a hand. */
+export const HAND_BED: Bed = { seed: 20, mostSweeps: 20, share: 0.5 }
+/** Those grains as they were thrown, hardly moved apart: for the moment until the other is drawn. */
+export const DRAFT_BED: Bed = { ...HAND_BED, mostSweeps: 2 }
 
 /** Tiles by food and depth, made once. */
 const kept = new Map<string, Tile>()
@@ -37,11 +41,12 @@ export function tileOf(view: View, product: Product, shape: GrainShape, sphereMm
     view.beam,
     bed.seed,
   ].join()
-  const place = `${key} ${bed.mostSweeps}`
+  const share = bed.share ?? 1
+  const place = `${key} ${bed.mostSweeps} ${share}`
   let tile = kept.get(place)
   if (!tile) {
     const random = randomStream(bed.seed, key)
-    const sideMm = tileSideMm(shape, product.packing, sphereMm, view.depthMm)
+    const sideMm = tileSideMm(shape, product.packing, sphereMm, view.depthMm, share)
     tile = relaxedTile(
       shape,
       product.packing,
@@ -58,10 +63,16 @@ export function tileOf(view: View, product: Product, shape: GrainShape, sphereMm
   return tile
 }
 
-function tileSideMm(shape: GrainShape, packing: number, sphereMm: number, depthMm: number): number {
+function tileSideMm(
+  shape: GrainShape,
+  packing: number,
+  sphereMm: number,
+  depthMm: number,
+  share: number,
+): number {
   const body = grainBody(shape, sphereMm / 2)
   const volume = (Math.PI / 6) * sphereMm ** 3
-  const side = Math.sqrt((Math.min(GRAINS, BALLS / body.at.length) * volume) / (packing * depthMm))
+  const side = Math.sqrt((share * Math.min(GRAINS, BALLS / body.at.length) * volume) / (packing * depthMm))
   return Math.max(side, LONGEST_GRAINS * 2 * Math.max(...body.half))
 }
 
