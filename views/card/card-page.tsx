@@ -162,7 +162,7 @@ function Chooser(props: Props) {
               computed
             </option>
             <option value="packs" selected={props.taught}>
-              taught on 20 clean packs (slow: one machine at a time)
+              taught on 20 clean packs (slow)
             </option>
           </select>
         </div>
