@@ -23,7 +23,7 @@ export function contaminantMaterial(input: ContaminantInput, path: string, probl
     const near = nearestWord(input.material, materials.keys())
     problems.push({
       path: `${path}.material`,
-      message: `${JSON.stringify(input.material)} is not a listed material${near ? `; did you mean ${near}?` : ''} Any other is "custom" with its kind, density and elements`,
+      message: `${JSON.stringify(input.material)} is not a listed material${near ? `; did you mean ${near}?` : `. Listed: ${[...materials.keys()].join(', ')}.`} Any other is "custom" with its kind, density and elements`,
     })
   }
   return input.material

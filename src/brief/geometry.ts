@@ -6,6 +6,12 @@ export function pitchMm(point: Pick<Point, 'speedMPerMin' | 'packsPerMin' | 'lan
   return (point.speedMPerMin * 1000 * point.lanes) / point.packsPerMin
 }
 
+/** Least height and width of a stream, mm, as the contract has it. */
+const LEAST_MM = 1
+
+/** Stages at which the food runs inside its pipe. */
+const IN_A_PIPE: readonly Point['stage'][] = ['pumped', 'free-fall']
+
 function pointProblems(point: Point, index: number, grainPath: string): Problem[] {
   const problems: Problem[] = []
   const say = (field: string, message: string) => problems.push({ path: `points.${index}.${field}`, message })
@@ -18,6 +24,17 @@ function pointProblems(point: Point, index: number, grainPath: string): Problem[
       message: `a grain of ${product.grainMm} mm does not fit a pack whose smallest side is ${grainFits} mm; at most ${grainFits} mm is allowed`,
     })
   }
+  const { pipeDiameterMm } = point
+  if (IN_A_PIPE.includes(point.stage) && pipeDiameterMm !== null)
+    for (const [field, what] of [
+      ['heightMm', 'high'],
+      ['widthMm', 'wide'],
+    ] as const)
+      if (point[field] > pipeDiameterMm)
+        say(
+          field,
+          `a stream ${point[field]} mm ${what} does not fit its pipe of ${pipeDiameterMm} mm; allowed here: ${LEAST_MM} to ${pipeDiameterMm} mm`,
+        )
   const pitch = pitchMm(point)
   if (point.stage === 'packed' && pitch !== null && pitch < point.lengthMm) {
     const most = Math.floor(((point.speedMPerMin * 1000 * point.lanes) / point.lengthMm) * 10) / 10

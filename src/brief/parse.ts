@@ -143,6 +143,15 @@ const usualAssumed = (contaminants: readonly ContaminantInput[]): Assumption => 
   because: 'none named: what is looked for first (common practice, no source); no size is asked of them',
 })
 
+/** What points that share a product assume of it, each at its own point where they do not assume the same. */
+function byPoint(filled: readonly { readonly assumed: readonly Assumption[] }[]): Assumption[] {
+  const valuesAt = (path: string) =>
+    new Set(filled.flatMap(({ assumed }) => assumed.filter((a) => a.path === path).map(({ value }) => value)))
+  return filled.flatMap(({ assumed }, i) =>
+    assumed.map((a) => (valuesAt(a.path).size > 1 ? { ...a, path: `points.${i}.${a.path}` } : a)),
+  )
+}
+
 /** Same path assumed twice (product shared by several points) is said once. */
 function once(assumed: readonly Assumption[]): Assumption[] {
   return [...new Map(assumed.map((a) => [a.path, a])).values()]
@@ -165,10 +174,8 @@ export function parseBrief(input: unknown): Parsed {
   )
   if (unnamed) assumed.push(usualAssumed(given.contaminants))
   const filled = given.points.map((point, i) => fillPoint(point, i, given.product))
-  for (const { assumed: more, problems: wrong } of filled) {
-    assumed.push(...more)
-    problems.push(...wrong)
-  }
+  assumed.push(...byPoint(filled))
+  problems.push(...filled.flatMap(({ problems: wrong }) => wrong))
   const contaminants = given.contaminants.map((c, i) => fillContaminant(c, i, assumed, problems))
   given.equipment?.forEach((machine, i) => {
     if (typeof machine !== 'string') problems.push(...machineProblems(machine, `equipment.${i}`))

@@ -77,7 +77,7 @@ export function fillPoint(input: PointInput, index: number, briefProduct: Produc
       const near = nearestWord(part.material, packaging)
       problems.push({
         path: `${path}.parts.${p}.material`,
-        message: `${JSON.stringify(part.material)} is not a listed packaging material${near ? `; did you mean ${near}?` : ''}`,
+        message: `${JSON.stringify(part.material)} is not a listed packaging material${near ? `; did you mean ${near}?` : `. Listed: ${packaging.join(', ')}`}`,
       })
       return part
     }

@@ -22,6 +22,8 @@ const UNEVENNESS: Record<Structure, { mm: number; range: [number, number] }> = {
   inclusions: { mm: 0.6, range: [0.3, 1.2] },
 }
 const LOOSE_UNEVENNESS_MM = 1
+/** Grain of a food that is listed in pieces and stated to be a powder, mm: ground, not as it is listed (judgement). */
+const POWDER_GRAIN = { mm: 0.4, range: [0.1, 1] as const, because: 'ground to a powder (judgement)' }
 const PACKING = { typical: 0.55, range: [0.35, 0.68] as [number, number] }
 
 interface Filled {
@@ -60,7 +62,7 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
     const near = nearestWord(input.food, foods)
     return stop(
       'food',
-      `${JSON.stringify(input.food)} is not a listed food${near ? `; did you mean ${near}?` : ''} Listed foods are on the reference list; any other is "custom" with its composition`,
+      `${JSON.stringify(input.food)} is not a listed food${near ? `; did you mean ${near}?` : `. Listed: ${foods.join(', ')}.`} Any other is "custom" with its composition`,
     )
   }
   if (custom && !input.composition) {
@@ -91,6 +93,7 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
       food ? because : 'not stated; taken as solid',
     )
   const gaps = HAS_GAPS.includes(structure)
+  const ground = structure === 'powder' && food !== null && food.structure !== 'powder'
   if (!gaps && input.packing !== undefined && input.packing !== 1) {
     return stop(
       'packing',
@@ -122,7 +125,7 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
 
   let packing = 1
   if (gaps) {
-    const listed = food && food.packing < 1 ? food.packing : null
+    const listed = food && food.packing < 1 && !ground ? food.packing : null
     packing =
       input.packing ??
       assume(
@@ -136,14 +139,18 @@ export function fillProduct(input: ProductInput, path: string, stage: Stage): Fi
   let grainMm = 0
   if (gaps) {
     const listed = food?.grainMm ?? null
-    if (input.grainMm === undefined && listed === null) {
+    const usual = ground
+      ? POWDER_GRAIN
+      : listed === null
+        ? null
+        : { mm: listed, range: [listed * 0.8, listed * 1.25] as const, because }
+    if (input.grainMm === undefined && usual === null) {
       return stop(
         'grainMm',
         `a ${structure} food needs its ${structure === 'plates' ? 'plate thickness' : 'grain size'} in mm`,
       )
     }
-    grainMm =
-      input.grainMm ?? assume('grainMm', 'grain size', listed!, [listed! * 0.8, listed! * 1.25], because)
+    grainMm = input.grainMm ?? assume('grainMm', 'grain size', usual!.mm, usual!.range, usual!.because)
   }
 
   const usual = UNEVENNESS[structure]

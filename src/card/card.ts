@@ -3,7 +3,7 @@ import { fileNames } from '../intake/file-name.ts'
 import { type CardRow, rowWords } from '../xray/image/card/card-layout.ts'
 import type { CardRun } from '../xray/image/card/card-run.ts'
 import { cardSizes } from '../xray/image/card/card-sizes.ts'
-import { type CardPacks, cardPacks, runCard } from '../xray/image/card/test-card.ts'
+import { type CardPacks, cardPacks, FEWEST_TAUGHT, runCard } from '../xray/image/card/test-card.ts'
 import { NOISE_WINDOW } from '../xray/image/draw/grey-window.ts'
 import { PRACTICE } from '../xray/observer/practice.ts'
 import { type Bench, benchOf, CardError, xrayMachines } from './card-bench.ts'
@@ -12,7 +12,7 @@ import { type CardPicture, type DrawnSheet, drawnSheets, pngPictures } from './d
 import { shownStretch } from './shown-stretch.ts'
 import { taughtOn } from './taught-on.ts'
 
-export { CardError, type CardPicture, type CardRun, type DrawnSheet }
+export { CardError, type CardPicture, type CardRun, type DrawnSheet, FEWEST_TAUGHT }
 
 export interface CardOptions {
   /** Whole number; the same seed gives the same bytes. 1 unless given. */
@@ -31,6 +31,8 @@ export interface CardOptions {
   readonly runs?: number
   /** Packs without pieces, run as well. 0 unless given. */
   readonly cleanPacks?: number
+  /** Clean packs each machine is taught on first (at least 10). 0 unless given: the threshold is computed. */
+  readonly taughtPacks?: number
 }
 
 export interface CardMachine {
@@ -76,8 +78,11 @@ const NOTES: readonly string[] = [
   'Plain pictures of machines that look the same way share one grey scale: millimetres of solid food that let through as much.',
   'Not drawn: scatter, folds, seams and clips, charge sharing, belt joins, operator error.',
   'A card on the pack flatters light plastics: inside, a piece no denser than the food looks like a void.',
-  'The threshold is computed, not taught pack by pack: that of normal noise, or in a bed of grains that of pieces of food that lie on one another, whichever is larger. Long and flat pieces of food can give more false alarms than it allows; a machine would be set blunter until they stop.',
 ]
+const COMPUTED =
+  'The threshold is computed, not taught pack by pack: that of normal noise, or in a bed of grains that of pieces of food that lie on one another, whichever is larger. Long and flat pieces of food can give more false alarms than it allows; a machine would be set blunter until they stop.'
+const taughtNote = (packs: number) =>
+  `The threshold is the computed one, or what ${packs} clean packs teach (a tail fitted to the strongest answer in each, at the false rejects asked for), whichever is larger.`
 
 /** The brief as a card asks it, where it is asked and which machines stand there. Throws CardError where that cannot be. */
 function askedOf(brief: Brief, options: CardOptions) {
@@ -167,7 +172,11 @@ export function cardOf(brief: Brief, options: CardOptions = {}): Card {
     machines: benches.map((bench, m) =>
       machineCard(asked, bench, names[m]!, packs.get(bench.exposed.build.beam), options),
     ),
-    notes: [...NOTES, ...[...packs.values()].flatMap(leftOffNote)],
+    notes: [
+      ...NOTES,
+      options.taughtPacks ? taughtNote(options.taughtPacks) : COMPUTED,
+      ...[...packs.values()].flatMap(leftOffNote),
+    ],
   }
 }
 
@@ -219,6 +228,7 @@ function machineCard(
     },
     runs: options.runs ?? 1,
     cleanPacks: options.cleanPacks ?? 0,
+    taughtPacks: options.taughtPacks ?? 0,
   })
   const all = done.sheets.flatMap(({ pieces }) => pieces)
   return {

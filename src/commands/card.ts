@@ -1,7 +1,7 @@
 import { stat } from 'node:fs/promises'
 import { parseArgs } from 'node:util'
 import { sheetFile } from '../../views/card/sheet-file.tsx'
-import { type Card, CardError, type CardOptions, cardOf } from '../card/card.ts'
+import { type Card, CardError, type CardOptions, cardOf, FEWEST_TAUGHT } from '../card/card.ts'
 import { runsCsv } from '../card/card-runs.ts'
 import type { Brief } from '../contract/index.ts'
 import { InputError } from './input.ts'
@@ -13,7 +13,7 @@ const MOST_SEED = 2 ** 31 - 1
 
 /**
  * gritwise card BRIEF.json --out DIR [--seed N] [--point I] [--equipment ID]… [--sizes I=2,3,4]…
- * [--placement inside|outside] [--runs N] [--clean N] [--unmarked]
+ * [--placement inside|outside] [--runs N] [--clean N] [--teach N] [--unmarked]
  */
 export async function cardCommand(args: string[]): Promise<number> {
   const { values, positionals } = parseArgs({
@@ -28,6 +28,7 @@ export async function cardCommand(args: string[]): Promise<number> {
       placement: { type: 'string' },
       runs: { type: 'string', default: '1' },
       clean: { type: 'string', default: '0' },
+      teach: { type: 'string', default: '0' },
       unmarked: { type: 'boolean' },
     },
   })
@@ -43,6 +44,7 @@ export async function cardCommand(args: string[]): Promise<number> {
     point: wholeNumber('--point', values.point, 0, brief.points.length - 1),
     runs: wholeNumber('--runs', values.runs, 1, MOST_RUNS),
     cleanPacks: wholeNumber('--clean', values.clean, 0, MOST_RUNS),
+    taughtPacks: values.teach === '0' ? 0 : wholeNumber('--teach', values.teach, FEWEST_TAUGHT, MOST_RUNS),
     ...(values.equipment ? { equipment: values.equipment } : {}),
     ...(values.sizes ? { sizesMm: sizesOf(brief, values.sizes) } : {}),
     ...(placement ? { placement } : {}),

@@ -48,12 +48,43 @@ describe('a good brief', () => {
     expect(parsed.brief.points.map((p) => p.product.grainMm)).toEqual([12, 12])
   })
 
+  it('lists what points of one product assume of it: once where alike, point by point where not', () => {
+    const parsed = spoiled((b) => {
+      b.points.unshift({ ...b.points[0], stage: 'loose', packsPerMin: undefined })
+      b.points[0].name = 'belt'
+    })
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
+    const of = (field: string) =>
+      parsed.brief.assumed
+        .filter(({ path }) => path.endsWith(`product.${field}`))
+        .map(({ path, value }) => [path, value])
+    expect(of('unevennessMm')).toEqual([
+      ['points.0.product.unevennessMm', 1],
+      ['points.1.product.unevennessMm', 0.5],
+    ])
+    expect(of('grainMm')).toEqual([['product.grainMm', 12]])
+  })
+
   it('loose grains are taken as more uneven than bagged ones', () => {
     const parsed = spoiled((b) => {
       b.points[0].stage = 'loose'
       delete b.points[0].packsPerMin
     })
     expect(parsed.ok && parsed.brief.points[0]!.product.unevennessMm).toBe(1)
+  })
+
+  it('a food listed in pieces and stated to be a powder has the grain and packing of a powder', () => {
+    const coffee = (product: object) => {
+      const parsed = spoiled((b) => {
+        b.product = { food: 'instant_coffee', ...product }
+      })
+      if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
+      const { grainMm, packing } = parsed.brief.points[0]!.product
+      return [grainMm, packing, parsed.brief.assumed.find(({ path }) => path.endsWith('grainMm'))?.range]
+    }
+    expect(coffee({})).toEqual([1.5, 0.16, [1.2, 1.88]])
+    expect(coffee({ structure: 'powder' })).toEqual([0.4, 0.55, [0.1, 1]])
+    expect(coffee({ structure: 'powder', grainMm: 0.8, packing: 0.5 })).toEqual([0.8, 0.5, undefined])
   })
 
   it('a food not listed is computed from its composition', () => {

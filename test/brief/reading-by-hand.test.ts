@@ -61,6 +61,21 @@ describe('what cannot be true of the world', () => {
     ])
     expect(said(samplePoint({ massG: 600, outline: 'cylinder' }))[0]).toMatch(/at most about 498 g/)
   })
+  it('a stream wider or higher than the pipe it runs in; a belt knows no pipe', () => {
+    const stream = { heightMm: 60, widthMm: 60, packsPerMin: null, pipeDiameterMm: 60 }
+    for (const stage of ['pumped', 'free-fall'] as const) {
+      expect(said(samplePoint({ ...stream, stage }))).toEqual([])
+      expect(said(samplePoint({ ...stream, stage, widthMm: 61 }))).toEqual([
+        'points.0.widthMm: a stream 61 mm wide does not fit its pipe of 60 mm; allowed here: 1 to 60 mm',
+      ])
+      expect(said(samplePoint({ ...stream, stage, heightMm: 80 }))).toEqual([
+        'points.0.heightMm: a stream 80 mm high does not fit its pipe of 60 mm; allowed here: 1 to 60 mm',
+      ])
+      expect(said(samplePoint({ ...stream, stage, heightMm: 80, pipeDiameterMm: null }))).toEqual([])
+    }
+    for (const stage of ['packed', 'loose'] as const)
+      expect(said(samplePoint({ ...stream, stage, widthMm: 200 }))).toEqual([])
+  })
   it('a layer of more than half the pack', () => {
     const parts = [
       { material: 'pp', mm: 1, place: 'wall' },
@@ -355,6 +370,9 @@ describe('a food where little is said', () => {
       /^product.food: "almnd" is not a listed food; did you mean almond\?/,
     )
     expect(stopped({ food: 'steel' })).toHaveLength(1)
+    expect(stopped({ food: 'kohlrabi' })[0]).toMatch(
+      /"kohlrabi" is not a listed food\. Listed: almond, .*potato.*\. Any other is "custom"/,
+    )
     expect(stopped({ food: 'cheddar', packing: 0.9 })[0]).toBe(
       'product.packing: a solid food fills its space: packing must be 1 or left out; 0.9 was given',
     )

@@ -69,6 +69,20 @@ describe('a simulated test card', () => {
     expect(gain(cheese)).toBeLessThan(1)
   })
 
+  it('stands where clean packs put it, when asked and where that is higher than computed; says so', () => {
+    const options = { equipment: ['xray-single'], seed: 1 }
+    const beds = [cheese, nuts].map((brief) => {
+      const computed = cardOf(brief, options)
+      const taught = cardOf(brief, { ...options, taughtPacks: 10 })
+      expect(taught.machines[0]!.threshold!).toBeGreaterThanOrEqual(computed.machines[0]!.threshold!)
+      expect(computed.notes.join()).toContain('computed, not taught pack by pack')
+      expect(taught.notes.join()).toContain('what 10 clean packs teach')
+      return taught.machines[0]!.threshold!
+    })
+    // In grain the largest answers of clean packs lie far above those of an even block.
+    expect(beds[1]!).toBeGreaterThan(1.3 * beds[0]!)
+  })
+
   it.each([
     ['cheddar', cheese],
     ['hazelnuts', nuts],

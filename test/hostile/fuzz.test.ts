@@ -6,7 +6,9 @@ import { hostileText, movedBrief, stream } from './mutate.ts'
 import { faultsOfAdvice } from './whole.ts'
 
 const CASES = 500
-const THROUGH_ALL = 30
+/** Briefs that go through the whole of the advice, and the most that are made until so many were not refused. */
+const THROUGH_ALL = 9
+const MOST_MADE = 60
 /** What pages and answers that are kept may take beyond a warm start; 400 texts that each leave 100 kB go past it. */
 const KEPT_MB = 40
 
@@ -31,11 +33,11 @@ it('2,025 hostile texts (500 through four doors, 25 through a fifth) are taken o
 it('a brief with numbers moved about gets sound advice or a refusal', async () => {
   const found: string[] = []
   let advised = 0
-  for (let seed = 1; seed <= THROUGH_ALL; seed++) {
+  for (let seed = 1; seed <= MOST_MADE && advised < THROUGH_ALL; seed++) {
     const faults = await faultsOfAdvice(movedBrief(stream(seed)))
     if (faults) advised++
     for (const fault of faults ?? []) found.push(`seed ${seed}: ${fault}`)
   }
   expect(found).toEqual([])
-  expect(advised).toBeGreaterThan(THROUGH_ALL / 4)
+  expect(advised).toBe(THROUGH_ALL)
 }, 240_000)

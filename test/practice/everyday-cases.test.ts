@@ -21,6 +21,11 @@ interface Says {
   readonly keptOut?: Readonly<Record<string, string>>
   /** A machine at the last point, with the rule that rules it out. */
   readonly ruledOut?: readonly [equipment: string, rule: string]
+  /** What has to be said there: rules of the last point, or of a machine there. */
+  readonly mind?: readonly (readonly [where: string, rule: string])[]
+  /** What the first sentence has to say, and must not say. */
+  readonly first?: RegExp
+  readonly never?: RegExp
 }
 
 const EXPERT: Readonly<Record<keyof typeof BRIEFS, Says>> = {
@@ -46,7 +51,12 @@ const EXPERT: Readonly<Record<keyof typeof BRIEFS, Says>> = {
     keptOut: { bone_poultry: 'bone-in-food-is-a-matter-of-the-cut', wood: 'keep-wood-out' },
   },
   breadClip: { put: ['xray-single @ cooled loaves'], ruledOut: ['coil-single', 'coil-before-the-insert'] },
-  tunaCan: { put: ['xray-dual @ closed cans'], left: { steel: 'done', glass_any: 'test' } },
+  tunaCan: {
+    // Bones of canned fish are cooked soft: what is agreed is which bones count, not a ball of them.
+    put: ['xray-dual @ closed cans'],
+    left: { steel: 'done', glass_any: 'test', bone_fish: 'agree' },
+    never: /Agree \d/,
+  },
   foilSweets: {
     put: ['xray-dual @ bags'],
     left: { glass_any: 'done', pe: 'prevent' },
@@ -90,8 +100,9 @@ const EXPERT: Readonly<Record<keyof typeof BRIEFS, Says>> = {
   },
   pizza: { put: ['xray-single @ boxed pizza'], ruledOut: ['coil-single', 'foil-closes-coil'] },
   jamJar: {
+    // Nobody agrees on a larger splinter of the jar: it is caught in the empty jar. Said "agree" before.
     put: ['xray-side @ capped jars'],
-    left: { ss316: 'look-elsewhere', glass_container: 'agree', stone_any: 'agree' },
+    left: { ss316: 'look-elsewhere', glass_container: 'look-elsewhere', stone_any: 'agree' },
     keptOut: { glass_container: 'clean-glass-packs-before-filling' },
   },
   honey: {
@@ -197,20 +208,55 @@ const EXPERT: Readonly<Record<keyof typeof BRIEFS, Says>> = {
   },
   ketchup: { put: ['xray-side @ upright bottles'], left: { steel: 'done', glass_any: 'done' } },
   oilPipe: { put: ['coil-pipe @ filling line'], left: { steel: 'done', ss316: 'done' } },
-  ironFlakes: { put: ['coil-single @ bags'], left: { steel: 'done', ss316: 'done' } },
-  fishPortions: { put: ['coil-single @ cartons'], left: { steel: 'done', ss316: 'done' } },
-  coffeeBrick: { put: ['xray-dual @ bricks'], ruledOut: ['coil-single', 'foil-closes-coil'] },
+  ironFlakes: {
+    // Iron powder is what the detector hears of this food, so it is no quiet dry one, and no magnet is asked for.
+    put: ['coil-single @ bags'],
+    left: { steel: 'done', ss316: 'done' },
+    mind: [
+      ['coil-single', 'iron-powder-hides-iron'],
+      ['coil-multi', 'iron-powder-hides-iron'],
+      ['coil-single', 'food-speaks-louder'],
+    ],
+  },
+  fishPortions: {
+    // Pin bones are thin sticks of little density. They are pulled, felt and candled on the bare fillet, or looked
+    // for there by x-rays of low voltage and fine pixels; nobody agrees on a ball of fish bone.
+    put: ['coil-single @ cartons'],
+    left: { steel: 'done', ss316: 'done', bone_fish: 'prevent' },
+    keptOut: { bone_fish: 'fish-bones-are-pulled-and-felt' },
+    mind: [['xray-single', 'a-pin-bone-is-no-ball']],
+    first: /thin fish bones are taken out of the bare fillet/,
+    never: /[Aa]gree \d/,
+  },
+  coffeeBrick: {
+    // Ground coffee of 60 mm is thin to x-rays: steel of about 1 mm. The laminate closes every coil, so metal is
+    // looked for once more where the coffee falls to the packer.
+    put: ['xray-single @ bricks'],
+    left: { steel: 'done', ss316: 'done' },
+    ruledOut: ['coil-single', 'foil-closes-coil'],
+    mind: [['bricks', 'free-fall-before-the-packer']],
+  },
   ham: { put: ['coil-single @ packs'], left: { steel: 'done', ss316: 'done', pe: 'prevent' } },
-  gherkins: { put: ['xray-side-two-views @ capped jars'], left: { steel: 'done' } },
+  gherkins: {
+    // Splinters of the jar: washed and blown out of the empty jar, which is looked at; breakages cleared; two views
+    // behind the capper, tried on the real jar. Nobody agrees on 7 mm of glass.
+    put: ['xray-side-two-views @ capped jars'],
+    left: { steel: 'done', glass_container: 'look-elsewhere' },
+    keptOut: { glass_container: 'clean-glass-packs-before-filling' },
+    mind: [['capped jars', 'detector-clears-no-breakage']],
+    first: /caught in the empty jar/,
+    never: /[Aa]gree \d/,
+  },
   loafPlastic: { put: ['xray-dual @ bags'], left: { steel: 'done', pp: 'test' } },
   loafTwistTie: { put: ['xray-single @ bags'], left: { steel: 'done' } },
 }
 
 /** A few with every run, all of them with `npm run sweeps`. */
 const STEP = sweep(9, 1)
-const TRIED = Object.entries(EXPERT).filter((_, at) => at % STEP === 0)
+const ALWAYS = ['ironFlakes', 'fishPortions', 'coffeeBrick', 'gherkins', 'tunaCan']
+const TRIED = Object.entries(EXPERT).filter(([name], at) => at % STEP === 0 || ALWAYS.includes(name))
 
-describe.each(TRIED)('%s', (name, { put, left = {}, keptOut = {}, ruledOut }) => {
+describe.each(TRIED)('%s', (name, { put, left = {}, keptOut = {}, ruledOut, mind = [], first, never }) => {
   let advice: Advice
   beforeAll(async () => {
     const given = structuredClone(BRIEFS[name as keyof typeof BRIEFS])
@@ -233,6 +279,17 @@ describe.each(TRIED)('%s', (name, { put, left = {}, keptOut = {}, ruledOut }) =>
         ({ contaminant: c }) => advice.brief.contaminants[c]!.material === material,
       )
       expect(kept?.rules).toContain(rule)
+    }
+  })
+  it('says what a practitioner would say first, and what to mind', () => {
+    if (first) expect(advice.summary).toMatch(first)
+    if (never)
+      for (const text of [advice.summary, ...advice.answer.rows.map(({ left }) => left.text)])
+        expect(text).not.toMatch(never)
+    const { name: point, reasons, options } = advice.points.at(-1)!
+    for (const [where, rule] of mind) {
+      const its = where === point ? reasons : options.find(({ equipment }) => equipment === where)!.reasons
+      expect(its.map((reason) => reason.rule)).toContain(rule)
     }
   })
   it('rules out what the pack closes', () => {

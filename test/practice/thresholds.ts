@@ -7,6 +7,7 @@
 import { parseBrief } from '../../src/brief/index.ts'
 import { textTable } from '../../src/commands/text/text-table.ts'
 import { machineSchema, type XrayMachine } from '../../src/contract/index.ts'
+import { gumbelUpper } from '../../src/numerics/gumbel.ts'
 import { normalUpperQuantile } from '../../src/numerics/normal.ts'
 import { archetypes, figuresOf } from '../../src/reference/index.ts'
 import { buildOf } from '../../src/xray/beam/exposure.ts'
@@ -64,14 +65,6 @@ function upper(values: readonly number[], share: number): number {
   const low = Math.min(sorted.length - 1, Math.max(0, Math.floor(at)))
   const high = Math.min(sorted.length - 1, low + 1)
   return sorted[low]! + (sorted[high]! - sorted[low]!) * Math.max(0, at - low)
-}
-
-/** Gumbel tail by moments: the value exceeded with a chance. */
-function gumbelUpper(values: readonly number[], chance: number): number {
-  const mean = values.reduce((sum, v) => sum + v, 0) / values.length
-  const variance = values.reduce((sum, v) => sum + (v - mean) ** 2, 0) / (values.length - 1)
-  const scale = Math.sqrt((6 * variance) / Math.PI ** 2)
-  return mean - 0.5772156649 * scale - scale * Math.log(-Math.log1p(-chance))
 }
 
 export function taughtOn(bed: (typeof BEDS)[number], packs: number, firstSeed = 1): Taught {

@@ -5,9 +5,12 @@ import { surroundingsOf } from '../../src/separation/magnet/magnet-surroundings.
 import { Trail } from '../../src/separation/trail.ts'
 
 function around(food: string, stage: 'loose' | 'free-fall' | 'pumped') {
+  const acrossMm = stage === 'loose' ? 90 : 80
   const parsed = parseBrief({
     product: { food },
-    points: [{ stage, heightMm: 90, widthMm: 90, lengthMm: 90, speedMPerMin: 60, pipeDiameterMm: 80 }],
+    points: [
+      { stage, heightMm: acrossMm, widthMm: acrossMm, lengthMm: 90, speedMPerMin: 60, pipeDiameterMm: 80 },
+    ],
     contaminants: [{ material: 'steel', mustFindMm: 2 }],
   })
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))

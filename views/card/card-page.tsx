@@ -19,6 +19,8 @@ interface Props {
   readonly chosen: readonly string[]
   readonly points: readonly Choice[]
   readonly placement: string
+  /** Thresholds were taught on clean packs. */
+  readonly taught: boolean
   /** The food's name, in words. */
   readonly food: string
   /** Marks and numbers on the pictures. */
@@ -95,13 +97,14 @@ export function CardPage(props: Props) {
 
 /** The address of this card: brief, seed, point, machines and placement. */
 function query(
-  { packed, card, chosen, placement, kV, sizesMm, marks }: Props,
+  { packed, card, chosen, placement, taught, kV, sizesMm, marks }: Props,
   seed = card.seed,
   marked = marks,
 ): string {
   const parts = new URLSearchParams({ b: packed, seed: String(seed), point: String(card.point.index) })
   for (const id of chosen) parts.append('machine', id)
   if (placement) parts.set('placement', placement)
+  if (taught) parts.set('taught', 'packs')
   if (!marked) parts.set('marks', 'off')
   for (const [id, value] of Object.entries(kV)) parts.set(`kv-${id}`, String(value))
   sizesMm.forEach((sizes, c) => {
@@ -149,6 +152,17 @@ function Chooser(props: Props) {
             </option>
             <option value="inside" selected={placement === 'inside'}>
               inside the food
+            </option>
+          </select>
+        </div>
+        <div class="field">
+          <label for="card-taught">Thresholds</label>
+          <select id="card-taught" name="taught">
+            <option value="" selected={!props.taught}>
+              computed
+            </option>
+            <option value="packs" selected={props.taught}>
+              taught on 20 clean packs (slow)
             </option>
           </select>
         </div>

@@ -17,11 +17,13 @@ export function sharedSettling(rules: readonly RuleTrace[]): {
 } {
   const [first, ...others] = rules
   if (first && others.length === 0) return { shared: settling(first), own: () => [] }
-  const sets = rules.map((rule) => new Set(settling(rule).map(keyOf)))
-  const common = (leaf: ConditionTrace) => sets.every((set) => set.has(keyOf(leaf)))
+  const sets = others.map((rule) => new Set(settling(rule).map(keyOf)))
+  const common = new Set(first ? settling(first).map(keyOf) : [])
+  for (const key of common) if (!sets.every((set) => set.has(key))) common.delete(key)
+  const isCommon = (leaf: ConditionTrace) => common.has(keyOf(leaf))
   return {
-    shared: first ? settling(first).filter(common) : [],
-    own: (rule) => (rule ? settling(rule).filter((leaf) => !common(leaf)) : []),
+    shared: first ? settling(first).filter(isCommon) : [],
+    own: (rule) => (rule ? settling(rule).filter((leaf) => !isCommon(leaf)) : []),
   }
 }
 

@@ -1,6 +1,8 @@
 import type { Brief, Point } from '../../contract/index.ts'
+import { materials } from '../../reference/index.ts'
 import { isPromised } from '../assess/meets.ts'
 import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
+import { packKind } from '../facts/kinds/pack-kind.ts'
 import { placeId } from '../facts/place-id.ts'
 import { belongsInTheFood } from '../order/belongs.ts'
 import { isShown, isTriedOnly } from '../order/order.ts'
@@ -81,6 +83,7 @@ export function factsOfLine(ordered: Ordered, line: number): FactSheet {
       }),
     ),
   )
+  writeOwnPieces(write, brief, rows.short)
   write.computed('line.achievable', achievable(brief, rows.short.length > 0 ? rows.short : rows.found))
   write.computed('line.lost', rows.lost.length)
   write.computed('line.lostNames', wordList(rows.lost.map((row) => nameWords(brief, row.contaminant))))
@@ -102,6 +105,20 @@ export function factsOfLine(ordered: Ordered, line: number): FactSheet {
   write.computed('line.lookedTwice', seenTwice.length)
   write.computed('line.lookedTwiceNames', wordList(seenTwice.map((c) => nameWords(brief, c))))
   return write.sheet()
+}
+
+/** Of rows missed by size those of which a size says little: glass in its own jar, and fish bone. */
+function writeOwnPieces(write: FactWriter, brief: Brief, short: readonly Row[]): void {
+  const kindOf = ({ contaminant }: Row) => materials.get(brief.contaminants[contaminant]!.material)?.kind
+  const packOf = ({ point }: Row) => (point === null ? 'none' : packKind(brief.points[point]!, materials))
+  const ofJars = short.filter((row) => kindOf(row) === 'glass' && packOf(row) === 'jar')
+  write.computed('line.shortGlassOfJars', ofJars.length)
+  const bones = short.flatMap((row) => {
+    const { material, mustFindMm } = brief.contaminants[row.contaminant]!
+    return material === 'bone_fish' && mustFindMm !== null && packOf(row) !== 'can' ? [mustFindMm] : []
+  })
+  write.computed('line.shortFishBones', bones.length)
+  if (bones.length > 0) write.computed('line.thinnestFishBoneMm', Math.min(...bones))
 }
 
 /** Machines that a trial on the product sent back behind one that was not run: what they did not show. */

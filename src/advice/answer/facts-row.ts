@@ -1,6 +1,8 @@
 import type { Brief } from '../../contract/index.ts'
 import { runsToDemonstrate } from '../../numerics/binomial.ts'
+import { materials } from '../../reference/index.ts'
 import { type FactSheet, FactWriter } from '../facts/fact-sheet.ts'
+import { packKind } from '../facts/kinds/pack-kind.ts'
 import { placeId } from '../facts/place-id.ts'
 import { belongsInTheFood } from '../order/belongs.ts'
 import { sizeRatio } from '../order/order.ts'
@@ -42,6 +44,7 @@ export function factsOfRow(ordered: Ordered, line: number, row: Row): FactSheet 
   if (!option || !finding || point === null) return write.sheet()
   write.computed('row.machine', theMachine(option))
   write.computed('row.point', brief.points[point]!.name)
+  write.computed('row.packKind', packKind(brief.points[point]!, materials))
   write.computed('row.achievable', achievedWords(finding))
   write.computed('row.units', unitsAt(brief, point))
   const times = sizeRatio(finding)

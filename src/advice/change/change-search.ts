@@ -2,7 +2,7 @@ import type { Advice, Brief, BriefInput, Machine, Option } from '../../contract/
 import { isPromised } from '../assess/meets.ts'
 import type { AdviseGiven } from './advise-given.ts'
 import type { Pair } from './change-targets.ts'
-import { type Move, moved } from './lever.ts'
+import { type LeverId, type Move, moved } from './lever.ts'
 import { leversAt } from './levers.ts'
 import { smallestShare, type Trial } from './smallest-share.ts'
 import { type Allowance, workOf } from './work.ts'
@@ -19,7 +19,8 @@ export interface Found {
   /** The lever pulled all the way, should the smallest share not hold. */
   readonly whole: readonly Move[]
   readonly pair: Pair
-  readonly words: string
+  /** null for a larger size to find. */
+  readonly lever: LeverId | null
 }
 
 /** How much a change without figures counts beside the logarithm of a factor when changes are put in order. */
@@ -86,10 +87,10 @@ export async function changesFor(
   }
   const isMet = options.some((option) => trialOf(option, pair.contaminant).met)
   const larger = isMet ? null : askedSize(brief, pair)
-  const found: Found[] = larger ? [{ moves: larger, whole: larger, pair, words: '' }] : []
+  const found: Found[] = larger ? [{ moves: larger, whole: larger, pair, lever: null }] : []
   for (const lever of leversAt(brief.points[pair.point]!, pair.point, named.machine)) {
     const moves = await smallestShare(lever, trialOf(pair.option, pair.contaminant), tryOut)
-    if (moves) found.push({ moves, whole: lever.at(1), pair, words: lever.words })
+    if (moves) found.push({ moves, whole: lever.at(1), pair, lever: lever.id })
   }
   return found
 }

@@ -21,7 +21,7 @@ export interface FoundChange {
 /** A lever pulled, or a larger size to find, with the option after it. */
 export function changeOf(
   brief: Brief,
-  { pair, words }: Found,
+  { pair, lever }: Found,
   moves: readonly Move[],
   option: Option,
 ): FoundChange {
@@ -37,11 +37,11 @@ export function changeOf(
     contaminant: pair.contaminant,
     beside: moves[0]!.path,
     values: {
-      'change.kind': words === '' ? 'size' : 'lever',
+      'change.kind': lever === null ? 'size' : 'lever',
       'change.machine': option.label,
       'change.met': wordList([pair.contaminant, ...besides].map((one) => nameWords(brief, one))),
       'change.meetsAll': meetsAll(option.findings),
-      ...(words === '' ? {} : { 'change.how': words }),
+      ...(lever === null ? {} : { 'change.lever': lever }),
     },
   }
 }
@@ -67,7 +67,7 @@ export async function noChangeWords(
     {
       'change.kind': 'none',
       'change.missed': missed,
-      'change.howFar': ranOut ? 'as far as the search went' : 'each was tried',
+      'change.ranOut': ranOut,
     },
   )
   return { changesNote: joined(said), changesGrounds: said.map(saidOf) }

@@ -1,5 +1,8 @@
 import type { BriefInput } from '../../contract/index.ts'
+import type { LEVERS } from '../facts/list/search-facts.ts'
 import { withValue } from './with-value.ts'
+
+export type LeverId = (typeof LEVERS)[number]
 
 /** One value of the brief moved. */
 export interface Move {
@@ -13,17 +16,7 @@ export interface Move {
  * goes), in figures a person would set; a lever that cannot be dosed gives the same moves for every share.
  */
 export interface Lever {
-  readonly id:
-    | 'depth-with-speed'
-    | 'speed'
-    | 'false-rejects'
-    | 'opening'
-    | 'pipe'
-    | 'packaging'
-    | 'turned'
-    | 'one-lane'
-    | 'wider-belt'
-  readonly words: string
+  readonly id: LeverId
   readonly at: (share: number) => Move[]
   readonly dosed: boolean
 }

@@ -12,7 +12,6 @@ export function depthWithSpeed(point: Point, path: string): Lever | null {
   if (least > point.heightMm * 0.95) return null
   return {
     id: 'depth-with-speed',
-    words: 'a shallower bed on a faster belt, at the same throughput',
     dosed: true,
     at: (share) => {
       const heightMm = Math.max(up(least, 1), down(point.heightMm - share * (point.heightMm - least), 1))
@@ -34,7 +33,6 @@ export function slower(point: Point, path: string): Lever | null {
   if (least > point.speedMPerMin * 0.95) return null
   return {
     id: 'speed',
-    words: 'a slower belt with the packs closer together, at the same packs per minute',
     dosed: true,
     at: (share) => [
       {
@@ -53,7 +51,6 @@ export function falseRejects(point: Point, path: string): Lever | null {
   const decades = Math.log(most / point.falseRejectsPerPack)
   return {
     id: 'false-rejects',
-    words: 'more false rejects accepted',
     dosed: true,
     at: (share) => [
       {

@@ -6,8 +6,8 @@ import { down, LEVER_LIMITS, type Lever, up } from './lever.ts'
 
 /** Films that take the place of a foil, and their usual thickness, mm (common practice, no source). */
 const FILMS = [
-  { material: 'metallised_film', mm: 0.02, words: 'metallised film in place of aluminium foil' },
-  { material: 'pp', mm: 0.04, words: 'plain film in place of aluminium foil' },
+  { id: 'metallised-film', material: 'metallised_film', mm: 0.02 },
+  { id: 'plain-film', material: 'pp', mm: 0.04 },
 ] as const
 
 /** A lower opening, where the point sets one and the pack leaves room. */
@@ -18,7 +18,6 @@ export function opening(point: Point, path: string, machine: Machine): Lever | n
   if (origin !== 'point' || point.apertureHeightMm === null || least > from * 0.95) return null
   return {
     id: 'opening',
-    words: 'a lower opening that the pack still passes with clearance',
     dosed: true,
     at: (share) => [
       { path: `${path}.apertureHeightMm`, from, to: Math.max(least, down(from - share * (from - least), 5)) },
@@ -38,12 +37,11 @@ export function pipe(point: Point, path: string): Lever | null {
   if (least > from * 0.95) return null
   return {
     id: 'pipe',
-    words: 'a narrower pipe with a faster flow, at the same throughput',
     dosed: true,
     at: (share) => {
       const to = Math.max(up(least, 1), down(from - share * (from - least), 1))
       const narrower = (field: 'heightMm' | 'widthMm') =>
-        point[field] === from ? [{ path: `${path}.${field}`, from, to }] : []
+        point[field] > to ? [{ path: `${path}.${field}`, from: point[field], to }] : []
       return [
         { path: `${path}.pipeDiameterMm`, from, to },
         {
@@ -63,11 +61,11 @@ export function packaging(point: Point, path: string, machine: Machine): Lever[]
   if (machine.family !== 'coil') return []
   const foils = point.parts.flatMap((part, at) => (isFoil(part, materials) ? [{ part, at }] : []))
   if (foils.length === 0) return []
-  return FILMS.map(({ material, mm, words }): Lever => {
+  return FILMS.map(({ id, material, mm }): Lever => {
     const moves = foils.flatMap(({ part, at }) => [
       { path: `${path}.parts.${at}.material`, from: part.material, to: material },
       { path: `${path}.parts.${at}.mm`, from: part.mm, to: mm },
     ])
-    return { id: 'packaging', words, dosed: false, at: () => moves }
+    return { id, dosed: false, at: () => moves }
   })
 }

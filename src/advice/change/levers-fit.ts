@@ -10,7 +10,6 @@ export function turned(point: Point, path: string, machine: Machine): Lever | nu
   if (!narrower && !sideBeam) return null
   return {
     id: 'turned',
-    words: 'the packs turned on the belt',
     dosed: false,
     at: () => [
       { path: `${path}.widthMm`, from: point.widthMm, to: point.lengthMm },
@@ -24,7 +23,6 @@ export function oneLane(point: Point, path: string): Lever | null {
   if (point.stage !== 'packed' || point.lanes < 2) return null
   return {
     id: 'one-lane',
-    words: 'the packs in one lane',
     dosed: false,
     at: () => [{ path: `${path}.lanes`, from: point.lanes, to: 1 }],
   }
@@ -41,7 +39,6 @@ export function widerBelt(point: Point, path: string): Lever | null {
   if (most < point.widthMm * 1.05) return null
   return {
     id: 'wider-belt',
-    words: 'a wider belt with a shallower bed, at the same throughput',
     dosed: true,
     at: (share) => {
       const widthMm = Math.max(point.widthMm, down(point.widthMm + share * (most - point.widthMm), 10))

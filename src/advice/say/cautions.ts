@@ -24,6 +24,8 @@ function nameless(brief: Brief, { text, contaminant }: Fired): string {
   return text.toLowerCase().replaceAll(labelOf(brief, contaminant).toLowerCase(), '')
 }
 
+const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)
+
 /** Outcomes that say the same but for the name, as one text with every contaminant in it. */
 function alikeText(brief: Brief, alike: readonly Fired[]): string {
   const { text, contaminant } = alike[0]!
@@ -32,7 +34,7 @@ function alikeText(brief: Brief, alike: readonly Fired[]): string {
   const others = once(alike.map((one) => one.contaminant!)).filter((c) => !named || c !== contaminant)
   if (others.length === 0) return text
   const pieces = wordList(others.map((c) => nameWords(brief, c)))
-  return `${text} ${named ? 'The same holds for' : 'This concerns'} ${pieces}.`
+  return named ? `${text} (also: ${pieces})` : `${capital(pieces)}: ${text}`
 }
 
 /** All that one rule says, at one point or wherever it says it alike. */
@@ -49,7 +51,7 @@ function wholeText(brief: Brief, same: readonly Fired[]): string {
   }))
   const texts = once(byPoint.map(({ text }) => text))
   if (texts.length === 1 || byPoint.some(({ point }) => point === null)) return texts.join(' ')
-  return byPoint.map(({ point, text }) => `At “${brief.points[point!]!.name}”: ${text}`).join(' ')
+  return byPoint.map(({ point, text }) => `“${brief.points[point!]!.name}”: ${text}`).join(' ')
 }
 
 /** One caution per rule, in the order the rules first fired, with every contaminant and point concerned. */

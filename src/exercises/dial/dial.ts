@@ -195,6 +195,7 @@ function pictured(brief: Brief, asked: DialAsked, exposed: ExposedPack, pieceMm:
       },
       runs: 1,
       cleanPacks: 0,
+      taughtPacks: 0,
     },
   )
   return {

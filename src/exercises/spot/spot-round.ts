@@ -70,6 +70,7 @@ export function spotRound(brief: Brief, asked: SpotAsked): SpotRound | null {
     },
     runs: 1,
     cleanPacks: 0,
+    taughtPacks: 0,
   })
   const label = machine!.label ?? machine!.id
   return {

@@ -42,6 +42,7 @@ export const radiographOf = (
       },
       runs: 1,
       cleanPacks: 0,
+      taughtPacks: 0,
     })
     const [picture] = pngPictures(done.sheets, 'radiograph', SEED, machine.label ?? machine.id)
     return {

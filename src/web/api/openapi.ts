@@ -71,7 +71,7 @@ export const openapi = {
         operationId: 'card',
         summary:
           'Simulated test-card radiographs of a brief: pictures as base64 PNG, and what was read from them',
-        parameters: ['seed', 'point', 'machine', 'placement'].map((name) => ({
+        parameters: ['seed', 'point', 'machine', 'placement', 'taught'].map((name) => ({
           name,
           in: 'query',
           required: false,

@@ -77,21 +77,21 @@ function depthOf(request: Request, path: string): number {
 export function withRelativeLinks(page: string, packed: string, depth: number): string {
   const up = '../'.repeat(depth)
   const asked = `?b=${packed}`
-  const [start, ...rest] = page.split(asked)
-  let done = ''
-  let before = start!
-  for (const after of rest) {
-    const quote = before.lastIndexOf('"/')
-    const path = before.slice(quote + 2)
-    const end = /^(?:&amp;([^"#]*))?(#[^"]*)?"/.exec(after)
-    if (quote < 0 || !end || !/^[a-z0-9./-]*$/.test(path)) {
-      done += before + asked
-      before = after
-      continue
-    }
-    const [all, query, hash = ''] = end
-    done += `${before.slice(0, quote)}"${up}${path || 'brief'}${query ? `?${query}` : ''}${hash}"`
-    before = after.slice(all.length)
+  const parts: string[] = []
+  let done = 0
+  for (let at = page.indexOf(asked); at >= 0; at = page.indexOf(asked, at + 1)) {
+    const quote = page.lastIndexOf('"/', at)
+    const path = page.slice(quote + 2, at)
+    LINK_END.lastIndex = at + asked.length
+    const end = quote < done || !/^[a-z0-9./-]*$/.test(path) ? null : LINK_END.exec(page)
+    if (!end) continue
+    const [, query, hash = ''] = end
+    parts.push(page.slice(done, quote + 1), up, path || 'brief', query ? `?${query}` : '', hash)
+    done = LINK_END.lastIndex - 1
+    at = done
   }
-  return done + before
+  return done === 0 ? page : parts.join('') + page.slice(done)
 }
+
+/** What may follow the brief in a link, up to the mark that ends it. */
+const LINK_END = /(?:&amp;([^"#]*))?(#[^"]*)?"/y

@@ -80,6 +80,9 @@ function askedSizes(query: Readonly<Record<string, string>>): (readonly number[]
   return Array.from(sizes, (one) => one ?? null)
 }
 
+/** Clean packs a machine is taught on where a page or a program asks for it. */
+const TAUGHT_PACKS = 20
+
 /** Seed, point, machines, placement, voltages and sizes as an address asks for them. */
 export function askedCard(c: Context): CardOptions {
   const equipment = c.req.queries('machine') ?? []
@@ -92,6 +95,7 @@ export function askedCard(c: Context): CardOptions {
     point: askedWhole(c, 'point', 0, 0, 11),
     ...(equipment.length > 0 ? { equipment } : {}),
     ...(placement === 'inside' || placement === 'outside' ? { placement } : {}),
+    ...(c.req.query('taught') === 'packs' ? { taughtPacks: TAUGHT_PACKS } : {}),
     ...(Object.keys(kV).length > 0 ? { kV } : {}),
     ...(sizesMm.length > 0 ? { sizesMm } : {}),
   }

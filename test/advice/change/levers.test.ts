@@ -75,14 +75,20 @@ describe('a narrower pipe', () => {
     for (const share of SHARES) expect(flow(pulled(share))).toBeGreaterThanOrEqual(flow(before))
     expect(pulled(1).heightMm).toBe(pulled(1).pipeDiameterMm)
   })
+  it('narrows a stream that would not fit it, and leaves one that does', () => {
+    const pipe = { pipeDiameterMm: 76, heightMm: 74, widthMm: 30 }
+    const { pulled } = lever('mince', 0, 'pipe', undefined, pipe)
+    expect(pulled(1).heightMm).toBe(pulled(1).pipeDiameterMm)
+    expect(pulled(1).widthMm).toBe(30)
+  })
 })
 
 describe('another wrapping', () => {
   it('takes the place of foil, for a coil alone', () => {
-    const { pulled } = lever('chocolate', 1, 'packaging', COIL)
+    const { pulled } = lever('chocolate', 1, 'metallised-film', COIL)
     expect(pulled(1).parts.map(({ material }) => material)).not.toContain('aluminium_foil')
-    expect(lever('chocolate', 1, 'packaging').found).toBeUndefined()
-    expect(lever('hazelnuts', 1, 'packaging', COIL).found).toBeUndefined()
+    expect(lever('chocolate', 1, 'plain-film').found).toBeUndefined()
+    expect(lever('hazelnuts', 1, 'plain-film', COIL).found).toBeUndefined()
   })
 })
 

@@ -93,7 +93,14 @@ describe('facts of a point', () => {
     expect(held({})).toBeNull()
   })
   it('know of a fall height only where something falls', () => {
-    const free = { stage: 'free-fall', pipeDiameterMm: 150, packsPerMin: null, parts: null }
+    const free = {
+      stage: 'free-fall',
+      heightMm: 50,
+      widthMm: 150,
+      pipeDiameterMm: 150,
+      packsPerMin: null,
+      parts: null,
+    }
     expect(read(ofPoint(free, { food: 'flour' }))['point.fallHeightGiven']).toBe(false)
     expect(read(ofPoint({}))).not.toHaveProperty('point.fallHeightGiven')
   })

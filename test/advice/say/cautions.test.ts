@@ -22,21 +22,19 @@ describe('one caution per rule', () => {
       [0, 1, 3].map((c) => fired(`${label(c)}: mind it.`, c)),
     )
     expect(cautions.map(({ text }) => text)).toEqual([
-      `${label(0)}: mind it. The same holds for ${nameWords(brief, 1)} and ${nameWords(brief, 3)}.`,
+      `${label(0)}: mind it. (also: ${nameWords(brief, 1)} and ${nameWords(brief, 3)})`,
     ])
   })
   it('keeps what differs, and says once what does not', () => {
     const alike = cautionsFrom(brief, [fired('The food is wet.', 0), fired('The food is wet.', 3)])
-    expect(alike[0]?.text).toBe(
-      `The food is wet. This concerns ${nameWords(brief, 0)} and ${nameWords(brief, 3)}.`,
-    )
+    expect(alike[0]?.text).toBe(`Stone and ${nameWords(brief, 3)}: The food is wet.`)
     const unlike = cautionsFrom(brief, [fired('From 3 mm on.', 0), fired('From 5 mm on.', 3)])
     expect(unlike[0]?.text).toMatch(/From 3 mm on\. .*From 5 mm on\./)
   })
   it('tells points apart only where it says something else there', () => {
     expect(cautionsFrom(brief, [fired('Cold.', null, 0), fired('Cold.', null, 1)])[0]?.text).toBe('Cold.')
     expect(cautionsFrom(brief, [fired('Cold.', null, 0), fired('Warm.', null, 1)])[0]?.text).toBe(
-      'At “sorting belt”: Cold. At “after packing”: Warm.',
+      '“sorting belt”: Cold. “after packing”: Warm.',
     )
   })
 })

@@ -1,4 +1,5 @@
 import { MEETS, VERDICTS } from '../../../contract/index.ts'
+import { PACK_KINDS } from '../kinds/pack-kind.ts'
 import { type FactDefinition, type FactRow, factsOf } from './fact-definition.ts'
 
 /** How a row of the answer is answered. */
@@ -19,6 +20,9 @@ const LINE: readonly FactRow[] = [
   ['line.expectedNames', 'contaminants expected, not promised', '', 'string'],
   ['line.short', 'sizes asked that are missed by size', '', 'number'],
   ['line.shortNames', 'contaminants missed by size, with what is achievable', '', 'string'],
+  ['line.shortGlassOfJars', 'of them, glass of the jar it is looked for in', '', 'number'],
+  ['line.shortFishBones', 'of them, fish bones in other packs than cans', '', 'number'],
+  ['line.thinnestFishBoneMm', 'thinnest of those bones', 'mm', 'number'],
   ['line.achievable', 'sizes achievable with what comes nearest', '', 'string'],
   ['line.lost', 'contaminants that nothing finds', '', 'number'],
   ['line.lostNames', 'contaminants that nothing finds', '', 'string'],
@@ -49,6 +53,7 @@ const ROW: readonly FactRow[] = [
   ['row.piece', 'piece', '', 'string'],
   ['row.machine', 'machine', '', 'string'],
   ['row.point', 'at the point', '', 'string'],
+  ['row.packKind', 'kind of pack there', '', 'string', PACK_KINDS],
   ['row.achievable', 'size achievable', '', 'string'],
   ['row.places', 'places where it is not found', '', 'string'],
   ['row.metTooEarly', 'met at a point behind which it can still enter', '', 'boolean'],

@@ -3,6 +3,20 @@ import { type FactDefinition, type FactRow, factsOf } from './fact-definition.ts
 /** What a search for a change found: a lever of the point, a size to find, another point, or none. */
 export const CHANGE_KINDS = ['lever', 'size', 'point', 'none'] as const
 
+/** What can be pulled at a point, so that a machine meets more. */
+export const LEVERS = [
+  'depth-with-speed',
+  'speed',
+  'false-rejects',
+  'opening',
+  'pipe',
+  'metallised-film',
+  'plain-film',
+  'turned',
+  'one-lane',
+  'wider-belt',
+] as const
+
 /** What a value not given may do: turn an answer, move a size, change what is said, leave rules or an answer open. */
 export const MISSING_KINDS = ['turns', 'moves', 'words', 'open-rules', 'open-answer'] as const
 
@@ -11,10 +25,10 @@ const CHANGE: readonly FactRow[] = [
   ['change.machine', 'machine that then meets more', '', 'string'],
   ['change.met', 'contaminants it then meets', '', 'string'],
   ['change.meetsAll', 'it then meets every size asked', '', 'boolean'],
-  ['change.how', 'the change in words', '', 'string'],
+  ['change.lever', 'the lever pulled', '', 'string', LEVERS],
   ['change.earlier', 'the other point lies earlier in the flow', '', 'boolean'],
   ['change.missed', 'sizes missed that changes were searched for', '', 'number'],
-  ['change.howFar', 'how far the search went', '', 'string'],
+  ['change.ranOut', 'the search ended before everything was tried', '', 'boolean'],
 ]
 
 const MISSING: readonly FactRow[] = [

@@ -58,6 +58,7 @@ export const cardPage = async (c: Context) => {
       chosen={equipment}
       points={brief.points.map(({ name }, i) => ({ value: String(i), words: name }))}
       placement={asked.placement ?? ''}
+      taught={asked.taughtPacks !== undefined}
       food={materials.get(point?.product.food ?? '')?.label ?? 'food'}
       marks={c.req.query('marks') !== 'off'}
       kV={asked.kV ?? {}}

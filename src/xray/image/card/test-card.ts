@@ -1,4 +1,5 @@
 import type { Contaminant, Point } from '../../../contract/index.ts'
+import { gumbelUpper } from '../../../numerics/gumbel.ts'
 import { foodWindow, type GreyWindow } from '../draw/grey-window.ts'
 import { foodPathMm } from '../food/food-path.ts'
 import { type Bed, CARD_BED } from '../food/grain-tile.ts'
@@ -73,6 +74,8 @@ export interface CardTask {
   readonly reading: ReadingOptions & { readonly compositionResidual: number }
   readonly runs: number
   readonly cleanPacks: number
+  /** Clean packs the machine is taught on before it reads; 0 or at least {@link FEWEST_TAUGHT}. */
+  readonly taughtPacks: number
 }
 
 /** A sheet of the first run as a machine saw it. */
@@ -90,8 +93,28 @@ export interface MachineCard {
   readonly runs: readonly CardRun[]
 }
 
+/** Fewer clean packs than this show no tail. */
+export const FEWEST_TAUGHT = 10
+const TAUGHT = 32_452_843
+
+/**
+ * The threshold that clean packs teach a machine: the largest answer in each, and of these a fitted tail (Gumbel) at the
+ * false rejects asked for.
+ */
+export function taughtByPacks(exposed: ExposedPack, packs: CardPacks, task: CardTask): number {
+  const empty: CardSheet = { pieces: [], lineEnds: [] }
+  const largest: number[] = []
+  for (let k = 0; k < task.taughtPacks; k++) {
+    const pack = packOf(packs, packs.seed + TAUGHT + k * NEXT_REPEAT, false)
+    const { scores } = readSheet(exposed, pack, empty, packs.contaminants, task.reading).reading.scores
+    largest.push(scores.reduce((most, score) => Math.max(most, score), 0))
+  }
+  return gumbelUpper(largest, Math.min(0.5, task.reading.falseRejectsPerPack / exposed.build.views))
+}
+
 /** Runs the card through a machine. Throws RangeError where the pack leaves nothing to read. */
-export function runCard(exposed: ExposedPack, packs: CardPacks, task: CardTask): MachineCard {
+export function runCard(exposed: ExposedPack, packs: CardPacks, asked: CardTask): MachineCard {
+  const task = asked.taughtPacks === 0 ? asked : taught(exposed, packs, asked)
   const sheets: DoneSheet[] = []
   const runs: CardRun[] = []
   let [threshold, filters] = [0, 0]
@@ -119,6 +142,13 @@ export function runCard(exposed: ExposedPack, packs: CardPacks, task: CardTask):
   })
   if (task.cleanPacks > 0) runs.push(cleanRun(exposed, packs, task))
   return { threshold, filters, sheets, runs }
+}
+
+/** The task of a machine that stands where clean packs or the computed tail of its food put it, whichever is higher. */
+function taught(exposed: ExposedPack, packs: CardPacks, task: CardTask): CardTask {
+  const { reading } = task
+  const threshold = Math.max(reading.taughtThreshold ?? 0, taughtByPacks(exposed, packs, task))
+  return { ...task, reading: { ...reading, taughtThreshold: threshold } }
 }
 
 /** Packs without pieces: how many were rejected. */

@@ -48,14 +48,16 @@ export function measureNoise(area: ReadArea, usable: Uint8Array, robust: boolean
       members[ringOf[at]!]!++
     }
   }
+  // One room for all patches: two channels stand in one transform, so that their number is made even.
+  const window = new Float64Array(side * side)
+  const pictures = Array.from({ length: n + (n % 2) }, () => new Float64Array(side * side))
   const spectra: Float64Array[] = []
   const weights: number[] = []
   const step = robust ? side : side / 2
   for (const top of starts(rows, side, step)) {
     for (const left of starts(columns, side, step)) {
-      const patch = takePatch(area, usable, left, top, side, hann)
-      if (!patch) continue
-      const { weight, pictures } = patch
+      const weight = takePatch(area, usable, left, top, side, hann, window, pictures)
+      if (weight === null) continue
       for (let c = 0; c < n; c += 2) fft2d(pictures[c]!, pictures[c + 1]!, side, side)
       const rows = ringSums(pictures, n, side, ringOf, rings)
       const scale = (pitchMm * pitchMm) / weight
@@ -122,7 +124,10 @@ function starts(length: number, side: number, step: number): number[] {
   return Array.from({ length: steps + 1 }, (_, i) => Math.round(((length - side) * i) / steps))
 }
 
-/** A windowed patch of every channel (and an empty one that makes them even), its own mean taken off, and the window's weight; null where too little is usable. */
+/**
+ * Fills `pictures` with a windowed patch of every channel, its own mean taken off (one more than there are channels
+ * becomes empty), and gives the window's weight; null where too little is usable.
+ */
 function takePatch(
   area: ReadArea,
   usable: Uint8Array,
@@ -130,9 +135,11 @@ function takePatch(
   top: number,
   side: number,
   hann: Float64Array,
-): { weight: number; pictures: Float64Array[] } | null {
+  window: Float64Array,
+  pictures: readonly Float64Array[],
+): number | null {
   const { columns, rows } = area.pixels
-  const window = new Float64Array(side * side)
+  window.fill(0)
   let sum = 0
   let weight = 0
   for (let y = 0; y < side; y++) {
@@ -148,8 +155,10 @@ function takePatch(
     }
   }
   if (weight < LEAST_USABLE * ((3 / 8) * side) ** 2) return null
-  const pictures = area.channels.map((channel) => {
-    const values = new Float64Array(side * side)
+  pictures.forEach((values, c) => {
+    values.fill(0)
+    const channel = area.channels[c]
+    if (!channel) return
     let mean = 0
     for (let y = 0, at = 0; y < side; y++) {
       const from = (top + y) * columns + left
@@ -162,10 +171,8 @@ function takePatch(
     }
     mean /= sum
     for (let at = 0; at < window.length; at++) values[at] = window[at]! * (values[at]! - mean)
-    return values
   })
-  if (pictures.length % 2 === 1) pictures.push(new Float64Array(side * side))
-  return { weight, pictures }
+  return weight
 }
 
 function over(spectra: readonly Float64Array[], weights: readonly number[], at: number, robust: boolean) {

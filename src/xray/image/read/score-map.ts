@@ -2,7 +2,7 @@ import { fft2d } from '../../../numerics/fft.ts'
 import type { NoiseInverse } from './noise-inverse.ts'
 import type { PictureTransform } from './picture-transform.ts'
 import type { ReadArea } from './read-area.ts'
-import { type Template, templateAt } from './template.ts'
+import { type Template, templateAt, templatesAt } from './template.ts'
 
 /** Answer of one filter at every pixel of the read area, in standard deviations of its own noise. */
 export interface ScoreMap {
@@ -87,7 +87,7 @@ function addAnswer(
   const n = channels.length
   const round = template.alongMm === null ? roundAnswer(template, inverse) : null
   const { values } = inverse
-  const filter = new Float64Array(n)
+  const shown = new Float64Array(n)
   for (let row = 0; row <= rows >> 1; row++) {
     const fv = frequencyV[row]!
     const mirrorRow = (rows - row) % rows
@@ -102,14 +102,12 @@ function addAnswer(
           b += f * channels[c]!.im[at]!
         }
       } else {
-        filter.fill(0)
-        for (let j = 0; j < n; j++) {
-          const s = templateAt(template, j, frequencyU[column]!, fv)
-          for (let c = 0; c < n; c++) filter[c]! += values[(from + c) * n + j]! * s
-        }
+        templatesAt(template, frequencyU[column]!, fv, shown)
         for (let c = 0; c < n; c++) {
-          a += filter[c]! * channels[c]!.re[at]!
-          b += filter[c]! * channels[c]!.im[at]!
+          let f = 0
+          for (let j = 0; j < n; j++) f += values[(from + c) * n + j]! * shown[j]!
+          a += f * channels[c]!.re[at]!
+          b += f * channels[c]!.im[at]!
         }
       }
       if (turned) {

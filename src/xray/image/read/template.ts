@@ -83,12 +83,26 @@ export function templateOf(
 
 /** A template's value in one channel at a frequency vector, 1/mm. */
 export function templateAt(template: Template, channel: number, fu: number, fv: number): number {
-  const { alongMm, cosine, sine } = template
-  if (alongMm === null) return read(template, channel, Math.sqrt(fu * fu + fv * fv))
-  const along = Math.PI * alongMm * (fu * cosine + fv * sine)
-  const gathered = Math.abs(along) < 1e-9 ? 1 : Math.sin(along) / along
-  return alongMm * gathered * read(template, channel, Math.abs(fv * cosine - fu * sine))
+  if (template.alongMm === null) return read(template, channel, Math.sqrt(fu * fu + fv * fv))
+  return gatheredAt(template, fu, fv) * read(template, channel, acrossAt(template, fu, fv))
 }
+
+/** The same in all channels, into `values`. */
+export function templatesAt(template: Template, fu: number, fv: number, values: Float64Array): void {
+  const round = template.alongMm === null
+  const f = round ? Math.sqrt(fu * fu + fv * fv) : acrossAt(template, fu, fv)
+  const gathered = round ? 1 : gatheredAt(template, fu, fv)
+  for (let c = 0; c < values.length; c++) values[c] = gathered * read(template, c, f)
+}
+
+/** Transform of the length that is gathered along a wire, mm. */
+function gatheredAt({ alongMm, cosine, sine }: Template, fu: number, fv: number): number {
+  const along = Math.PI * alongMm! * (fu * cosine + fv * sine)
+  return alongMm! * (Math.abs(along) < 1e-9 ? 1 : Math.sin(along) / along)
+}
+
+/** Frequency across a wire, 1/mm. */
+const acrossAt = ({ cosine, sine }: Template, fu: number, fv: number) => Math.abs(fv * cosine - fu * sine)
 
 function read(template: Template, channel: number, f: number): number {
   const row = template.table[channel]!
