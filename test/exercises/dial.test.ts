@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { practiceCard } from '../../src/card/practice-card.ts'
 import type { XrayMachine } from '../../src/contract/index.ts'
 import { type DialInput, dialAt, dialValues, isSlow } from '../../src/exercises/dial/dial.ts'
 import { type MetalInput, metalAt, metalStops } from '../../src/exercises/dial/metal-dial.ts'
+import { practiceDial } from '../../src/exercises/dial/practice-dial.ts'
 import { briefOf } from '../../src/exercises/practice.ts'
 import { sizesAt } from '../../src/trade-offs/sizes-at.ts'
 import { sampleBrief } from '../xray/image/sample.ts'
@@ -60,6 +62,13 @@ describe('one live control', () => {
     expect(whole.sheet.pieces).toHaveLength(whole.sizesMm.length)
     expect(isSlow(nuts.points[0]!)).toBe(true)
     expect(isSlow(brief.points[0]!)).toBe(false)
+  })
+
+  it('is practised on a pack that has such places', () => {
+    const { brief: small } = practiceCard()
+    const practised = { point: 0, machine: 'xray-single', contaminant: 1, input: 'height' as const }
+    expect(() => practiceDial()).not.toThrow()
+    for (const stop of [3, 4, 5]) expect(dialAt(small, { ...practised, stop })).not.toBeNull()
   })
 
   it('has no grain to move in a block', () => {

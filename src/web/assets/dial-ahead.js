@@ -44,10 +44,14 @@ async function allAhead() {
   const stops = Array.from({ length: Number(control.max) + 1 }, (_, stop) => stop)
   stops.sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
   ready.add(String(at))
-  for (const stop of stops) {
+  tell(stops.length)
+  // The first two at once: so two workers know the pack, and one of them is free for the hand from then on.
+  const [first, second, ...others] = stops.filter((stop) => stop !== at)
+  await Promise.all([first, second].filter((stop) => stop !== undefined).map(ahead))
+  for (const stop of others) {
     tell(stops.length)
     while (performance.now() - movedAt < STILL_MS) await new Promise((done) => setTimeout(done, 100))
-    if (stop !== at) await ahead(stop)
+    await ahead(stop)
   }
   tell(stops.length)
 }

@@ -16,7 +16,7 @@ export interface PoolSettings {
   readonly queue: number
   /** Time a request may wait and be worked on, ms. */
   readonly budgetMs: number
-  /** Pictures are practised before anybody asks for one. */
+  /** Pictures and the live control are practised before anybody asks for them. */
   readonly practises?: boolean
 }
 
@@ -43,6 +43,13 @@ export interface Pool {
 const GRACE_MS = 2000
 const RETRY_S = 10
 
+/** Cards first, then the live control, one worker after the other: the others are free meanwhile. */
+async function practise(pictures: Piscina, pages: Piscina, threads: number): Promise<void> {
+  await pictures.run({}, { name: 'practise' })
+  for (let prefer = 0; prefer < threads; prefer++)
+    await pages.run({ [Piscina.queueOptionsSymbol]: { prefer } }, { name: 'practiseDial' })
+}
+
 /** Simulated pictures take longest and are asked for again and again: they wait for one another, not others for them. */
 const isPicture = (path: string) => /^(?:\/b\/[\w-]+)?\/card|^\/api\/card$/.test(path)
 
@@ -64,7 +71,7 @@ export function startPool(overlays: readonly string[] = [], settings: PoolSettin
   const answered = new Answered()
   let closing = false
   // One that is ended in the middle of it has nobody to tell.
-  if (settings.practises) pictures.run({}, { name: 'practise' }).catch(() => {})
+  if (settings.practises) practise(pictures, pages, settings.threads).catch(() => {})
   return {
     workforce: workforceOf(pages, settings.threads),
     answer: async (request) => {

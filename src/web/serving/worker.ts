@@ -4,6 +4,7 @@ import { move, transferableSymbol, valueSymbol } from 'piscina'
 import { advise } from '../../advise.ts'
 import { practiceCard } from '../../card/practice-card.ts'
 import { sharedCard } from '../../card/shared-card.ts'
+import { practiceDial } from '../../exercises/dial/practice-dial.ts'
 import { adviseBatch, type Batch, type Worked } from '../../lines/advise-row.ts'
 import { under } from '../advisor.ts'
 import { createPages } from '../app.ts'
@@ -35,6 +36,9 @@ export async function practise(): Promise<void> {
   const { brief, options } = practiceCard()
   for (const seed of [1, 2]) if (hand) await sharedCard(brief, { ...options, seed }, hand)
 }
+
+/** The same for the live control. */
+export const practiseDial = (): void => practiceDial()
 
 /** One request answered away from the server's own thread: everything that thinks happens here. */
 export default async function answer(carried: CarriedRequest): Promise<unknown> {
