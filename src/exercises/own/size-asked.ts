@@ -1,6 +1,6 @@
 import type { Exercise, Question } from '../exercise.ts'
 import { mm } from '../numbers.ts'
-import { MOST_QUESTIONS, OWN_RESTS, type OwnCase } from './own-case.ts'
+import { begun, MOST_QUESTIONS, OWN_RESTS, type OwnCase } from './own-case.ts'
 
 const CHOICES = {
   yes: ['Yes, and it can be promised', 'Yes, surely'],
@@ -39,7 +39,7 @@ export function sizeAsked({ advice, pieces }: OwnCase): Exercise | null {
         const chance = finding.chanceAtMustFind
         return {
           situation: say(
-            `${first.label} stands first at “${name}”. You must find ${piece} of ${finding.mustFindMm} mm.`,
+            `${begun(first.label)} stands first at “${name}”. You must find ${piece} of ${finding.mustFindMm} mm.`,
             `At “${name}” stands ${first.label}. You must find ${piece} of ${finding.mustFindMm} mm.`,
           ),
           facts: [],

@@ -1,7 +1,7 @@
 import type { Finding, Zone } from '../../contract/index.ts'
 import type { Exercise, Question } from '../exercise.ts'
 import { mm } from '../numbers.ts'
-import { OWN_RESTS, type OwnCase, TOO_CLOSE } from './own-case.ts'
+import { begun, OWN_RESTS, type OwnCase, TOO_CLOSE } from './own-case.ts'
 
 const idOf = (place: string) => place.replace(/[^a-z0-9]+/gi, '-').toLowerCase()
 const sizeIn = ({ sizes }: Zone) => sizes.expectedMm ?? Number.POSITIVE_INFINITY
@@ -38,8 +38,8 @@ export function weakPlace({ advice, pieces }: OwnCase): Exercise | null {
         const rests = settles ? 'Where it comes to rest, where' : 'Where'
         return {
           situation: say(
-            `${first.label} at “${name}”, and ${piece} somewhere in the pack.`,
-            `${first.label} at “${name}”. Somewhere lies ${piece}.`,
+            `${begun(first.label)} at “${name}”, and ${piece} somewhere in the pack.`,
+            `${begun(first.label)} at “${name}”. Somewhere lies ${piece}.`,
           ),
           facts: [],
           ask: say(`${rests} is it found least?`, `${rests} does it hide best?`),
