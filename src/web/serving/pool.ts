@@ -43,6 +43,9 @@ export interface Pool {
 const GRACE_MS = 2000
 const RETRY_S = 10
 
+/** The first page is asked for as soon as there is an address; practice that began with it would be in its way, ms. */
+const PRACTICE_AFTER_MS = 2000
+
 /** Cards first, then the live control, one worker after the other: the others are free meanwhile. */
 async function practise(pictures: Piscina, pages: Piscina, threads: number): Promise<void> {
   await pictures.run({}, { name: 'practise' })
@@ -71,7 +74,9 @@ export function startPool(overlays: readonly string[] = [], settings: PoolSettin
   const answered = new Answered()
   let closing = false
   // One that is ended in the middle of it has nobody to tell.
-  if (settings.practises) practise(pictures, pages, settings.threads).catch(() => {})
+  const practising = settings.practises
+    ? setTimeout(() => practise(pictures, pages, settings.threads).catch(() => {}), PRACTICE_AFTER_MS).unref()
+    : undefined
   return {
     workforce: workforceOf(pages, settings.threads),
     answer: async (request) => {
@@ -98,6 +103,7 @@ export function startPool(overlays: readonly string[] = [], settings: PoolSettin
     lanes: () => [figuresOf('pages', pages), figuresOf('pictures', pictures)],
     close: async () => {
       closing = true
+      clearTimeout(practising)
       await Promise.all([pages.destroy(), pictures.destroy()])
     },
   }
