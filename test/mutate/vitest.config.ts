@@ -10,8 +10,8 @@ export default defineConfig({
     include: (process.env.MUTATE_TESTS ?? ALL).split(' ').map((folder) => `test/${folder}/**/*.test.ts`),
     // Modules are loaded once for all files: what is loaded anew for every changed line takes longer than the tests.
     isolate: false,
-    // Whole advices are left out: they are slow, and what they notice is noticed by the others.
-    testNamePattern: '^(?!.*stands? in the advice)',
+    // Whole advices and random cases are left out: they are slow, and what they notice the others should notice too.
+    testNamePattern: '^(?!.*(stands? in the advice|random|synthetic))',
     testTimeout: 60_000,
   },
 })

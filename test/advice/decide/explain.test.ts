@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Condition, Operator } from '../../../src/advice/book/condition.ts'
-import { explain, type Known } from '../../../src/advice/decide/explain.ts'
+import { explain, type Known, truthOf } from '../../../src/advice/decide/explain.ts'
 import type { Truth } from '../../../src/contract/index.ts'
 
 const known: Record<string, Known> = {
@@ -15,7 +15,12 @@ const known: Record<string, Known> = {
   absent: { value: null, unit: 'mm', label: 'absent', absent: true },
   numeral: { value: '60', unit: '', label: 'numeral' },
 }
-const tree = (condition: Condition) => explain(condition, (id) => known[id])
+/** The tree of a condition; its truth alone, as a search asks for it, is that of the tree. */
+const tree = (condition: Condition) => {
+  const trace = explain(condition, (id) => known[id])
+  expect(truthOf(condition, (id) => known[id])).toBe(trace.truth)
+  return trace
+}
 const is = (truth: Truth): Condition => ({
   fact: { true: 'yes', false: 'no', unknown: 'open', 'not-applicable': 'absent' }[truth],
   operator: 'equal',
@@ -67,6 +72,11 @@ describe('comparisons', () => {
     ['limit', 'lessThan', { fact: 'limit' }, 'false'],
     ['limit', 'lessThanInclusive', { fact: 'limit' }, 'true'],
     ['height', 'lessThan', { fact: 'limit' }, 'false'],
+    ['limit', 'lessThan', { fact: 'height' }, 'true'],
+    ['limit', 'lessThanInclusive', { fact: 'height' }, 'true'],
+    ['height', 'lessThanInclusive', { fact: 'limit' }, 'false'],
+    ['limit', 'greaterThanInclusive', { fact: 'height' }, 'false'],
+    ['limit', 'lessThan', { fact: 'numeral' }, 'false'],
     ['word', 'equal', 'bag', 'true'],
     ['word', 'notEqual', 'bag', 'false'],
     ['word', 'in', ['bag', 'box'], 'true'],
@@ -97,6 +107,18 @@ describe('a leaf of the trace', () => {
       operator: 'greaterThan',
       threshold: { id: 'limit', value: 50, unit: 'mm' },
       margin: { absolute: 10, relative: 0.2 },
+    })
+  })
+  it('has the unit of its fact where it is held to a bare value, and none where the other fact is not there', () => {
+    const held = (fact: string, value: unknown) =>
+      tree({ fact, operator: 'equal', value } as Condition).threshold
+    expect(held('height', 60)).toEqual({ id: null, value: 60, unit: 'mm' })
+    expect(held('missing', 60)).toEqual({ id: null, value: 60, unit: '' })
+    expect(held('height', { fact: 'missing' })).toEqual({ id: 'missing', value: null, unit: '' })
+    expect(tree({ fact: 'word', operator: 'in', value: ['bag', 'box'] }).threshold).toEqual({
+      id: null,
+      value: ['bag', 'box'],
+      unit: '',
     })
   })
   it('links a computed fact to its calculation', () => {

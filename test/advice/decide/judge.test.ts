@@ -21,40 +21,47 @@ const option: AssessedOption = {
   assessment: sampleAssessment(),
 }
 
-describe('judge', async () => {
-  const { facts, calculations, outcomes } = await judge(book, brief, [option], materials)
-  const fired = outcomes.filter(({ outcome }) => outcome === 'fired')
+/** Asked anew for each test, so that none speaks of what another one asked. */
+const asked = async () => {
+  const judged = await judge(book, brief, [option], materials)
+  return { ...judged, fired: judged.outcomes.filter(({ outcome }) => outcome === 'fired') }
+}
 
-  it('asks each rule once at each of its places', () => {
-    const asked = (rule: string) =>
+describe('judge', () => {
+  it('asks each rule once at each of its places', async () => {
+    const { outcomes } = await asked()
+    const placesOf = (rule: string) =>
       outcomes
         .filter((outcome) => outcome.rule === rule)
         .map(({ pointIndex, equipment, contaminant }) => [pointIndex, equipment, contaminant])
-    expect(asked('special-consumers')).toEqual([
+    expect(placesOf('special-consumers')).toEqual([
       [null, null, 0],
       [null, null, 1],
     ])
-    expect(asked('gap-for-one-reject')).toEqual([[0, null, null]])
-    expect(asked('gb-registration')).toEqual([[null, null, null]])
-    expect(asked('grain-limits-one-energy')).toEqual([
+    expect(placesOf('gap-for-one-reject')).toEqual([[0, null, null]])
+    expect(placesOf('gb-registration')).toEqual([[null, null, null]])
+    expect(placesOf('grain-limits-one-energy')).toEqual([
       [0, 'sample-machine', 0],
       [0, 'sample-machine', 1],
     ])
   })
-  it('lets the facts decide', () => {
+  it('lets the facts decide', async () => {
+    const { fired } = await asked()
     expect(fired.map(({ rule }) => rule)).toEqual(expect.arrayContaining(['gb-registration', 'close-call']))
     expect(fired.map(({ rule }) => rule)).not.toContain('authorisation-eu')
     expect(fired.filter(({ rule }) => rule === 'grain-limits-one-energy').map((o) => o.contaminant)).toEqual([
       0,
     ])
   })
-  it('says not applicable of a contaminant nobody assessed', () => {
+  it('says not applicable of a contaminant nobody assessed', async () => {
+    const { outcomes } = await asked()
     const there = outcomes.find(
       ({ rule, contaminant }) => rule === 'grain-limits-one-energy' && contaminant === 1,
     )
     expect(there?.outcome).toBe('not-applicable')
   })
-  it('keeps every fact once in its scope, each calculation once', () => {
+  it('keeps every fact once in its scope, each calculation once', async () => {
+    const { facts, calculations } = await asked()
     const keys = facts.map(({ scope, id }) => `${scope}: ${id}`)
     expect(new Set(keys).size).toBe(keys.length)
     expect(new Set(calculations.map(({ id }) => id)).size).toBe(calculations.length)
@@ -62,14 +69,16 @@ describe('judge', async () => {
       new Set(['brief', 'p0', 'c0', 'c1', 'p0.sample-machine', 'p0.sample-machine.c0']),
     )
   })
-  it('gives traces and reasons in the shape of the contract', () => {
+  it('gives traces and reasons in the shape of the contract', async () => {
+    const { outcomes, fired } = await asked()
     for (const outcome of outcomes) {
       expect(ruleTraceSchema.parse(toRuleTrace(outcome, brief)).id).toBe(outcome.rule)
       conditionTraceSchema.parse(outcome.conditions)
     }
     for (const outcome of fired) expect(reasonSchema.parse(toReason(outcome, false)).text).not.toBe('')
   })
-  it('leaves no hole in a text that was filled', () => {
+  it('leaves no hole in a text that was filled', async () => {
+    const { fired } = await asked()
     for (const { rule, text } of fired)
       expect([rule, text]).toEqual([rule, expect.not.stringMatching(/[{}]|\(no /)])
   })
