@@ -58,6 +58,18 @@ describe('what a mass fills', () => {
     expect(fillingOf(pack(1000), block).filledMm).toBe(55)
     const tray = { parts: [{ place: 'tray' as const }] }
     expect(fillingOf(pack(1000, tray), block).filledMm).toBeCloseTo(16.23, 2)
+    const inPack = (place: 'wall' | 'wrap') => fillingOf(pack(1000, { parts: [{ place }] }), block).filledMm
+    expect(inPack('wall')).toBeCloseTo(16.23, 2)
+    expect(inPack('wrap')).toBe(55)
+    expect(fillingOf(pack(1000), { ...block, structure: 'inclusions' }).filledMm).toBe(55)
+  })
+  it('never moves a height that was typed, and makes nothing of a mass not given', () => {
+    expect(fillingOf(pack(1000, { filledMm: 50 }), soup)).toMatchObject({
+      filledMm: 50,
+      heightFromMass: false,
+    })
+    expect(fillingOf(pack(null), soup)).toMatchObject({ filledMm: 55, heightFromMass: false })
+    expect(fillingOf(pack(null), shreds)).toMatchObject({ packing: 0.45, packingFromMass: false })
   })
   it('says nothing of food that is not packed', () => {
     expect(fillingOf(pack(100, { stage: 'loose' }), soup).filledMm).toBe(55)
