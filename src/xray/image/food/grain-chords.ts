@@ -268,7 +268,10 @@ function addPod(pathMm: Float32Array, raster: Raster, grain: Bar): void {
   const climb = Math.abs(z)
   const toTheEnd = (z < 0 ? -1 : 1) / width
   const seedWave = (2 * Math.PI) / (flat * SEED_PITCH * radius)
-  const seedShare = SEED_SHARE * flat
+  const seedsPerCore = (SEED_SHARE * flat) / squared
+  const [perWidth, perStretch] = [1 / width, 1 / stretch]
+  // The wave of the seeds goes on by the same angle from cell to cell.
+  const [stepCosine, stepSine] = [Math.cos(seedWave * pitchMm * x), Math.sin(seedWave * pitchMm * x)]
   /** How high the cut through the pod reaches at p along its shadow, h being its radius there; below 0 where it is not. */
   const upper = (p: number, h: number) => {
     const edge = p + h * climb
@@ -291,19 +294,26 @@ function addPod(pathMm: Float32Array, raster: Raster, grain: Bar): void {
       from = Math.max(from, Math.floor((grain.u + Math.min(one, other) - leftMm) / pitchMm - 0.5))
       to = Math.min(to, Math.ceil((grain.u + Math.max(one, other) - leftMm) / pitchMm - 0.5))
     }
+    const start = seedWave * ((leftMm + (from + 0.5) * pitchMm - grain.u) * x + v * y)
+    let cosine = Math.cos(start)
+    let sine = Math.sin(start)
     for (let column = from; column <= to; column++) {
+      const seedAt = cosine
+      cosine = seedAt * stepCosine - sine * stepSine
+      sine = sine * stepCosine + seedAt * stepSine
       const u = leftMm + (column + 0.5) * pitchMm - grain.u
       const along = u * x + v * y
-      const place = Math.max(-1, Math.min(1, along / stretch))
-      const beside = (v * x - u * y) / width - bend * (place * place - 1 / 3)
+      const place = along * perStretch
+      const bent = Math.min(place * place, 1)
+      const beside = (v * x - u * y) * perWidth - bend * (bent - 1 / 3)
       const cut = squared - beside * beside
       if (cut <= 0) continue
       const h = Math.sqrt(cut)
       const p = along * toTheEnd
-      const chord = upper(p, h) + upper(-p, h)
+      const chord = Math.abs(p) + h * climb <= endAt ? 2 * h * perWidth : upper(p, h) + upper(-p, h)
       if (!(chord > 0)) continue
-      const core = 1 - (2 * beside * beside) / squared
-      const seeds = core > 0 ? seedShare * core * Math.cos(seedWave * along) : 0
+      const core = squared - 2 * beside * beside
+      const seeds = core > 0 ? seedsPerCore * core * seedAt : 0
       pathMm[row * columns + column]! += chord * (1 + seeds)
     }
   }
