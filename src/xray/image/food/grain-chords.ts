@@ -116,7 +116,6 @@ function addFormed(pathMm: Float32Array, raster: Raster, grain: Ellipsoid, form:
   const deep = (halfAxes[0] * halfAxes[1] * halfAxes[2]) / (long * wide)
   const scale = (2 * deep) / (1 + (k * k) / 5)
   const mean = coreMean(coreWidth)
-  const empty = form.slit ? slitOf(halfAxes, directions, form.slit) : null
   const { pitchMm, columns, leftMm, topMm } = raster
   const most = Math.max(long, wide * (1 + k))
   const [rowFrom, rowTo] = rangeOf(grain.v, most, topMm, pitchMm, raster.rows)
@@ -136,42 +135,8 @@ function addFormed(pathMm: Float32Array, raster: Raster, grain: Ellipsoid, form:
           ? 0
           : hollow * (mean - Math.exp(-(t * t + across * across) / (2 * coreWidth * coreWidth)))
       const seeds = skinSeeds === 0 ? 0 : skinSeeds * seedsAt(t, across)
-      const chord = scale * narrow * Math.sqrt(inside)
-      pathMm[row * columns + column]! +=
-        empty === null
-          ? chord * (1 + core + seeds)
-          : chord * empty.fuller - Math.min(MOST_EMPTY * chord, empty.emptyMm(u, v))
+      pathMm[row * columns + column]! += scale * narrow * Math.sqrt(inside) * (1 + core + seeds)
     }
-  }
-}
-
-/** No chord is emptier than this share. */
-const MOST_EMPTY = 0.9
-
-/**
- * What a slit takes off along the beam, and by how much the rest of the grain is fuller for it, so that there is as much
- * food. Empty is e·exp(−½xᵀΣ⁻¹x), Σ = Σᵢ σᵢ²dᵢdᵢᵀ: its integral along w is e√(2π/M₃₃)·exp(−½ρᵀS⁻¹ρ) with M = Σ⁻¹ and S
- * the part of Σ in the picture; over all of the grain e(2π)^{3/2}σ₁σ₂σ₃.
- */
-function slitOf(
-  halfAxes: Vector,
-  directions: readonly [Vector, Vector, Vector],
-  { empty, spread }: NonNullable<GrainForm['slit']>,
-) {
-  const sigma = halfAxes.map((half, i) => half * spread[i]!)
-  const sum = (of: (d: Vector, s: number) => number) =>
-    directions.reduce((total, d, i) => total + of(d, sigma[i]!), 0)
-  const uu = sum((d, s) => (s * d[0]) ** 2)
-  const uv = sum((d, s) => s * s * d[0] * d[1])
-  const vv = sum((d, s) => (s * d[1]) ** 2)
-  const across = uu * vv - uv * uv
-  const peak = empty * Math.sqrt((2 * Math.PI) / sum((d, s) => (d[2] / s) ** 2))
-  const volume = (4 / 3) * Math.PI * halfAxes[0] * halfAxes[1] * halfAxes[2]
-  const hollow = empty * (2 * Math.PI) ** 1.5 * sigma[0]! * sigma[1]! * sigma[2]!
-  return {
-    fuller: 1 + hollow / volume,
-    emptyMm: (u: number, v: number) =>
-      peak * Math.exp(-(vv * u * u - 2 * uv * u * v + uu * v * v) / (2 * across)),
   }
 }
 

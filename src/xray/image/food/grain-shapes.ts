@@ -15,14 +15,6 @@ export interface GrainShape {
   readonly form?: GrainForm
 }
 
-/** A flat hollow in the middle of a grain, across its shortest axis: as a normal distribution of what is empty. */
-export interface GrainSlit {
-  /** Share that is empty in its very middle. */
-  readonly empty: number
-  /** Its spread along the three axes, in half axes. */
-  readonly spread: readonly [number, number, number]
-}
-
 /** Drawn on an ellipsoid without a change of how much food there is. */
 export interface GrainForm {
   /** Its cross-section narrows along its length: by this share at one end, and widens as much at the other. */
@@ -31,8 +23,6 @@ export interface GrainForm {
   readonly hollow: number
   /** Width of the hollow core in half widths of the grain. */
   readonly coreWidth: number
-  /** An empty slit between its two halves; none unless given. */
-  readonly slit?: GrainSlit
   /** Seeds in its skin: the share by which each is denser than the fruit there; none unless given. */
   readonly skinSeeds?: number
 }
@@ -52,11 +42,7 @@ const bar = (length: number, diameter: number, spread: number, tilt = 0.4): Grai
 
 const SHAPES: Readonly<Record<string, GrainShape>> = {
   almond: { ...ellipsoid(22, 13, 8, 0.08), form: { taper: 0.28, hollow: 0, coreWidth: 0.4 } },
-  // The two halves of the kernel stand apart in its middle.
-  hazelnut: {
-    ...ellipsoid(14, 13, 12.5, 0.08, 1),
-    form: { taper: 0.3, hollow: 0, coreWidth: 0.3, slit: { empty: 0.9, spread: [0.4, 0.4, 0.075] } },
-  },
+  hazelnut: { ...ellipsoid(14, 13, 12.5, 0.08, 1), form: { taper: 0.24, hollow: 0.62, coreWidth: 0.3 } },
   walnut: ellipsoid(18, 12, 8, 0.3),
   cashew: ellipsoid(28, 15, 11, 0.1),
   peanut: ellipsoid(14, 8.5, 8, 0.1),
