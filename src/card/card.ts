@@ -80,7 +80,7 @@ const NOTES: readonly string[] = [
   'A card on the pack flatters light plastics: inside, a piece no denser than the food looks like a void.',
 ]
 const COMPUTED =
-  'The threshold is computed, not taught pack by pack: that of normal noise, or in a bed of grains that of pieces of food that lie on one another, whichever is larger. Long and flat pieces of food can give more false alarms than it allows; a machine would be set blunter until they stop.'
+  'The threshold is computed, not taught pack by pack: that of normal noise, or in a bed of grains that of pieces of food that lie on one another, whichever is larger. Flat pieces of food can give more false alarms than it allows; a machine would be set blunter until they stop.'
 const taughtNote = (packs: number) =>
   `The threshold is the computed one, or what ${packs} clean packs teach (a tail fitted to the strongest answer in each, at the false rejects asked for), whichever is larger.`
 

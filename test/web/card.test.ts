@@ -62,6 +62,11 @@ describe('test card', () => {
     const rows = (await (await get(`/card/runs.csv?${card}&sizes-0=6,7`)).text()).split('\n')
     const first = rows.filter((row) => row.split(',')[2] === brief.contaminants[0]!.material)
     expect(first.map((row) => row.split(',')[4])).toEqual(['6', '7'])
+    const untaught = await get(`/card?${card}&taught=20`)
+    expect(untaught.status).toBe(422)
+    expect(await untaught.text()).toContain(
+      'taught on clean packs (&quot;packs&quot;); &quot;20&quot; was given',
+    )
     const wrong = await get(`/card?${card}&kv-xray-dual=900`)
     expect(wrong.status).toBe(422)
     expect(await wrong.text()).toContain('20 to 150 kV')

@@ -83,6 +83,19 @@ function askedSizes(query: Readonly<Record<string, string>>): (readonly number[]
 /** Clean packs a machine is taught on where a page or a program asks for it. */
 const TAUGHT_PACKS = 20
 
+/** "packs": taught on clean packs; empty: the computed threshold. */
+function askedTeaching(text: string): Pick<CardOptions, 'taughtPacks'> {
+  if (text === 'packs') return { taughtPacks: TAUGHT_PACKS }
+  if (text !== '')
+    refuse([
+      {
+        path: 'taught',
+        message: `thresholds are computed (nothing) or taught on clean packs ("packs"); ${quoted(text)} was given`,
+      },
+    ])
+  return {}
+}
+
 /** Seed, point, machines, placement, voltages and sizes as an address asks for them. */
 export function askedCard(c: Context): CardOptions {
   const equipment = c.req.queries('machine') ?? []
@@ -95,7 +108,7 @@ export function askedCard(c: Context): CardOptions {
     point: askedWhole(c, 'point', 0, 0, 11),
     ...(equipment.length > 0 ? { equipment } : {}),
     ...(placement === 'inside' || placement === 'outside' ? { placement } : {}),
-    ...(c.req.query('taught') === 'packs' ? { taughtPacks: TAUGHT_PACKS } : {}),
+    ...askedTeaching(c.req.query('taught') ?? ''),
     ...(Object.keys(kV).length > 0 ? { kV } : {}),
     ...(sizesMm.length > 0 ? { sizesMm } : {}),
   }
